@@ -1,0 +1,15 @@
+#pragma once
+
+// How bad it is: three levels, told apart by rhythm, pitch, shape, word and colour (spec of alarms).
+
+#include <cstdint>
+
+namespace bathside {
+
+enum class Level : std::uint8_t {
+    HeadsUp,  // a limit is near
+    Limit,    // it is passed now
+    Overrun,  // it was passed and still nobody acted; repeats until somebody does
+};
+
+}  // namespace bathside
