@@ -1,0 +1,185 @@
+#pragma once
+
+// Facts: what happened, in the past tense, with only what cannot be derived.
+//
+// Each fact names its kind in the trail and its members once; writing, reading and comparing follow
+// from that (codec.h). Numbers are whole, in small units, which the member's name in the trail
+// carries. Once released, a fact is never changed or removed: a new one is added, and an added
+// member is optional. (Spec: the trail, kinds of event.)
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/base/ids.h"
+#include "core/base/time.h"
+#include "core/base/units.h"
+#include "core/facts/subject.h"
+#include "core/facts/words.h"
+
+namespace bathside {
+
+/// A JSON document within a payload, as its canonical text.
+struct Document {
+    std::string text;
+    friend bool operator==(const Document&, const Document&) = default;
+};
+
+// A fact's kind, and its members in one list: `see("name in the trail", member)`.
+// clang-format off
+#define BATHSIDE_FACT(kind, ...)                                   \
+    static constexpr std::string_view kKind = kind;                \
+    template <typename Self, typename See>                         \
+    static void members([[maybe_unused]] Self& self, [[maybe_unused]] See&& see) { __VA_ARGS__ }
+
+// --- the station ---------------------------------------------------------------------------------
+struct StationStarted { std::string version; std::string head; bool rehearsal = false;
+    BATHSIDE_FACT("station.started", see("version", self.version); see("head", self.head); see("rehearsal", self.rehearsal);) };
+struct StationStopped {
+    BATHSIDE_FACT("station.stopped", ) };
+struct ClockStepped { Millis by{};
+    BATHSIDE_FACT("clock.stepped", see("by_ms", self.by);) };
+struct ClockChecked { bool synchronised = false; std::optional<Millis> offset;
+    BATHSIDE_FACT("clock.checked", see("synchronised", self.synchronised); see("offset_ms", self.offset);) };
+struct StoreFailed { StoreFault fault{}; std::int64_t errorNumber = 0; std::string spool;
+    BATHSIDE_FACT("store.failed", see("fault", self.fault); see("errno", self.errorNumber); see("spool", self.spool);) };
+struct StoreRecovered { std::int64_t merged = 0; std::string spool;
+    BATHSIDE_FACT("store.recovered", see("merged", self.merged); see("spool", self.spool);) };
+struct SoundProven { std::string device;
+    BATHSIDE_FACT("sound.proven", see("device", self.device);) };
+struct SoundLost { std::string device;
+    BATHSIDE_FACT("sound.lost", see("device", self.device);) };
+struct SoundFound { std::string device;
+    BATHSIDE_FACT("sound.found", see("device", self.device);) };
+
+// --- what the day is judged by ---------------------------------------------------------------------
+struct CardAdopted { Document document;
+    BATHSIDE_FACT("card.adopted", see("document", self.document);) };
+struct ProbeDescribed { ProbeId probe; Document document;
+    BATHSIDE_FACT("probe.described", see("probe", self.probe); see("document", self.document);) };
+
+// --- the shift -------------------------------------------------------------------------------------
+struct ShiftOpened { std::string zone; CardHash card;
+    BATHSIDE_FACT("shift.opened", see("zone", self.zone); see("card", self.card);) };
+struct ShiftClosed { std::int64_t out = 0; std::int64_t bagged = 0; std::int64_t lost = 0; std::int64_t bags = 0;
+    BATHSIDE_FACT("shift.closed", see("ampoules_out", self.out); see("ampoules_bagged", self.bagged);
+                  see("ampoules_lost", self.lost); see("bags", self.bags);) };
+struct DutyTaken { PersonId person;
+    BATHSIDE_FACT("duty.taken", see("person", self.person);) };
+struct CheckRecorded { CheckId check; bool ok = true; std::optional<std::string> value;
+    BATHSIDE_FACT("check.recorded", see("check", self.check); see("ok", self.ok); see("value", self.value);) };
+struct CheckOverridden { CheckId check; std::string why;
+    BATHSIDE_FACT("check.overridden", see("check", self.check); see("why", self.why);) };
+
+// --- the bath --------------------------------------------------------------------------------------
+struct ReadingTaken { ProbeId probe; std::optional<MilliCelsius> raw, corrected, expanded; std::optional<Verdict> verdict;
+                      std::optional<ReadingFault> fault;  // set: this is not a reading, and why
+    BATHSIDE_FACT("reading.taken", see("probe", self.probe); see("raw_mc", self.raw); see("corrected_mc", self.corrected);
+                  see("u_mc", self.expanded); see("verdict", self.verdict); see("fault", self.fault);) };
+struct BathChanged { std::string why;
+    BATHSIDE_FACT("bath.changed", see("why", self.why);) };
+
+// --- bags ------------------------------------------------------------------------------------------
+struct BagStarted { BagId bag; MicroLitres volume; LotId diluentLot; std::optional<MilliCelsius> temperature;
+    BATHSIDE_FACT("bag.started", see("bag", self.bag); see("volume_ul", self.volume); see("diluent_lot", self.diluentLot);
+                  see("temperature_mc", self.temperature);) };
+struct BagInspected { BagId bag; bool ok = true;
+    BATHSIDE_FACT("bag.inspected", see("bag", self.bag); see("ok", self.ok);) };
+struct DiluentDrawn { BagId bag; MicroLitres volume;
+    BATHSIDE_FACT("diluent.drawn", see("bag", self.bag); see("volume_ul", self.volume);) };
+struct BagMixed { BagId bag;
+    BATHSIDE_FACT("bag.mixed", see("bag", self.bag);) };
+struct BagHung { BagId bag; LineId line;  // a second time: moved
+    BATHSIDE_FACT("bag.hung", see("bag", self.bag); see("line", self.line);) };
+struct BagSwirled { BagId bag;
+    BATHSIDE_FACT("bag.swirled", see("bag", self.bag);) };
+struct BagHeld { BagId bag; HoldReason why{}; std::optional<std::string> words;
+    BATHSIDE_FACT("bag.held", see("bag", self.bag); see("why", self.why); see("words", self.words);) };
+struct BagReleased { BagId bag; PersonId by; std::string why;
+    BATHSIDE_FACT("bag.released", see("bag", self.bag); see("by", self.by); see("why", self.why);) };
+struct BagDown { BagId bag; DownReason why{}; MicroLitres left;
+    BATHSIDE_FACT("bag.down", see("bag", self.bag); see("why", self.why); see("left_ul", self.left);) };
+
+// --- ampoules --------------------------------------------------------------------------------------
+struct AmpouleOut { AmpouleRef ampoule; ComponentId component; LotId lot;
+    BATHSIDE_FACT("ampoule.out", see("pull", self.ampoule.pull); see("ampoule", self.ampoule.no);
+                  see("component", self.component); see("lot", self.lot);) };
+struct AmpouleInBath { AmpouleRef ampoule; bool timed = true;
+    BATHSIDE_FACT("ampoule.bath", see("pull", self.ampoule.pull); see("ampoule", self.ampoule.no); see("timed", self.timed);) };
+struct AmpouleOpened { AmpouleRef ampoule; bool timed = true;
+    BATHSIDE_FACT("ampoule.opened", see("pull", self.ampoule.pull); see("ampoule", self.ampoule.no); see("timed", self.timed);) };
+struct AmpouleInDiluent { AmpouleRef ampoule; bool timed = true;
+    BATHSIDE_FACT("ampoule.diluent", see("pull", self.ampoule.pull); see("ampoule", self.ampoule.no); see("timed", self.timed);) };
+struct AmpouleRinsed { AmpouleRef ampoule; bool timed = true;
+    BATHSIDE_FACT("ampoule.rinsed", see("pull", self.ampoule.pull); see("ampoule", self.ampoule.no); see("timed", self.timed);) };
+struct AmpouleBagged { AmpouleRef ampoule; BagId bag; bool timed = true;
+    BATHSIDE_FACT("ampoule.bagged", see("pull", self.ampoule.pull); see("ampoule", self.ampoule.no); see("bag", self.bag);
+                  see("timed", self.timed);) };
+struct AmpouleLost { AmpouleRef ampoule; LossReason why{};
+    BATHSIDE_FACT("ampoule.lost", see("pull", self.ampoule.pull); see("ampoule", self.ampoule.no); see("why", self.why);) };
+struct CaneExposed { std::string place; Millis time{};
+    BATHSIDE_FACT("cane.exposed", see("place", self.place); see("time_ms", self.time);) };
+struct PullPlanned { WallTime start{};
+    BATHSIDE_FACT("pull.planned", see("start", self.start);) };
+
+// --- lines -----------------------------------------------------------------------------------------
+struct BirdsCounted { LineId line; std::int64_t total = 0;
+    BATHSIDE_FACT("line.birds", see("line", self.line); see("total", self.total);) };
+struct NeedleChanged { LineId line;
+    BATHSIDE_FACT("line.needle", see("line", self.line);) };
+struct LineStopped { LineId line;
+    BATHSIDE_FACT("line.stopped", see("line", self.line);) };
+struct LineGoing { LineId line;
+    BATHSIDE_FACT("line.going", see("line", self.line);) };
+struct DoseChecked { LineId line; bool ok = true;
+    BATHSIDE_FACT("dose.checked", see("line", self.line); see("ok", self.ok);) };
+
+// --- judgements and alarms ---------------------------------------------------------------------------
+/// `over`: by how much, in the limit's own unit (ms, m°C or birds); 0 is a limit just reached.
+struct DeviationFound { LimitName limit{}; Subject subject; std::optional<BagId> bag; std::int64_t over = 0; std::vector<Seq> from;
+    BATHSIDE_FACT("deviation", see("limit", self.limit); see("subject", self.subject); see("bag", self.bag);
+                  see("over", self.over); see("from", self.from);) };
+/// A correction changed a judgement: `over` is the new amount, none where the limit is kept after all.
+struct Rejudged { LimitName limit{}; Subject subject; std::optional<BagId> bag; std::optional<std::int64_t> over; std::vector<Seq> from;
+    BATHSIDE_FACT("rejudged", see("limit", self.limit); see("subject", self.subject); see("bag", self.bag);
+                  see("over", self.over); see("from", self.from);) };
+struct AlarmRaised { std::string alarm; Level level{}; Subject subject;
+    BATHSIDE_FACT("alarm.raised", see("alarm", self.alarm); see("level", self.level); see("subject", self.subject);) };
+struct AlarmSounded { std::string alarm; Level level{}; std::string device; Millis late{};
+    BATHSIDE_FACT("alarm.sounded", see("alarm", self.alarm); see("level", self.level); see("device", self.device);
+                  see("late_ms", self.late);) };
+struct AlarmHeard { std::string alarm;
+    BATHSIDE_FACT("alarm.heard", see("alarm", self.alarm);) };
+struct AlarmEnded { std::string alarm;
+    BATHSIDE_FACT("alarm.ended", see("alarm", self.alarm);) };
+
+// --- mending and words -------------------------------------------------------------------------------
+struct FactCorrected { Seq seq = 0; std::string field; std::string value; std::string why;
+    BATHSIDE_FACT("fact.corrected", see("seq", self.seq); see("field", self.field); see("value", self.value); see("why", self.why);) };
+struct FactTakenBack { std::vector<Seq> seqs; std::optional<std::string> why;
+    BATHSIDE_FACT("fact.taken-back", see("seqs", self.seqs); see("why", self.why);) };
+struct QuestionAnswered { std::string question; std::string choice;
+    BATHSIDE_FACT("question.answered", see("question", self.question); see("choice", self.choice);) };
+struct NoteMade { std::string text;
+    BATHSIDE_FACT("note.made", see("text", self.text);) };
+struct TapRefused { std::string tap; std::string why;
+    BATHSIDE_FACT("tap.refused", see("tap", self.tap); see("why", self.why);) };
+struct CodeScanned { std::string text;
+    BATHSIDE_FACT("code.scanned", see("text", self.text);) };
+
+#undef BATHSIDE_FACT
+// clang-format on
+
+using Fact = std::variant<
+    StationStarted, StationStopped, ClockStepped, ClockChecked, StoreFailed, StoreRecovered, SoundProven,
+    SoundLost, SoundFound, CardAdopted, ProbeDescribed, ShiftOpened, ShiftClosed, DutyTaken, CheckRecorded,
+    CheckOverridden, ReadingTaken, BathChanged, BagStarted, BagInspected, DiluentDrawn, BagMixed, BagHung,
+    BagSwirled, BagHeld, BagReleased, BagDown, AmpouleOut, AmpouleInBath, AmpouleOpened, AmpouleInDiluent,
+    AmpouleRinsed, AmpouleBagged, AmpouleLost, CaneExposed, PullPlanned, BirdsCounted, NeedleChanged,
+    LineStopped, LineGoing, DoseChecked, DeviationFound, Rejudged, AlarmRaised, AlarmSounded, AlarmHeard,
+    AlarmEnded, FactCorrected, FactTakenBack, QuestionAnswered, NoteMade, TapRefused, CodeScanned>;
+
+[[nodiscard]] std::string_view kindOf(const Fact& fact);
+
+}  // namespace bathside

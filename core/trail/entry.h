@@ -1,0 +1,64 @@
+#pragma once
+
+// One row of the trail: an event in the form that is stored, hashed, exported and verified.
+//
+// The hash is SHA-256 over the 32 raw bytes of the previous entry's hash (32 zero bytes before the
+// first) followed by the RFC 8785 text of the entry without `hash`. Order is `seq`, never `at`.
+// (Spec: the trail.)
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <string>
+
+#include "core/base/ids.h"
+#include "core/base/time.h"
+#include "core/facts/event.h"
+
+namespace bathside {
+
+using Hash = std::array<std::uint8_t, 32>;
+
+/// Lower-case hex, 64 digits.
+[[nodiscard]] std::string toHex(const Hash& hash);
+[[nodiscard]] std::optional<Hash> hashFromHex(std::string_view hex);
+
+/// Where a trail ends: the last entry's seq and hash; seq 0 and 32 zero bytes for an empty one.
+struct Head {
+    Seq seq = 0;
+    Hash hash{};
+    friend bool operator==(const Head&, const Head&) = default;
+};
+
+/// Where an entry first stood, if it was merged from a spool file.
+struct SpoolOrigin {
+    Seq seq = 0;
+    Hash hash{};
+    friend bool operator==(const SpoolOrigin&, const SpoolOrigin&) = default;
+};
+
+struct Entry {
+    Seq seq = 0;
+    WallTime at{};
+    Micros boot{};
+    BootId bootId{};
+    StationId station;
+    std::optional<Person> person;
+    TapId tap;
+    PlaceId place;           // empty: left out of the text
+    bool byReceipt = false;  // true: stands in the text as "by_receipt":true
+    CardHash card;           // empty: left out of the text
+    std::string kind;
+    std::string payload;  // canonical JSON object
+    std::optional<SpoolOrigin> spool;
+    Hash hash{};
+};
+
+/// The RFC 8785 text of an entry, without `hash`. Keys: at, boot_id (hyphenated UUID text), boot_us,
+/// by_receipt, card, kind, payload, person {id, proof}, place, seq, spool {hash, seq}, station, tap.
+[[nodiscard]] std::string canonicalText(const Entry& entry);
+
+/// The hash of an entry with that text after one with hash `previous`.
+[[nodiscard]] Hash chained(const Hash& previous, std::string_view text);
+
+}  // namespace bathside
