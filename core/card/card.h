@@ -1,0 +1,133 @@
+#pragma once
+
+// The procedure card: one versioned document per vaccine and site, from which every limit comes.
+//
+// A `Card` can only be made by `cardFrom` (read.h), so whoever holds one may rely on it: every limit
+// is there, heads-up <= at <= overrun, words exist in every language it names. Numbers are whole: ms,
+// µL, m°C, birds. Words, sort and source are the site's; the default card (resources/cards) marks
+// each value as common practice or from memory. (Spec: the job, section 3.)
+
+#include <array>
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/ids.h"
+#include "core/base/time.h"
+#include "core/base/units.h"
+#include "core/facts/words.h"
+
+namespace bathside {
+
+/// The same words in several languages, by ISO 639-1 code. Always holds "en".
+struct Words {
+    std::map<std::string, std::string> byLanguage;
+
+    /// In that language, else in English.
+    [[nodiscard]] const std::string& in(const std::string& language) const;
+    friend bool operator==(const Words&, const Words&) = default;
+};
+
+enum class Sort : std::uint8_t {
+    Limit,     // passing it is a deviation
+    Reminder,  // passing it is an alarm and stands in the record as late
+};
+template <> struct Names<Sort> {
+    static constexpr std::array<std::string_view, 2> all{"limit", "reminder"};
+};
+
+enum class Severity : std::uint8_t { Minor, Major, Critical };
+template <> struct Names<Severity> {
+    static constexpr std::array<std::string_view, 3> all{"minor", "major", "critical"};
+};
+
+/// Where an alarm stands on its way: three instants (or counts of birds); none: no such level.
+template <typename Unit>
+struct Thresholds {
+    std::optional<Unit> headsUp;
+    std::optional<Unit> at;
+    std::optional<Unit> overrun;
+    friend bool operator==(const Thresholds&, const Thresholds&) = default;
+};
+
+struct Limit {
+    Sort sort = Sort::Limit;
+    Severity severity = Severity::Major;
+    Thresholds<Millis> time;         // for limits by verdict: overrun only, from the moment it is passed
+    Thresholds<std::int64_t> birds;  // for limits counted in birds
+    std::array<Words, 3> words;      // what to do, by level
+    std::string source;              // where the values come from, e.g. "common practice"
+    friend bool operator==(const Limit&, const Limit&) = default;
+};
+
+/// One part of the recipe; its own exposure and thaw limits where they differ from the card's.
+struct Component {
+    ComponentId id;
+    std::optional<Thresholds<Millis>> exposure;
+    std::optional<Thresholds<Millis>> thaw;
+    friend bool operator==(const Component&, const Component&) = default;
+};
+
+/// One line of the bench's set-up.
+struct Check {
+    CheckId id;
+    Words words;
+    bool blocking = false;  // open: a bag may start only with a recorded override
+    friend bool operator==(const Check&, const Check&) = default;
+};
+
+struct BathRules {
+    MilliCelsius target;
+    MilliCelsius tolerance;
+    std::int64_t guardPercent = 100;  // guard band as a share of U; 0 is plain comparison
+    Millis settling{};                // inside and steady this long: ready
+    MilliCelsius lowest, highest;     // beyond: no bath at all, but a fault of the probe
+    MilliCelsius fastest;             // per second: a faster change is a jump, not water
+    MilliCelsius steady;              // per minute: moving less is stable
+    friend bool operator==(const BathRules&, const BathRules&) = default;
+};
+
+class Card {
+public:
+    struct Content {
+        std::string name;
+        std::int64_t version = 1;
+        std::string site;
+        std::vector<Component> recipe;  // at least one
+        std::array<Limit, kLimits> limits;
+        BathRules bath;
+        MilliCelsius diluentLow, diluentHigh;
+        std::vector<Check> checks;
+        std::vector<MicroLitres> bagVolumes;  // offered at start, smallest first
+        MicroLitres dose, syringe, diluentDrawn;
+        int ampoulesPerPull = 3;
+        Millis handling{};       // per ampoule, until learned from the log
+        Millis shortestThaw{};   // sooner is asked about afterwards
+        Millis sameTap{};        // same-place lock
+        Millis hushInWindow{}, hushOutside{};
+        Millis windowTail{};     // the critical window's last part, after the last ampoule
+        Millis takeBackFree{};   // take back without a reason
+        Millis pullSoon{};       // a pull counts as due this long before its planned start
+        friend bool operator==(const Content&, const Content&) = default;
+    };
+
+    [[nodiscard]] const CardHash& hash() const noexcept { return m_hash; }
+    [[nodiscard]] const std::string& document() const noexcept { return m_document; }  // canonical text
+    [[nodiscard]] const Content& content() const noexcept { return m_content; }
+    [[nodiscard]] const Limit& limit(LimitName name) const;
+
+    /// The thresholds of exposure or thaw that hold for this component.
+    [[nodiscard]] const Thresholds<Millis>& timesFor(LimitName name, const ComponentId& component) const;
+
+private:
+    friend class CardReader;
+    Card(Content content, std::string document, CardHash hash);
+
+    Content m_content;
+    std::string m_document;
+    CardHash m_hash;
+};
+
+}  // namespace bathside
