@@ -6,22 +6,17 @@
 // first) followed by the RFC 8785 text of the entry without `hash`. Order is `seq`, never `at`.
 // (Spec: the trail.)
 
-#include <array>
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 
 #include "core/base/ids.h"
 #include "core/base/time.h"
 #include "core/facts/event.h"
+#include "core/trail/hash.h"
 
 namespace bathside {
-
-using Hash = std::array<std::uint8_t, 32>;
-
-/// Lower-case hex, 64 digits.
-[[nodiscard]] std::string toHex(const Hash& hash);
-[[nodiscard]] std::optional<Hash> hashFromHex(std::string_view hex);
 
 /// Where a trail ends: the last entry's seq and hash; seq 0 and 32 zero bytes for an empty one.
 struct Head {
@@ -52,11 +47,14 @@ struct Entry {
     std::string payload;  // canonical JSON object
     std::optional<SpoolOrigin> spool;
     Hash hash{};
+    friend bool operator==(const Entry&, const Entry&) = default;
 };
 
-/// The RFC 8785 text of an entry, without `hash`. Keys: at, boot_id (hyphenated UUID text), boot_us,
-/// by_receipt, card, kind, payload, person {id, proof}, place, seq, spool {hash, seq}, station, tap.
+/// The RFC 8785 text of an entry, without `hash`. Keys: at, boot_id (hyphenated UUID text),
+/// boot_us, by_receipt, card, kind, payload, person {id, proof}, place, seq, spool {hash, seq},
+/// station, tap.
 [[nodiscard]] std::string canonicalText(const Entry& entry);
+void appendCanonicalText(std::string& out, const Entry& entry);
 
 /// The hash of an entry with that text after one with hash `previous`.
 [[nodiscard]] Hash chained(const Hash& previous, std::string_view text);

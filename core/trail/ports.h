@@ -47,9 +47,9 @@ struct RecordState {
         NotRecorded,   // neither trail nor spool takes it: kept in memory
     };
     Health health = Health::Recorded;
-    Seq recorded = 0;            // the last seq that is durable (trail or spool)
-    std::int64_t waiting = 0;    // events not durable yet
-    StoreTrouble trouble;        // of the last failure
+    Seq recorded = 0;          // the last seq that is durable (trail or spool)
+    std::int64_t waiting = 0;  // events not durable yet
+    StoreTrouble trouble;      // of the last failure
     friend bool operator==(const RecordState& a, const RecordState& b)
     {
         return a.health == b.health && a.recorded == b.recorded && a.waiting == b.waiting;

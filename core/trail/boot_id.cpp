@@ -1,0 +1,47 @@
+#include "core/trail/boot_id.h"
+
+namespace bathside {
+namespace {
+
+constexpr std::string_view kDigits = "0123456789abcdef";
+constexpr std::size_t kLength = 36;
+
+bool hyphenBefore(std::size_t byte) { return byte == 4 || byte == 6 || byte == 8 || byte == 10; }
+
+}  // namespace
+
+std::string toText(const BootId& id)
+{
+    std::string text;
+    text.reserve(kLength);
+    for (std::size_t i = 0; i < id.size(); ++i) {
+        if (hyphenBefore(i))
+            text += '-';
+        text += kDigits[id[i] >> 4U];
+        text += kDigits[id[i] & 15U];
+    }
+    return text;
+}
+
+std::optional<BootId> bootIdFromText(std::string_view text)
+{
+    if (text.size() != kLength)
+        return std::nullopt;
+    BootId id{};
+    for (std::size_t i = 0; i < id.size(); ++i) {
+        if (hyphenBefore(i)) {
+            if (text.front() != '-')
+                return std::nullopt;
+            text.remove_prefix(1);
+        }
+        const auto high = kDigits.find(text[0]);
+        const auto low = kDigits.find(text[1]);
+        if (high == std::string_view::npos || low == std::string_view::npos)
+            return std::nullopt;
+        id[i] = static_cast<std::uint8_t>(high * 16 + low);
+        text.remove_prefix(2);
+    }
+    return id;
+}
+
+}  // namespace bathside

@@ -1,0 +1,99 @@
+#include "core/trail/hash.h"
+
+#include <cstdlib>
+
+#include <openssl/evp.h>
+
+namespace bathside {
+namespace {
+
+// Without a digest nothing can be recorded truthfully, so there is no going on.
+void require(bool worked)
+{
+    if (!worked)
+        std::abort();
+}
+
+const EVP_MD* algorithm()
+{
+    static const EVP_MD* const fetched = EVP_MD_fetch(nullptr, "SHA256", nullptr);
+    require(fetched != nullptr);
+    return fetched;
+}
+
+struct FreeContext {
+    void operator()(EVP_MD_CTX* context) const { EVP_MD_CTX_free(context); }
+};
+
+int digitOf(char c)
+{
+    if (c >= '0' && c <= '9')
+        return c - '0';
+    return c >= 'a' && c <= 'f' ? c - 'a' + 10 : -1;
+}
+
+}  // namespace
+
+struct Sha256::Context {
+    std::unique_ptr<EVP_MD_CTX, FreeContext> evp{EVP_MD_CTX_new()};
+
+    Context() { start(); }
+    void start() { require(evp && EVP_DigestInit_ex2(evp.get(), algorithm(), nullptr) == 1); }
+};
+
+Sha256::Sha256() : m_context(std::make_unique<Context>()) {}
+Sha256::~Sha256() = default;
+Sha256::Sha256(Sha256&&) noexcept = default;
+Sha256& Sha256::operator=(Sha256&&) noexcept = default;
+
+void Sha256::add(std::string_view bytes)
+{
+    require(EVP_DigestUpdate(m_context->evp.get(), bytes.data(), bytes.size()) == 1);
+}
+
+Hash Sha256::finish()
+{
+    Hash hash{};
+    require(EVP_DigestFinal_ex(m_context->evp.get(), hash.data(), nullptr) == 1);
+    m_context->start();
+    return hash;
+}
+
+Hash sha256(std::initializer_list<std::string_view> pieces)
+{
+    thread_local Sha256 digest;
+    for (const std::string_view piece : pieces)
+        digest.add(piece);
+    return digest.finish();
+}
+
+Hash sha256(std::string_view bytes) { return sha256({bytes}); }
+
+std::string toHex(const Hash& hash)
+{
+    static constexpr std::string_view kDigits = "0123456789abcdef";
+    std::string hex;
+    hex.reserve(2 * hash.size());
+    for (const std::uint8_t byte : hash) {
+        hex += kDigits[byte >> 4U];
+        hex += kDigits[byte & 15U];
+    }
+    return hex;
+}
+
+std::optional<Hash> hashFromHex(std::string_view hex)
+{
+    Hash hash{};
+    if (hex.size() != 2 * hash.size())
+        return std::nullopt;
+    for (std::size_t i = 0; i < hash.size(); ++i) {
+        const int high = digitOf(hex[2 * i]);
+        const int low = digitOf(hex[2 * i + 1]);
+        if (high < 0 || low < 0)
+            return std::nullopt;
+        hash[i] = static_cast<std::uint8_t>(high * 16 + low);
+    }
+    return hash;
+}
+
+}  // namespace bathside
