@@ -1,0 +1,205 @@
+#pragma once
+
+// What is true at the bench now: a value, folded from events and from nothing else.
+//
+// Everything here is derived. Times are the instants of the taps; durations come from
+// `elapsed` (core/base/time.h). Ids are unique within the shift. (Spec: the job, 2.3 to 2.6, 3, 4.)
+
+#include <array>
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "core/bath/probe.h"
+#include "core/bath/water.h"
+#include "core/card/card.h"
+#include "core/facts/event.h"
+
+namespace bathside {
+
+/// An instant on record: when, whether the step was tapped or implied by a later one, and by which event.
+struct Moment {
+    Stamp at;
+    bool timed = true;
+    Seq seq = 0;
+};
+
+struct Loss {
+    Moment moment;
+    LossReason why{};
+    bool inBath = false;  // it was in the bath, not yet opened
+};
+
+struct Ampoule {
+    AmpouleRef ref;
+    ComponentId component;
+    LotId lot;
+    std::array<std::optional<Moment>, kSteps> steps;  // by Step; Out is always there
+    std::optional<Loss> lost;
+    std::optional<BagId> bag;  // once it is in one
+
+    [[nodiscard]] const std::optional<Moment>& when(Step step) const { return steps[static_cast<std::size_t>(step)]; }
+    /// Neither in a bag nor lost.
+    [[nodiscard]] bool isOpen() const { return !lost && !bag; }
+    /// The step it has reached, `Rinsed` counted only before `Bagged`.
+    [[nodiscard]] Step reached() const;
+};
+
+/// What the bath was when a pull's ampoules went in: the worst of them.
+struct BathAtPull {
+    std::optional<Verdict> verdict;  // none: there was no valid reading
+    std::int64_t over = 0;           // m°C beyond the tolerance, when outside
+    Seq reading = 0;
+};
+
+struct Pull {
+    int no = 0;
+    std::vector<Ampoule> ampoules;  // by number
+    std::optional<BathAtPull> bath;  // once one is in the bath
+    std::optional<Moment> closed;    // its last ampoule in a bag or lost
+};
+
+struct BagHold {
+    Moment moment;
+    HoldReason why{};
+    std::string words;
+};
+
+struct BagEnd {
+    Moment moment;
+    DownReason why{};
+    MicroLitres left;
+};
+
+struct Bag {
+    BagId id;
+    MicroLitres volume;
+    LotId diluentLot;
+    std::optional<MilliCelsius> temperature;
+    std::shared_ptr<const Card> card;  // the one it is judged by, for its whole life
+    Moment started;
+    std::optional<Moment> inspected;    // and found good
+    std::optional<Moment> drawn;        // diluent in the syringe
+    std::optional<Moment> firstDiluent;  // its first ampoule in diluent: its age runs from here
+    std::optional<Moment> mixed;         // since its last ampoule came in
+    std::optional<Moment> swirled;       // mixed, or the last swirl
+    std::optional<LineId> line;          // hangs on
+    std::int64_t hungAtBirds = 0;        // the line's running total when it was hung there
+    std::optional<Moment> hung;
+    std::optional<BagHold> held;
+    std::optional<BagEnd> down;
+
+    [[nodiscard]] bool isOpen() const { return !down; }
+    [[nodiscard]] bool isBeingMadeUp() const { return !down && !held && !mixed; }
+};
+
+struct Line {
+    LineId id;
+    std::int64_t birds = 0;  // running total of the shift
+    std::int64_t birdsAtNeedle = 0;
+    std::int64_t birdsAtDoseCheck = 0;
+    Moment since;      // first mention, or the last dose check
+    Moment needle;     // first mention, or the last needle change
+    bool stopped = false;
+    Moment stateSince;  // stopped or going since
+};
+
+struct CheckState {
+    bool ok = false;
+    std::string value;
+    std::string overridden;  // the reason, when it was
+    Moment moment;
+};
+
+/// An alarm as it stands in the record.
+struct RaisedAlarm {
+    std::string alarm;
+    Level level{};
+    Subject subject;
+    Stamp since;                   // of this level
+    std::optional<Stamp> heard;    // and hushed from then for the card's time
+    bool sounded = false;          // at this level
+};
+
+struct Judgement {
+    std::int64_t over = 0;
+    std::optional<BagId> bag;
+    Seq seq = 0;  // the deviation, or the last rejudgement
+};
+using JudgementKey = std::pair<LimitName, Subject>;
+
+struct Shift {
+    std::string zone;
+    Moment opened;
+    std::optional<Moment> closed;
+};
+
+struct ExposedCane {
+    std::string place;
+    Millis time{};
+    Moment moment;
+};
+
+struct Bench {
+    // the station
+    Stamp last;                             // of the last event
+    Seq lastSeq = 0;
+    bool rehearsal = false;
+    std::optional<BootId> boot;             // of the last start
+    bool clockTrusted = true;               // false: wall time across the last start cannot be relied on
+    bool soundProven = false;               // since the last start
+    bool soundLost = false;
+    std::optional<StoreFault> storeFailed;  // until recovered
+    std::optional<Stamp> clockStepped;      // until heard
+
+    // the rules in force
+    std::map<CardHash, std::shared_ptr<const Card>> cards;
+    std::shared_ptr<const Card> card;  // in force; none before the first is adopted
+    std::shared_ptr<const Card> next;  // adopted, in force from the next bag
+    std::map<ProbeId, std::shared_ptr<const Probe>> probes;
+
+    // the shift
+    std::optional<Shift> shift;
+    std::optional<Person> onDuty;
+    std::map<CheckId, CheckState> checks;
+    std::vector<TakenReading> readings;    // the last ones since the water was changed, oldest first
+    std::optional<TakenReading> lastTaken;  // good or faulty
+    std::optional<WallTime> nextPull;      // planned start
+
+    std::vector<Pull> pulls;  // in order; at most the last is open
+    std::vector<Bag> bags;    // in order of start
+    std::map<LineId, Line> lines;
+    std::vector<ExposedCane> exposed;  // canes whose rest is in quarantine
+
+    // judgements, alarms, questions
+    std::map<JudgementKey, Judgement> judgements;  // deviations that stand
+    std::map<std::string, RaisedAlarm> alarms;     // not ended
+    std::map<std::string, std::string> answers;    // by question
+    std::map<PlaceId, Stamp> lastTapAt;            // for the same-place lock
+
+    [[nodiscard]] bool shiftIsOpen() const { return shift && !shift->closed; }
+    [[nodiscard]] const Pull* openPull() const;
+    [[nodiscard]] const Ampoule* ampoule(AmpouleRef ref) const;
+    [[nodiscard]] const Bag* bag(const BagId& id) const;
+    [[nodiscard]] const Bag* bagOn(const LineId& line) const;
+    /// The one started last that is neither mixed nor held nor down.
+    [[nodiscard]] const Bag* bagBeingMadeUp() const;
+    [[nodiscard]] std::optional<TakenReading> lastGoodReading() const;
+};
+
+/// The card an ampoule is judged by: its bag's, else that of the bag being made up, else the one in force.
+[[nodiscard]] const Card* cardOf(const Bench& bench, const Ampoule& ampoule);
+
+/// From the first *out of cryogen* until every ampoule of the pull is in a bag or lost, and the card's tail on.
+[[nodiscard]] bool inCriticalWindow(const Bench& bench, const Stamp& now);
+
+/// The verdict that holds now: of the last good reading, none when there is none or it is too old.
+[[nodiscard]] std::optional<Verdict> bathVerdict(const Bench& bench, const Stamp& now);
+
+/// The bench after one more event. May not refuse. Corrections and take-backs need the journal: see state.h.
+[[nodiscard]] Bench evolve(Bench bench, const Event& event);
+
+}  // namespace bathside

@@ -1,0 +1,77 @@
+#pragma once
+
+// What would happen, or why it may not. Pure: no clock, no trail, no signal.
+//
+// Facts come in the order in which they are to be written: what was said, the steps it implies before
+// it, then what follows (a pull's end, deviations, holds, rejudgements). An empty list is a tap
+// that was already taken (the same place within the lock, or the same tap id): harmless, not logged.
+
+#include <string>
+#include <vector>
+
+#include "core/base/result.h"
+#include "core/bench/intent.h"
+#include "core/bench/state.h"
+
+namespace bathside {
+
+enum class RefusalCode : std::uint8_t {
+    NoCard,             // no procedure card is adopted
+    ShiftNotOpen,
+    ShiftAlreadyOpen,
+    AmpouleStillOpen,   // subject: which
+    BagStillOpen,       // subject: which
+    NoPerson,           // initials are missing
+    UnknownCheck,       // detail: which
+    CheckStillOpen,     // a blocking one; detail: which
+    ReasonMissing,
+    BagExists,
+    NoSuchBag,
+    WhichBag,           // several fit (or none): one has to be named
+    BagIsDown,
+    BagIsHeld,
+    BagNotHeld,
+    BagNotInspected,
+    BagIsEmpty,         // no ampoule in it yet
+    BagNotMixed,
+    BagAlreadyMixed,
+    AlreadyInspected,
+    AlreadyDrawn,
+    BagNotHung,
+    LineHasBag,         // subject: the line; detail: the bag on it
+    AlreadyThere,       // the bag hangs there
+    NoAmpoule,          // the list is empty, or none can go that way
+    NoSuchAmpoule,
+    AmpouleExists,
+    AmpouleIsLost,
+    AmpouleInBag,
+    StepAlreadyDone,
+    NoOpenPull,
+    WhichLine,
+    LineStopped,
+    LineGoing,
+    CountGoesBack,      // detail: the total so far
+    NoSuchAlarm,
+    NothingToTakeBack,
+    NotInThisShift,     // a correction of an event that is not in the journal
+    NoSuchField,        // detail: the field
+    BadValue,           // detail: what was expected
+    NothingChanges,
+    NoSuchQuestion,
+    NoSuchChoice,
+    OutOfRange,         // detail: what was expected
+    BadDocument,        // detail: the key
+    StationNotStarted,
+};
+
+struct Refusal {
+    RefusalCode code{};
+    Subject subject;
+    std::string detail;
+};
+
+using Decision = Result<std::vector<Fact>, Refusal>;
+
+[[nodiscard]] Decision decide(const State& state, const Intent& intent, const Tap& tap);
+
+}  // namespace bathside

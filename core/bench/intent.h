@@ -1,0 +1,87 @@
+#pragma once
+
+// Intents: what a person (or the program itself) means to say. Imperatives; each may be refused.
+//
+// Where a bag, a line or ampoules may be left out, the only one that fits is meant.
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/base/ids.h"
+#include "core/base/units.h"
+#include "core/facts/facts.h"
+
+namespace bathside {
+
+// --- people ------------------------------------------------------------------------------------------
+struct OpenShift { std::string zone; PersonId person; };
+struct CloseShift {};
+struct TakeDuty { PersonId person; };
+struct RecordCheck { CheckId check; bool ok = true; std::optional<std::string> value; };
+struct OverrideCheck { CheckId check; std::string why; };
+struct TakeReading { ProbeId probe; std::variant<MilliCelsius, ReadingFault> value; };
+struct ChangeWater { std::string why; };
+
+struct StartBag { BagId bag; MicroLitres volume; LotId diluentLot; std::optional<MilliCelsius> temperature; };
+struct InspectBag { std::optional<BagId> bag; bool ok = true; };
+struct DrawDiluent { std::optional<BagId> bag; MicroLitres volume; };
+struct MixBag { std::optional<BagId> bag; };
+struct HangBag { std::optional<BagId> bag; LineId line; };
+struct SwirlBag { std::optional<BagId> bag; };
+struct HoldBag { std::optional<BagId> bag; HoldReason why{}; std::string words; };
+struct ReleaseBag { std::optional<BagId> bag; PersonId by; std::string why; };
+struct TakeBagDown { std::optional<BagId> bag; DownReason why{}; MicroLitres left; };
+
+/// One ampoule leaving the cryogen. Number 0: the next free one. Component empty: the recipe's first
+/// that the bag being made up lacks; lot empty: as the last one of that component.
+struct AmpouleTaken { int no = 0; ComponentId component; LotId lot; };
+struct TakeOut { std::vector<AmpouleTaken> ampoules; };
+/// `step` is any but `Out`. `ampoules` empty: all of the open pull that can; `bag` only for `Bagged`.
+struct MoveOn { Step step{}; std::vector<int> ampoules; std::optional<BagId> bag; };
+struct LoseAmpoule { int ampoule = 0; LossReason why{}; };
+struct ExposeCane { std::string place; Millis time{}; };
+struct PlanPull { WallTime start{}; };
+
+struct CountBirds { std::optional<LineId> line; std::int64_t total = 0; };
+struct ChangeNeedle { std::optional<LineId> line; };
+struct StopLine { std::optional<LineId> line; };
+struct GoLine { std::optional<LineId> line; };
+struct CheckDose { std::optional<LineId> line; bool ok = true; };
+
+struct HearAlarm { std::string alarm; };  // empty: all that sound
+struct TakeBack { std::string why; };
+/// `field`: at, ampoule, bag, lot, component, count, broken. `of`: an event's seq.
+struct Correct { Seq of = 0; std::string field; std::string value; std::string why; };
+struct Answer { std::string question; std::string choice; };
+struct MakeNote { std::string text; };
+struct Scan { std::string text; };
+
+// --- the program itself --------------------------------------------------------------------------------
+struct AdoptCard { std::string document; };
+struct DescribeProbe { ProbeId probe; std::string document; };
+struct StartStation { std::string version; std::string head; bool rehearsal = false; bool synchronised = false;
+                      std::optional<Millis> offset; };
+struct StopStation {};
+struct NoteClockStep { Millis by{}; };
+struct RaiseAlarm { std::string alarm; Level level{}; Subject subject; };
+struct NoteSounded { std::string alarm; Level level{}; std::string device; Millis late{}; };
+struct EndAlarm { std::string alarm; };
+struct ProveSound { std::string device; };
+struct LoseSound { std::string device; };
+struct FindSound { std::string device; };
+struct NoteStoreFailure { StoreFault fault{}; std::int64_t errorNumber = 0; std::string spool; };
+struct NoteStoreRecovery { std::int64_t merged = 0; std::string spool; };
+
+using Intent = std::variant<
+    OpenShift, CloseShift, TakeDuty, RecordCheck, OverrideCheck, TakeReading, ChangeWater, StartBag, InspectBag,
+    DrawDiluent, MixBag, HangBag, SwirlBag, HoldBag, ReleaseBag, TakeBagDown, TakeOut, MoveOn, LoseAmpoule,
+    ExposeCane, PlanPull, CountBirds, ChangeNeedle, StopLine, GoLine, CheckDose, HearAlarm, TakeBack, Correct,
+    Answer, MakeNote, Scan, AdoptCard, DescribeProbe, StartStation, StopStation, NoteClockStep, RaiseAlarm,
+    NoteSounded, EndAlarm, ProveSound, LoseSound, FindSound, NoteStoreFailure, NoteStoreRecovery>;
+
+/// The intent's word, as scripts and refused taps write it.
+[[nodiscard]] std::string_view nameOf(const Intent& intent);
+
+}  // namespace bathside
