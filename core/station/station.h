@@ -1,0 +1,85 @@
+#pragma once
+
+// The station's one service: every tap, reading and alarm goes through here, and nothing else
+// changes the state.
+//
+// intent → decide → (refused: worded elsewhere, noted in the trail) or facts → events → evolve, and
+// in the same order the recorder, which never blocks. State is the fold over what is recorded and,
+// after it, what is not durable yet; `record()` tells the two apart. One thread. (Spec: the trail.)
+
+#include <functional>
+#include <vector>
+
+#include "core/alarms/alarms.h"
+#include "core/base/clock.h"
+#include "core/bath/source.h"
+#include "core/bench/decide.h"
+#include "core/trail/ports.h"
+
+namespace bathside {
+
+/// A tap as it comes from the screen, a key or a script.
+struct TapInput {
+    PlaceId place;           // empty: not a person's tap; no same-place lock
+    Stamp at;                // the input's own instant
+    bool byReceipt = false;  // that was not plausible: `at` is when it was received
+    TapId id;                // empty: the station makes one
+};
+
+struct Taken {
+    bool again = false;  // the same tap as before: nothing was written
+    Seq first = 0;       // the events it became; 0 when `again`
+    Seq last = 0;
+};
+
+class Station {
+public:
+    /// `newTapId` gives an id that was never given before, in this trail or any other.
+    Station(State state, const Clock& clock, Recorder& recorder, std::function<TapId()> newTapId);
+
+    [[nodiscard]] const State& state() const noexcept { return m_state; }
+    [[nodiscard]] const Bench& bench() const noexcept { return m_state.bench; }
+    [[nodiscard]] Stamp now() const { return m_clock.now(); }
+    [[nodiscard]] const RecordState& record() const noexcept { return m_record; }
+    /// Whether that tap would be taken now: what enables a button is what will judge the tap.
+    [[nodiscard]] Decision wouldTake(const Intent& intent) const;
+
+    /// A person's tap. A refusal is noted in the trail, a repeat is not.
+    Result<Taken, Refusal> handle(const Intent& intent, const TapInput& tap);
+    /// The program's own: start, alarms, sound, store. Refusals are returned and not noted.
+    Result<Taken, Refusal> note(const Intent& intent);
+    /// A thermometer's reading: written when the verdict or the fault changes, else thinned.
+    void feed(const RawReading& reading);
+    /// Raises and ends what is due by now; call at `nextChange` and after a sleep.
+    void tick();
+    [[nodiscard]] std::optional<BootTime> nextChange() const noexcept { return m_nextChange; }
+
+    /// How far the record has come; called by whoever owns the recorder, on this thread.
+    void recorded(const RecordState& record);
+
+    /// Called after every change of state or record. One listener.
+    void whenChanged(std::function<void()> listener) { m_changed = std::move(listener); }
+
+private:
+    Result<Taken, Refusal> take(const Intent& intent, const Tap& tap);
+    Taken write(std::vector<Fact> facts, const Tap& tap);
+    void settleAlarms(const Stamp& now);
+    void changed() const;
+
+    State m_state;
+    const Clock& m_clock;
+    Recorder& m_recorder;
+    std::function<TapId()> m_newTapId;
+    RecordState m_record;
+    std::optional<BootTime> m_nextChange;
+    std::function<void()> m_changed;
+};
+
+/// A state folded from the trail: first the carried facts (cards, probes) before the last shift, then
+/// everything since it opened.
+[[nodiscard]] State restored(const std::vector<Event>& carried, const std::vector<Event>& since);
+
+/// The kinds that are carried over shifts.
+[[nodiscard]] const std::vector<std::string>& carriedKinds();
+
+}  // namespace bathside
