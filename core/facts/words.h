@@ -65,6 +65,7 @@ enum class StoreFault : std::uint8_t {
     Unconfirmed,  // the sync failed: it may or may not be there
     NotLocal,     // a network file system
     OutOfStep,    // the event does not continue the trail
+    Unsafe,       // the database would not take the settings that durability rests on
 };
 
 template <> struct Names<Level> {
@@ -98,8 +99,9 @@ template <> struct Names<SubjectKind> {
     static constexpr std::array<std::string_view, 7> all{"ampoule", "pull", "bag", "line", "bath", "bench", "station"};
 };
 template <> struct Names<StoreFault> {
-    static constexpr std::array<std::string_view, 11> all{"no space", "read-only", "not permitted", "in use", "damaged", "foreign",
-                                                          "newer", "write failed", "unconfirmed", "not local", "out of step"};
+    static constexpr std::array<std::string_view, 12> all{"no space", "read-only", "not permitted", "in use", "damaged", "foreign",
+                                                          "newer", "write failed", "unconfirmed", "not local", "out of step",
+                                                          "unsafe"};
 };
 
 }  // namespace bathside

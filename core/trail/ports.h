@@ -2,8 +2,10 @@
 
 // The trail's ports: what the rules need from whatever keeps the entries.
 
+#include <cstdint>
 #include <functional>
 #include <span>
+#include <string>
 #include <vector>
 
 #include "core/base/result.h"
@@ -16,6 +18,7 @@ namespace bathside {
 struct StoreTrouble {
     StoreFault fault{};
     std::int64_t errorNumber = 0;
+    friend bool operator==(const StoreTrouble&, const StoreTrouble&) = default;
 };
 
 /// A kept trail. One thread at a time.
@@ -38,22 +41,25 @@ public:
         Seq from, Seq to, const std::function<bool(const Entry&)>& take) const = 0;
 };
 
-/// How far the record has come. Told on the service's thread.
+/// How far the record has come. The service makes one `store.failed` for each step of `failures`
+/// and one `store.recovered` for each step of `merges`.
 struct RecordState {
     enum class Health : std::uint8_t {
         Recorded,      // all is durable in the trail
         Behind,        // something has waited longer than a second
-        NotConfirmed,  // the outcome of a write is unknown; going on in the spool
+        NotConfirmed,  // the trail failed (`trouble`); going on in the spool
         NotRecorded,   // neither trail nor spool takes it: kept in memory
     };
     Health health = Health::Recorded;
-    Seq recorded = 0;          // the last seq that is durable (trail or spool)
-    std::int64_t waiting = 0;  // events not durable yet
-    StoreTrouble trouble;      // of the last failure
-    friend bool operator==(const RecordState& a, const RecordState& b)
-    {
-        return a.health == b.health && a.recorded == b.recorded && a.waiting == b.waiting;
-    }
+    Seq recorded = 0;           // the last seq that is durable (trail or spool)
+    std::int64_t waiting = 0;   // events not durable yet
+    StoreTrouble trouble;       // of the last failure
+    std::string spool;          // the spool file in use; empty: none
+    std::int64_t failures = 0;  // failures of the trail since the start
+    std::int64_t merges = 0;    // merges of spools into the trail since the start
+    std::int64_t merged = 0;    // events that the last merge brought back
+    std::string mergedSpool;    // the last spool file that was merged
+    friend bool operator==(const RecordState&, const RecordState&) = default;
 };
 
 /// Where the service hands its events, in order; never blocks the caller.
