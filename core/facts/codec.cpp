@@ -1,0 +1,317 @@
+#include "core/facts/codec.h"
+
+#include <algorithm>
+#include <array>
+#include <limits>
+#include <type_traits>
+#include <utility>
+
+#include <nlohmann/json.hpp>
+
+#include "core/base/rfc3339.h"
+#include "core/trail/canonical.h"
+#include "core/trail/json_text.h"
+#include "core/trail/whole_json.h"
+
+namespace bathside {
+namespace {
+
+using Json = nlohmann::json;
+
+// --- writing: one overload for each type a member can have ---
+
+void write(std::string& out, bool value) { out += value ? "true" : "false"; }
+void write(std::string& out, std::int64_t value) { appendNumber(out, value); }
+void write(std::string& out, int value) { appendNumber(out, value); }
+void write(std::string& out, const std::string& value) { appendJsonString(out, value); }
+void write(std::string& out, Millis value) { appendNumber(out, value.count()); }
+void write(std::string& out, WallTime value) { appendJsonString(out, toRfc3339(value)); }
+void write(std::string& out, const Subject& value) { appendJsonString(out, toText(value)); }
+
+template <typename Tag>
+void write(std::string& out, const Id<Tag>& value)
+{
+    appendJsonString(out, value.text);
+}
+
+template <typename Tag>
+void write(std::string& out, Quantity<Tag> value)
+{
+    appendNumber(out, value.count);
+}
+
+template <typename E>
+requires std::is_enum_v<E>
+void write(std::string& out, E value) { appendJsonString(out, nameOf(value)); }
+
+void write(std::string& out, const Document& value)
+{
+    if (isPayload(value.text))
+        out += value.text;
+    else
+        appendJsonString(out, value.text);
+}
+
+void write(std::string& out, const std::vector<Seq>& values)
+{
+    out += '[';
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        if (i > 0)
+            out += ',';
+        write(out, values[i]);
+    }
+    out += ']';
+}
+
+// A fact's members by name; all names are ASCII, so that the order of bytes is that of RFC 8785.
+class Members {
+public:
+    template <typename T>
+    void operator()(std::string_view name, const T& value)
+    {
+        std::string text;
+        write(text, value);
+        m_members.emplace_back(name, std::move(text));
+    }
+
+    template <typename T>
+    void operator()(std::string_view name, const std::optional<T>& value)
+    {
+        if (value)
+            (*this)(name, *value);
+    }
+
+    std::string text()
+    {
+        std::sort(m_members.begin(), m_members.end());
+        std::string out = "{";
+        for (const auto& [name, value] : m_members) {
+            if (out.size() > 1)
+                out += ',';
+            appendJsonString(out, name);
+            out.append(1, ':').append(value);
+        }
+        return out + "}";
+    }
+
+private:
+    std::vector<std::pair<std::string_view, std::string>> m_members;
+};
+
+// --- reading: each overload says what it expected, or nothing when it found it ---
+
+using Expected = const char*;
+constexpr Expected kFound = nullptr;
+
+Expected read(const Json& json, bool& value)
+{
+    if (!json.is_boolean())
+        return "true or false";
+    value = json.get<bool>();
+    return kFound;
+}
+
+Expected read(const Json& json, std::int64_t& value)
+{
+    if (!json.is_number_integer())  // isPayload has seen to the range
+        return "a whole number";
+    value = json.get<std::int64_t>();
+    return kFound;
+}
+
+Expected read(const Json& json, int& value)
+{
+    std::int64_t wide = 0;
+    if (read(json, wide) || !std::in_range<int>(wide))
+        return "a whole number of 32 bits";
+    value = static_cast<int>(wide);
+    return kFound;
+}
+
+Expected read(const Json& json, std::string& value)
+{
+    if (!json.is_string())
+        return "a text";
+    value = json.get<std::string>();
+    return kFound;
+}
+
+Expected read(const Json& json, Millis& value)
+{
+    std::int64_t count = 0;
+    if (read(json, count))
+        return "a whole number of ms";
+    value = Millis(count);
+    return kFound;
+}
+
+Expected read(const Json& json, WallTime& value)
+{
+    const auto at =
+        json.is_string() ? fromRfc3339(json.get_ref<const std::string&>()) : std::nullopt;
+    if (!at || toRfc3339(*at) != json.get_ref<const std::string&>())
+        return "an instant like 2026-03-05T06:10:00.000Z";
+    value = *at;
+    return kFound;
+}
+
+Expected read(const Json& json, Subject& value)
+{
+    if (json.is_string())
+        value = subjectFromText(json.get_ref<const std::string&>());
+    if (!json.is_string() || toText(value) != json.get_ref<const std::string&>())
+        return "a subject like ampoule:3/2";
+    return kFound;
+}
+
+template <typename Tag>
+Expected read(const Json& json, Id<Tag>& value)
+{
+    return read(json, value.text);
+}
+
+template <typename Tag>
+Expected read(const Json& json, Quantity<Tag>& value)
+{
+    return read(json, value.count);
+}
+
+template <typename E>
+requires std::is_enum_v<E> Expected read(const Json& json, E& value)
+{
+    const auto found =
+        json.is_string() ? named<E>(json.get_ref<const std::string&>()) : std::nullopt;
+    if (!found)
+        return "a word of the trail's";
+    value = *found;
+    return kFound;
+}
+
+Expected read(const Json& json, Document& value)
+{
+    const bool asText = json.is_string();
+    if (!asText && !json.is_object())
+        return "a document";
+    const auto text = canonicalised(asText ? json.get_ref<const std::string&>() : json.dump());
+    value.text = asText ? json.get<std::string>() : text.value_or("");
+    const bool isObject = text && text->starts_with('{') && *text == value.text;
+    return isObject && isPayload(value.text) != asText ? kFound : "a document";
+}
+
+Expected read(const Json& json, std::vector<Seq>& values)
+{
+    if (!json.is_array())
+        return "a list of whole numbers";
+    for (const Json& item : json) {
+        if (read(item, values.emplace_back()))
+            return "a list of whole numbers";
+    }
+    return kFound;
+}
+
+// Fills a fact's members from an object; remembers the first that is not as expected.
+class Filler {
+public:
+    explicit Filler(const Json& object) : m_object(object) {}
+
+    template <typename T>
+    void operator()(std::string_view name, T& value)
+    {
+        if (m_object.contains(name))
+            fill(name, value);
+        else
+            blame(name, "to be there");
+    }
+
+    template <typename T>
+    void operator()(std::string_view name, std::optional<T>& value)
+    {
+        if (m_object.contains(name))
+            fill(name, value.emplace());
+    }
+
+    [[nodiscard]] std::optional<PayloadFault> fault() const
+    {
+        if (m_fault)
+            return m_fault;
+        for (const auto& [name, value] : m_object.items()) {
+            if (std::find(m_known.begin(), m_known.end(), name) == m_known.end())
+                return PayloadFault{name, "no such member"};
+        }
+        return std::nullopt;
+    }
+
+private:
+    template <typename T>
+    void fill(std::string_view name, T& value)
+    {
+        m_known.push_back(name);
+        if (const Expected expected = read(m_object[name], value))
+            blame(name, expected);
+    }
+
+    void blame(std::string_view name, Expected expected)
+    {
+        if (!m_fault)
+            m_fault = PayloadFault{std::string(name), expected};
+    }
+
+    const Json& m_object;
+    std::vector<std::string_view> m_known;
+    std::optional<PayloadFault> m_fault;
+};
+
+using Reading = Result<Fact, PayloadFault>;
+
+template <typename T>
+Reading factOf(const Json& object)
+{
+    T fact{};
+    Filler filler(object);
+    T::members(fact, filler);
+    if (auto fault = filler.fault())
+        return failure(std::move(*fault));
+    return Fact(std::move(fact));
+}
+
+struct Kind {
+    std::string_view name;
+    Reading (*read)(const Json&);
+};
+
+template <std::size_t... I>
+constexpr auto kindsOf(std::index_sequence<I...>)
+{
+    return std::array{Kind{std::variant_alternative_t<I, Fact>::kKind,
+                           &factOf<std::variant_alternative_t<I, Fact>>}...};
+}
+
+constexpr auto kKinds = kindsOf(std::make_index_sequence<std::variant_size_v<Fact>>());
+
+}  // namespace
+
+std::string_view kindOf(const Fact& fact) { return kKinds.at(fact.index()).name; }
+
+std::string payloadOf(const Fact& fact)
+{
+    return std::visit(
+        [](const auto& one) {
+            Members members;
+            std::remove_cvref_t<decltype(one)>::members(one, members);
+            return members.text();
+        },
+        fact);
+}
+
+Result<Fact, PayloadFault> factFrom(std::string_view kind, std::string_view payload)
+{
+    const auto known =
+        std::find_if(kKinds.begin(), kKinds.end(), [&](const Kind& k) { return k.name == kind; });
+    if (known == kKinds.end())
+        return failure(PayloadFault{std::string(kind), "a known kind"});
+    if (!isPayload(payload))
+        return failure(PayloadFault{"payload", "a canonical JSON object of whole numbers"});
+    return known->read(Json::parse(payload));
+}
+
+}  // namespace bathside
