@@ -10,16 +10,23 @@ bool hyphenBefore(std::size_t byte) { return byte == 4 || byte == 6 || byte == 8
 
 }  // namespace
 
+void appendText(std::string& out, const BootId& id)
+{
+    std::array<char, kLength> text{};
+    std::size_t at = 0;
+    for (std::size_t i = 0; i < id.size(); ++i) {
+        if (hyphenBefore(i))
+            text[at++] = '-';
+        text[at++] = kDigits[id[i] >> 4U];
+        text[at++] = kDigits[id[i] & 15U];
+    }
+    out.append(text.data(), text.size());
+}
+
 std::string toText(const BootId& id)
 {
     std::string text;
-    text.reserve(kLength);
-    for (std::size_t i = 0; i < id.size(); ++i) {
-        if (hyphenBefore(i))
-            text += '-';
-        text += kDigits[id[i] >> 4U];
-        text += kDigits[id[i] & 15U];
-    }
+    appendText(text, id);
     return text;
 }
 

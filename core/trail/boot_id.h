@@ -11,6 +11,7 @@
 namespace bathside {
 
 [[nodiscard]] std::string toText(const BootId& id);
+void appendText(std::string& out, const BootId& id);
 
 /// Exactly that form; anything else is nothing.
 [[nodiscard]] std::optional<BootId> bootIdFromText(std::string_view text);

@@ -13,6 +13,13 @@ void appendMember(std::string& out, std::string_view key, std::string_view text)
     appendJsonString(out, text);
 }
 
+void appendHash(std::string& out, std::string_view key, const Hash& hash)
+{
+    out.append(key).append(1, '"');
+    appendHex(out, hash);
+    out += '"';
+}
+
 void appendPerson(std::string& out, const Person& person)
 {
     appendMember(out, R"(,"person":{"id":)", person.id.text);
@@ -22,7 +29,7 @@ void appendPerson(std::string& out, const Person& person)
 
 void appendSpool(std::string& out, const SpoolOrigin& spool)
 {
-    appendMember(out, R"(,"spool":{"hash":)", toHex(spool.hash));
+    appendHash(out, R"(,"spool":{"hash":)", spool.hash);
     out += R"(,"seq":)";
     appendNumber(out, spool.seq);
     out += '}';
@@ -30,22 +37,29 @@ void appendSpool(std::string& out, const SpoolOrigin& spool)
 
 }  // namespace
 
-void appendCanonicalText(std::string& out, const Entry& entry)
+void appendCanonicalText(std::string& out, const Entry& entry) { appendText(out, entry, {}); }
+
+void appendText(std::string& out, const Entry& entry, LineExtras extras)
 {
     appendMember(out, R"({"at":)", toRfc3339(entry.at));
-    appendMember(out, R"(,"boot_id":)", toText(entry.bootId));
-    out += R"(,"boot_us":)";
+    out += R"(,"boot_id":")";
+    appendText(out, entry.bootId);
+    out += R"(","boot_us":)";
     appendNumber(out, entry.boot.count());
     if (entry.byReceipt)
         out += R"(,"by_receipt":true)";
     if (!entry.card.empty())
         appendMember(out, R"(,"card":)", entry.card.text);
+    if (extras.hash)
+        appendHash(out, R"(,"hash":)", *extras.hash);
     appendMember(out, R"(,"kind":)", entry.kind);
     out.append(R"(,"payload":)").append(entry.payload);
     if (entry.person)
         appendPerson(out, *entry.person);
     if (!entry.place.empty())
         appendMember(out, R"(,"place":)", entry.place.text);
+    if (extras.previous)
+        appendHash(out, R"(,"previous":)", *extras.previous);
     out += R"(,"seq":)";
     appendNumber(out, entry.seq);
     if (entry.spool)

@@ -56,6 +56,13 @@ struct Entry {
 [[nodiscard]] std::string canonicalText(const Entry& entry);
 void appendCanonicalText(std::string& out, const Entry& entry);
 
+/// The same with what a line of an export has besides; null: left out (see json_lines.h).
+struct LineExtras {
+    const Hash* hash = nullptr;
+    const Hash* previous = nullptr;
+};
+void appendText(std::string& out, const Entry& entry, LineExtras extras);
+
 /// The hash of an entry with that text after one with hash `previous`.
 [[nodiscard]] Hash chained(const Hash& previous, std::string_view text);
 

@@ -69,15 +69,21 @@ Hash sha256(std::initializer_list<std::string_view> pieces)
 
 Hash sha256(std::string_view bytes) { return sha256({bytes}); }
 
-std::string toHex(const Hash& hash)
+void appendHex(std::string& out, const Hash& hash)
 {
     static constexpr std::string_view kDigits = "0123456789abcdef";
-    std::string hex;
-    hex.reserve(2 * hash.size());
-    for (const std::uint8_t byte : hash) {
-        hex += kDigits[byte >> 4U];
-        hex += kDigits[byte & 15U];
+    std::array<char, 64> hex{};
+    for (std::size_t i = 0; i < hash.size(); ++i) {
+        hex[2 * i] = kDigits[hash[i] >> 4U];
+        hex[2 * i + 1] = kDigits[hash[i] & 15U];
     }
+    out.append(hex.data(), hex.size());
+}
+
+std::string toHex(const Hash& hash)
+{
+    std::string hex;
+    appendHex(hex, hash);
     return hex;
 }
 

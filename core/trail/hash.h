@@ -21,6 +21,7 @@ using Hash = std::array<std::uint8_t, 32>;
 
 /// Lower-case hex, 64 digits.
 [[nodiscard]] std::string toHex(const Hash& hash);
+void appendHex(std::string& out, const Hash& hash);
 
 /// Exactly 64 lower-case hex digits; anything else is nothing.
 [[nodiscard]] std::optional<Hash> hashFromHex(std::string_view hex);

@@ -1,0 +1,186 @@
+#include "core/trail/verify.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "core/trail/json_lines.h"
+#include "core/trail/json_text.h"
+#include "core/trail/whole_json.h"
+
+namespace bathside {
+namespace {
+
+FlawKind kindOf(LineFault::Kind kind)
+{
+    switch (kind) {
+        case LineFault::Kind::NotCanonical:
+            return FlawKind::NotCanonical;
+        case LineFault::Kind::BadTime:
+            return FlawKind::BadTime;
+        case LineFault::Kind::NotJson:
+        case LineFault::Kind::NotAnEntry:
+            break;
+    }
+    return FlawKind::Unreadable;
+}
+
+// The first column whose content the text form would not carry over as it is.
+std::string_view uncanonical(const Entry& entry)
+{
+    if (!isPayload(entry.payload))
+        return "payload";
+    if (!isUtf8(entry.station.text))
+        return "station";
+    if (!isUtf8(entry.tap.text) || !isUtf8(entry.place.text))
+        return "tap";
+    if (!isUtf8(entry.kind) || !isUtf8(entry.card.text))
+        return "kind";
+    return entry.person && !isUtf8(entry.person->id.text) ? "person" : "";
+}
+
+}  // namespace
+
+Verifier::Verifier(Expectation expected) : m_expected(std::move(expected))
+{
+    std::sort(m_expected.witnesses.begin(), m_expected.witnesses.end(),
+              [](const Head& a, const Head& b) { return a.seq < b.seq; });
+    m_last = m_expected.before;
+    if (m_last)
+        m_result.head = *m_last;
+}
+
+void Verifier::takeLine(std::string_view text)
+{
+    const auto line = lineFrom(text);
+    if (line)
+        take(line->entry, line->previous);
+    else
+        takeUnreadable(line.error().seq, kindOf(line.error().kind), line.error().key);
+}
+
+void Verifier::takeUnreadable(Seq seq, FlawKind kind, std::string detail)
+{
+    ++m_result.count;
+    const Seq expected = m_last ? m_last->seq + 1 : seq;
+    blame(seq == 0 ? expected : seq, kind, std::move(detail));
+}
+
+void Verifier::take(const Entry& entry, const std::optional<Hash>& previous)
+{
+    ++m_result.count;
+    if (m_result.flaw)
+        lookBack(entry.seq);
+    else if (starts(entry, previous) && isNext(entry))
+        check(entry);
+}
+
+// Knows afterwards what the entry must follow: at the beginning, and where the manifest has a gap.
+bool Verifier::starts(const Entry& entry, const std::optional<Hash>& previous)
+{
+    const auto& runs = m_expected.runs;
+    if (m_run + 1 < runs.size() && m_last && m_last->seq == runs[m_run].last) {
+        ++m_run;
+        m_last.reset();
+    }
+    if (m_last)
+        return true;
+    const Seq first = runs.empty() ? entry.seq : runs[m_run].first;
+    if (first != 1 && !previous) {
+        blame(runs.empty() ? first - 1 : first, FlawKind::Missing);
+        return false;
+    }
+    m_last = Head{first - 1, first == 1 ? Hash{} : *previous};
+    meet(*m_last);
+    return !m_result.flaw;
+}
+
+bool Verifier::isNext(const Entry& entry)
+{
+    const Seq expected = m_last->seq + 1;
+    const bool listed = m_expected.runs.empty() || entry.seq <= m_expected.runs.back().last;
+    if (entry.seq == expected && listed)
+        return true;
+    if (entry.seq == expected)
+        blame(entry.seq, FlawKind::Unlisted);
+    else if (entry.seq < expected) {
+        const bool seen = m_result.first && entry.seq >= *m_result.first;
+        blame(entry.seq, seen ? FlawKind::Duplicate : FlawKind::Reordered);
+    } else {
+        m_afterGap = entry.seq;
+        blame(expected, FlawKind::Missing);
+    }
+    return false;
+}
+
+void Verifier::check(const Entry& entry)
+{
+    m_text.clear();
+    appendCanonicalText(m_text, entry);
+    if (!m_expected.station)
+        m_expected.station = entry.station;
+    const std::string_view form = uncanonical(entry);
+    if (entry.station != *m_expected.station)
+        blame(entry.seq, FlawKind::ForeignStation, entry.station.text);
+    else if (!form.empty())
+        blame(entry.seq, FlawKind::NotCanonical, std::string(form));
+    else if (chained(m_last->hash, m_text) != entry.hash)
+        blame(entry.seq, FlawKind::BadHash);
+    else
+        accept(entry);
+}
+
+void Verifier::accept(const Entry& entry)
+{
+    m_last = Head{entry.seq, entry.hash};
+    meet(*m_last);
+    if (m_result.flaw)
+        return;
+    if (!m_result.first)
+        m_result.first = entry.seq;
+    m_result.head = *m_last;
+}
+
+// Compares with the witness of that seq, if there is one.
+void Verifier::meet(const Head& head)
+{
+    const auto& witnesses = m_expected.witnesses;
+    for (; m_witness < witnesses.size() && witnesses[m_witness].seq <= head.seq; ++m_witness) {
+        if (witnesses[m_witness].seq == head.seq && witnesses[m_witness].hash != head.hash)
+            blame(head.seq, FlawKind::HeadMismatch);
+    }
+}
+
+// After the first flaw only one thing is still of interest: whether what was missing turns up
+// later.
+void Verifier::lookBack(Seq seq)
+{
+    Flaw& flaw = *m_result.flaw;
+    if (flaw.kind == FlawKind::Missing && flaw.seq <= seq && seq < m_afterGap)
+        flaw.kind = FlawKind::Reordered;
+}
+
+Verification Verifier::finish()
+{
+    const Seq last = m_last ? m_last->seq : 0;
+    const auto& runs = m_expected.runs;
+    const auto& witnesses = m_expected.witnesses;
+    const bool listedMore = !runs.empty() && (!m_last || last < runs.back().last);
+    const bool witnessedMore = !witnesses.empty() && witnesses.back().seq > last;
+    if (!m_result.flaw && (listedMore || witnessedMore)) {
+        const bool atGap = listedMore && m_last && last == runs[m_run].last;
+        const bool atStart = listedMore && !m_last;
+        blame(atGap     ? runs[m_run + 1].first
+              : atStart ? runs.front().first
+                        : last + 1,
+              FlawKind::Truncated);
+    }
+    return m_result;
+}
+
+void Verifier::blame(Seq seq, FlawKind kind, std::string detail)
+{
+    if (!m_result.flaw)
+        m_result.flaw = Flaw{seq, kind, m_result.count, std::move(detail)};
+}
+
+}  // namespace bathside
