@@ -1,0 +1,43 @@
+#pragma once
+
+// Text that finds its room: as high as wanted, else smaller down to the least height, broken into
+// lines where a line is not enough; never cut with dots.
+
+#include <QFont>
+#include <QList>
+#include <QRectF>
+#include <QString>
+#include <QStringList>
+
+#include "ui/theme/metrics.h"
+
+class QPainter;
+
+namespace bathside::ui {
+
+struct TextWish {
+    double capMm = Metrics::kWords;    // height of capitals as wanted
+    double leastMm = Metrics::kSmall;  // and at least
+    Weight weight = Weight::Regular;
+    int maxLines = 99;
+};
+
+struct FittedText {
+    QFont font;
+    QStringList lines;
+    QSizeF size;        // of all lines as drawn
+    bool whole = true;  // everything is inside the room at no less than the least height
+};
+
+[[nodiscard]] FittedText fitted(const QString& text, const QSizeF& room, const TextWish& wish);
+/// In the painter's pen colour.
+void drawFitted(QPainter& painter, const QRectF& room, Qt::Alignment alignment,
+                const FittedText& text);
+/// Both at once; false when it does not fit.
+bool drawText(QPainter& painter, const QRectF& room, Qt::Alignment alignment, const QString& text,
+              const TextWish& wish);
+
+/// Width of one line at that height, px.
+[[nodiscard]] double widthOf(const QString& text, double capMm, Weight weight);
+
+}  // namespace bathside::ui

@@ -1,0 +1,62 @@
+#pragma once
+
+// A to Z, 0 to 9, hyphen and space, for initials, lots, bag names and short reasons. In place, no
+// dialog.
+
+#include <QList>
+
+#include "ui/controls/control.h"
+#include "ui/controls/tap_stamp.h"
+
+namespace bathside::ui {
+
+class Label;
+class TapButton;
+
+struct TextQuestion {
+    QString title;  // "Your initials"
+    int shortest = 1;
+    int longest = 40;
+    QString suggested;
+};
+
+class LetterPad final : public Control {
+    Q_OBJECT
+
+public:
+    /// Places: `place`.A … .Z, .0 … .9, .hyphen, .space, .delete, .set, .cancel
+    explicit LetterPad(const QString& place, QWidget* parent = nullptr);
+
+    void ask(const TextQuestion& question);  // starts afresh
+    [[nodiscard]] const QString& typed() const noexcept { return m_typed; }
+    void setRefusal(const QString& why);  // shown until the next key
+
+    [[nodiscard]] QSize sizeHint() const override;
+
+signals:
+    void accepted(const QString& text, const bathside::ui::TapStamp& stamp);
+    void cancelled(const bathside::ui::TapStamp& stamp);
+    void refused(const QString& why);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    void themeChanged() override { place(); }
+
+private:
+    void place();
+    void show();
+    void type(QChar sign);
+    void deleteLast();
+    void set(const TapStamp& stamp);
+    void retranslate();
+
+    TextQuestion m_question;
+    QString m_typed, m_refusal;
+    Label *m_title, *m_shown, *m_note;
+    QList<TapButton*> m_keys;
+    TapButton *m_space, *m_delete, *m_set, *m_cancel;
+};
+
+}  // namespace bathside::ui

@@ -1,0 +1,53 @@
+#pragma once
+
+// The only colours in the house, light and dark. All of our own choice; that they keep the
+// contrasts and stay apart for colour-blind eyes is tested (tests/ui/theme/palette_test.cpp).
+//
+// Every tone's `ink` on its `fill` keeps 7:1; `edge` and `mark` keep 3:1 against ground, panel and
+// their own fill where they are drawn on it.
+
+#include <QColor>
+
+#include "ui/theme/role.h"
+
+namespace bathside::ui {
+
+enum class Scheme { Light, Dark };
+
+/// How one role looks.
+struct Tone {
+    QColor fill;     // ground of a button, tile or strip
+    QColor ink;      // words and marks on `fill`
+    QColor edge;     // outline and bars; seen against ground, panel and `fill`
+    QColor pressed;  // `fill` while a finger is on it; `ink` keeps 4.5:1 on it
+};
+
+class Palette {
+public:
+    [[nodiscard]] static const Palette& of(Scheme scheme);
+
+    [[nodiscard]] const QColor& ground() const noexcept { return m_ground; }  // behind everything
+    [[nodiscard]] const QColor& panel() const noexcept { return m_panel; }    // raised surfaces
+    [[nodiscard]] const QColor& ink() const noexcept { return m_ink; }        // words; 7:1 and more
+    [[nodiscard]] const QColor& softInk() const noexcept
+    {
+        return m_softInk;
+    }                                                                     // lesser words; 4.5:1
+    [[nodiscard]] const QColor& rule() const noexcept { return m_rule; }  // hair lines, no meaning
+    [[nodiscard]] const QColor& track() const noexcept
+    {
+        return m_track;
+    }  // the spent part of a bar
+    [[nodiscard]] const QColor& focus() const noexcept { return m_focus; }  // keyboard focus; 3:1
+    [[nodiscard]] const Tone& tone(Role role) const { return m_tones[static_cast<int>(role)]; }
+
+private:
+    Palette() = default;
+    [[nodiscard]] static Palette light();
+    [[nodiscard]] static Palette dark();
+
+    QColor m_ground, m_panel, m_ink, m_softInk, m_rule, m_track, m_focus;
+    Tone m_tones[kRoles];
+};
+
+}  // namespace bathside::ui
