@@ -9,6 +9,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -74,6 +75,13 @@ struct BagEnd {
     MicroLitres left;
 };
 
+/// The longest stretch between two facts that a reminder asks for, in the limit's unit.
+struct Gap {
+    std::int64_t amount = 0;
+    Seq from = 0;
+    Seq to = 0;
+};
+
 struct Bag {
     BagId id;
     MicroLitres volume;
@@ -91,6 +99,7 @@ struct Bag {
     std::optional<Moment> hung;
     std::optional<BagHold> held;
     std::optional<BagEnd> down;
+    std::optional<Gap> longestSwirlGap;  // ms
 
     [[nodiscard]] bool isOpen() const { return !down; }
     [[nodiscard]] bool isBeingMadeUp() const { return !down && !held && !mixed; }
@@ -103,6 +112,7 @@ struct Line {
     std::int64_t birdsAtDoseCheck = 0;
     Moment since;      // first mention, or the last dose check
     Moment needle;     // first mention, or the last needle change
+    std::optional<Gap> longestNeedleGap;  // birds
     bool stopped = false;
     Moment stateSince;  // stopped or going since
 };
@@ -150,6 +160,7 @@ struct Bench {
     bool rehearsal = false;
     std::optional<BootId> boot;             // of the last start
     bool clockTrusted = true;               // false: wall time across the last start cannot be relied on
+    std::set<BootId> untrusted;             // the boots for which that was so
     bool soundProven = false;               // since the last start
     bool soundLost = false;
     std::optional<StoreFault> storeFailed;  // until recovered
@@ -167,6 +178,8 @@ struct Bench {
     std::map<CheckId, CheckState> checks;
     std::vector<TakenReading> readings;    // the last ones since the water was changed, oldest first
     std::optional<TakenReading> lastTaken;  // good or faulty
+    std::optional<Stamp> waterSince;        // the shift's opening, or the last change of water: readings count from here
+    std::map<ProbeId, Gap> overdue;         // probes read past their due date: by how much (ms) at first
     std::optional<WallTime> nextPull;      // planned start
 
     std::vector<Pull> pulls;  // in order; at most the last is open

@@ -52,8 +52,9 @@ struct CheckDose { std::optional<LineId> line; bool ok = true; };
 
 struct HearAlarm { std::string alarm; };  // empty: all that sound
 struct TakeBack { std::string why; };
-/// `field`: at, ampoule, bag, lot, component, count, broken. `of`: an event's seq.
-struct Correct { Seq of = 0; std::string field; std::string value; std::string why; };
+/// `of`: seqs of this shift's events. `field`: at (RFC 3339), ampoule, bag, lot, component, line, count,
+/// broken (true, false), volume_ml, left_ml, temperature_c; see amend.h.
+struct Correct { std::vector<Seq> of; std::string field; std::string value; std::string why; };
 struct Answer { std::string question; std::string choice; };
 struct MakeNote { std::string text; };
 struct Scan { std::string text; };

@@ -1,0 +1,24 @@
+#pragma once
+
+// An event as a correction makes it: one field changed, everything else as it was.
+
+#include <optional>
+#include <string>
+
+#include "core/base/result.h"
+#include "core/facts/event.h"
+
+namespace bathside {
+
+enum class AmendFault : std::uint8_t {
+    NoSuchField,     // this fact does not have it
+    BadValue,        // not such a value
+    NothingChanges,  // it is that already
+};
+
+/// No event within the result: the correction says that it did not happen (`broken` false of a loss).
+/// `at` takes RFC 3339 and makes an implied step a timed one.
+[[nodiscard]] Result<std::optional<Event>, AmendFault> amended(const Event& event, const std::string& field,
+                                                               const std::string& value);
+
+}  // namespace bathside
