@@ -114,8 +114,8 @@ std::optional<WallTime> fromRfc3339(std::string_view text)
     const int ms = fields.fraction();
     const minutes offset = readOffset(fields);
 
-    const year_month_day date(std::chrono::year(year), std::chrono::month(unsigned(month)),
-                              std::chrono::day(unsigned(day)));
+    const year_month_day date{std::chrono::year(year), std::chrono::month(unsigned(month)),
+                              std::chrono::day(unsigned(day))};
     if (!fields.complete() || !date.ok() || hour > 23 || minute > 59 || second > 60)
         return std::nullopt;
     const auto ofDay = second == 60 ? minutes(minute + 1) - milliseconds(1)
