@@ -1,0 +1,23 @@
+#pragma once
+
+// What is wrong with the trail, a card, a probe or the record, as whole sentences with what to do
+// next.
+
+#include <QString>
+
+#include "core/bath/probe.h"
+#include "core/card/read.h"
+#include "core/facts/words.h"
+#include "core/trail/ports.h"
+
+namespace bathside::ui {
+
+[[nodiscard]] QString faultText(StoreFault fault);
+[[nodiscard]] QString faultText(
+    const StoreTrouble& trouble);  // with the system's error number, if any
+[[nodiscard]] QString faultText(const CardFault& fault);
+[[nodiscard]] QString faultText(const ProbeFault& fault);
+/// What the banner says while the record is not whole; empty while it is.
+[[nodiscard]] QString recordText(const RecordState& record);
+
+}  // namespace bathside::ui

@@ -1,0 +1,30 @@
+#pragma once
+
+// Durations and local times as people read them.
+//
+// A countdown never says less than is left: 0.3 s left is "0:01"; past the limit it counts up, and
+// says never more than has passed: 0.3 s over is "+0:00". Local time by the zone of the shift (tz
+// database).
+
+#include <QString>
+#include <string>
+
+#include "core/base/time.h"
+
+namespace bathside::ui {
+
+/// "1:07", "1:02:03"; below zero "+0:12".
+[[nodiscard]] QString countdownText(Micros left);
+/// Whole minutes, rounded down: "41 min"; under one minute in seconds: "45 s".
+[[nodiscard]] QString ageText(Micros age);
+/// "41 min left", "45 s left"; below zero "2 min over".
+[[nodiscard]] QString leftText(Micros left);
+/// For what lasted: "9.8 s", "1 min 31.2 s".
+[[nodiscard]] QString durationText(Millis time);
+
+/// "09:41:07" in that zone; UTC where the zone is not known.
+[[nodiscard]] QString localTimeText(WallTime at, const std::string& zone);
+/// "2026-03-14 09:41:07 +01:00"
+[[nodiscard]] QString localDateTimeText(WallTime at, const std::string& zone);
+
+}  // namespace bathside::ui

@@ -1,0 +1,43 @@
+#pragma once
+
+// Words for the small closed sets of core, in the language of the screen. No set has a default: a
+// new enumerator does not compile without its words.
+
+#include <QString>
+
+#include "core/alarms/alarms.h"
+#include "core/alarms/level.h"
+#include "core/bath/probe.h"
+#include "core/bench/bench.h"
+#include "core/bench/next.h"
+#include "core/facts/event.h"
+#include "core/facts/words.h"
+#include "core/trail/ports.h"
+
+namespace bathside::ui {
+
+/// What has just been done, for the big button: "IN BATH", "OPENED". For `MoveOn` by its step.
+[[nodiscard]] QString doneWord(NextDeed deed, Step step);
+/// The line under it: "2 ampoules", "bag B4"; empty where there is nothing to add.
+[[nodiscard]] QString doneLine(const Next& next);
+[[nodiscard]] QString ampoulesText(int count);
+
+[[nodiscard]] QString wordOf(Step step);                  // where an ampoule stands: "in bath"
+[[nodiscard]] QString stateText(const Ampoule& ampoule);  // "in bath", "lost: broken", "in bag B4"
+[[nodiscard]] QString whatText(const Ampoule& ampoule);   // component and lot
+[[nodiscard]] QString wordOf(Level level);                // "heads-up", "limit", "overrun"
+[[nodiscard]] QString wordOf(LossReason why);
+[[nodiscard]] QString wordOf(HoldReason why);
+[[nodiscard]] QString wordOf(DownReason why);
+[[nodiscard]] QString wordOf(LimitName limit);     // the rule's name
+[[nodiscard]] QString untilText(LimitName limit);  // under the clock: "until in the bath"
+[[nodiscard]] QString pastText(LimitName limit);   // under the clock when it counts up
+[[nodiscard]] QString wordOf(Verdict verdict);
+[[nodiscard]] QString wordOf(ReadingFault fault);  // a sentence: why this is no reading
+[[nodiscard]] QString wordOf(ReadingWarning warning);
+[[nodiscard]] QString wordOf(Proof proof);
+[[nodiscard]] QString wordOf(Severity severity);
+[[nodiscard]] QString wordOf(Sort sort);
+[[nodiscard]] QString wordOf(RecordState::Health health);  // the chip: "recorded", "NOT RECORDED"
+
+}  // namespace bathside::ui
