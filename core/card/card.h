@@ -2,10 +2,10 @@
 
 // The procedure card: one versioned document per vaccine and site, from which every limit comes.
 //
-// A `Card` can only be made by `cardFrom` (read.h), so whoever holds one may rely on it: every limit
-// is there, heads-up <= at <= overrun, words exist in every language it names. Numbers are whole: ms,
-// µL, m°C, birds. Words, sort and source are the site's; the default card (resources/cards) marks
-// each value as common practice or from memory. (Spec: the job, section 3.)
+// A `Card` can only be made by `cardFrom` (read.h), so whoever holds one may rely on it: every
+// limit is there, heads-up <= at <= overrun, words exist in every language it names. Numbers are
+// whole: ms, µL, m°C, birds. Words, sort and source are the site's; the default card
+// (resources/cards) marks each value as common practice or from memory. (Spec: the job, section 3.)
 
 #include <array>
 #include <cstdint>
@@ -26,7 +26,8 @@ struct Words {
     std::map<std::string, std::string> byLanguage;
 
     /// In that language, else in English.
-    [[nodiscard]] const std::string& in(const std::string& language) const;
+    [[nodiscard]] const std::string& in(
+        const std::string& language) const;  // empty: no words at all
     friend bool operator==(const Words&, const Words&) = default;
 };
 
@@ -34,16 +35,19 @@ enum class Sort : std::uint8_t {
     Limit,     // passing it is a deviation
     Reminder,  // passing it is an alarm and stands in the record as late
 };
-template <> struct Names<Sort> {
+template <>
+struct Names<Sort> {
     static constexpr std::array<std::string_view, 2> all{"limit", "reminder"};
 };
 
 enum class Severity : std::uint8_t { Minor, Major, Critical };
-template <> struct Names<Severity> {
+template <>
+struct Names<Severity> {
     static constexpr std::array<std::string_view, 3> all{"minor", "major", "critical"};
 };
 
-/// Where an alarm stands on its way: three instants (or counts of birds); none: no such level.
+/// Where an alarm stands on its way: three instants (or counts of birds); none: no such level. For
+/// `NextPull` they are counted from the planned start, so that its heads-up is below zero.
 template <typename Unit>
 struct Thresholds {
     std::optional<Unit> headsUp;
@@ -55,10 +59,15 @@ struct Thresholds {
 struct Limit {
     Sort sort = Sort::Limit;
     Severity severity = Severity::Major;
-    Thresholds<Millis> time;         // for limits by verdict: overrun only, from the moment it is passed
+    Thresholds<Millis> time;  // for limits by verdict: overrun only, from the moment it is passed
     Thresholds<std::int64_t> birds;  // for limits counted in birds
-    std::array<Words, 3> words;      // what to do, by level
+    std::array<Words, 3> words;      // what to do, by level; empty where the level cannot occur
     std::string source;              // where the values come from, e.g. "common practice"
+
+    [[nodiscard]] const Words& wordsAt(Level level) const
+    {
+        return words[static_cast<std::size_t>(level)];
+    }
     friend bool operator==(const Limit&, const Limit&) = default;
 };
 
@@ -95,7 +104,8 @@ public:
         std::string name;
         std::int64_t version = 1;
         std::string site;
-        std::vector<Component> recipe;  // at least one
+        std::vector<std::string> languages;  // every words of the card are there in each of them
+        std::vector<Component> recipe;       // at least one
         std::array<Limit, kLimits> limits;
         BathRules bath;
         MilliCelsius diluentLow, diluentHigh;
@@ -103,23 +113,29 @@ public:
         std::vector<MicroLitres> bagVolumes;  // offered at start, smallest first
         MicroLitres dose, syringe, diluentDrawn;
         int ampoulesPerPull = 3;
-        Millis handling{};       // per ampoule, until learned from the log
-        Millis shortestThaw{};   // sooner is asked about afterwards
-        Millis sameTap{};        // same-place lock
+        Millis handling{};      // per ampoule, until learned from the log
+        Millis shortestThaw{};  // sooner is asked about afterwards
+        Millis sameTap{};       // same-place lock
         Millis hushInWindow{}, hushOutside{};
-        Millis windowTail{};     // the critical window's last part, after the last ampoule
-        Millis takeBackFree{};   // take back without a reason
-        Millis pullSoon{};       // a pull counts as due this long before its planned start
+        Millis windowTail{};    // the critical window's last part, after the last ampoule
+        Millis takeBackFree{};  // take back without a reason
+        Millis pullSoon{};      // a pull counts as due this long before its planned start
+        std::map<std::string, std::string>
+            sources;  // where bath, diluent, make_up and taps come from
         friend bool operator==(const Content&, const Content&) = default;
     };
 
     [[nodiscard]] const CardHash& hash() const noexcept { return m_hash; }
-    [[nodiscard]] const std::string& document() const noexcept { return m_document; }  // canonical text
+    [[nodiscard]] const std::string& document() const noexcept
+    {
+        return m_document;
+    }  // canonical text
     [[nodiscard]] const Content& content() const noexcept { return m_content; }
     [[nodiscard]] const Limit& limit(LimitName name) const;
 
     /// The thresholds of exposure or thaw that hold for this component.
-    [[nodiscard]] const Thresholds<Millis>& timesFor(LimitName name, const ComponentId& component) const;
+    [[nodiscard]] const Thresholds<Millis>& timesFor(LimitName name,
+                                                     const ComponentId& component) const;
 
 private:
     friend class CardReader;

@@ -1,0 +1,177 @@
+#include "core/bath/probe_reader.h"
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+#include <utility>
+
+#include "core/trail/json_text.h"
+
+namespace bathside {
+namespace {
+
+using std::chrono::sys_days;
+using std::chrono::year_month_day;
+
+constexpr NumberRange kSpread{0, 100, "°C"};
+constexpr std::size_t kMostPoints = 50;
+constexpr double kMicro = 1e6;
+
+// The same quantity in °C as a decimal, or as whole µ°C.
+enum class Form : std::uint8_t { Celsius, MicroCelsius };
+
+double quantity(JsonObject& object, Form form, const std::string& key, const NumberRange& range)
+{
+    if (form == Form::Celsius)
+        return object.number(key + "_c", range);
+    const WholeRange whole{std::llround(range.from * kMicro), std::llround(range.to * kMicro),
+                           "µ°C"};
+    return static_cast<double>(object.whole(key + "_uc", whole)) / kMicro;
+}
+
+CalibrationPoint pointFrom(JsonObject& object, Form form)
+{
+    CalibrationPoint point;
+    point.indicated = quantity(object, form, "indicated", kCelsius);
+    point.reference = quantity(object, form, "reference", kCelsius);
+    point.expanded = quantity(object, form, form == Form::Celsius ? "u" : "expanded", kSpread);
+    object.noOthers();
+    return point;
+}
+
+std::vector<CalibrationPoint> pointsFrom(JsonObject& object, Form form)
+{
+    std::vector<CalibrationPoint> points;
+    for (JsonObject& point : object.objects("points", 0, kMostPoints))
+        points.push_back(pointFrom(point, form));
+    std::ranges::sort(points, {}, &CalibrationPoint::indicated);
+    const auto twice = std::ranges::adjacent_find(points, {}, &CalibrationPoint::indicated);
+    if (twice != points.end())
+        object.refuse("points", "each indicated value once");
+    return points;
+}
+
+std::string textIfAny(JsonObject& object, std::string_view key)
+{
+    return object.has(key) ? object.text(key, 80) : std::string();
+}
+
+std::optional<sys_days> dayIn(JsonObject& object, std::string_view key)
+{
+    const auto day = dayFrom(object.text(key, 80));
+    if (!day)
+        object.refuse(key, "a day, YYYY-MM-DD");
+    return day;
+}
+
+void appendText(std::string& out, std::string_view key, std::string_view text)
+{
+    if (text.empty())
+        return;
+    appendJsonString(out, key);
+    out += ':';
+    appendJsonString(out, text);
+    out += ',';
+}
+
+void appendMicros(std::string& out, std::string_view key, double celsius)
+{
+    appendJsonString(out, key);
+    out += ':';
+    appendNumber(out, std::llround(celsius * kMicro));
+}
+
+std::string twoDigits(unsigned number) { return (number < 10 ? "0" : "") + std::to_string(number); }
+
+std::string dayText(const std::optional<sys_days>& day)
+{
+    if (!day)
+        return {};
+    const year_month_day date(*day);
+    return std::to_string(static_cast<int>(date.year())) + "-" +
+           twoDigits(static_cast<unsigned>(date.month())) + "-" +
+           twoDigits(static_cast<unsigned>(date.day()));
+}
+
+std::string pointsText(const std::vector<CalibrationPoint>& points)
+{
+    std::string out = "[";
+    for (const CalibrationPoint& point : points) {
+        out += out.size() > 1 ? ",{" : "{";
+        appendMicros(out, "expanded_uc", point.expanded);
+        appendMicros(out += ',', "indicated_uc", point.indicated);
+        appendMicros(out += ',', "reference_uc", point.reference);
+        out += '}';
+    }
+    return out + "]";
+}
+
+template <typename Number>
+bool readDigits(std::string_view text, Number& number)
+{
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+    return error == std::errc() && end == text.data() + text.size() && text.front() != '-';
+}
+
+}  // namespace
+
+std::optional<sys_days> dayFrom(std::string_view text)
+{
+    int year = 0;
+    unsigned month = 0;
+    unsigned day = 0;
+    if (text.size() != 10 || text[4] != '-' || text[7] != '-' ||
+        !readDigits(text.substr(0, 4), year) || !readDigits(text.substr(5, 2), month) ||
+        !readDigits(text.substr(8, 2), day))
+        return std::nullopt;
+    const year_month_day date{std::chrono::year(year), std::chrono::month(month),
+                              std::chrono::day(day)};
+    return date.ok() && year >= 1900 ? std::optional(sys_days(date)) : std::nullopt;
+}
+
+Probe probeIn(JsonObject object)
+{
+    const Form form = object.has("resolution_uc") ? Form::MicroCelsius : Form::Celsius;
+    Probe probe;
+    probe.id = {textIfAny(object, "id")};
+    probe.name = textIfAny(object, "name");
+    probe.certificate = textIfAny(object, "certificate");
+    probe.resolution = quantity(object, form, "resolution", kSpread);
+    probe.drift = quantity(object, form, "drift", kSpread);
+    probe.points = pointsFrom(object, form);
+    if (object.has("calibrated"))
+        probe.calibrated = dayIn(object, "calibrated");
+    if (object.has("due") || !probe.points.empty())
+        probe.due = dayIn(object, "due");
+    if (probe.calibrated && probe.due && *probe.due < *probe.calibrated)
+        object.refuse("due", "a day not before calibrated");
+    object.noOthers();
+    return probe;
+}
+
+Result<Probe, ProbeFault> probeFrom(std::string_view document)
+{
+    StrictJson json(document);
+    Probe probe = probeIn(json.root());
+    if (json.fault())
+        return failure(*json.fault());
+    return probe;
+}
+
+// Keys in their canonical order.
+std::string documentOf(const Probe& probe)
+{
+    std::string out = "{";
+    appendText(out, "calibrated", dayText(probe.calibrated));
+    appendText(out, "certificate", probe.certificate);
+    appendMicros(out, "drift_uc", probe.drift);
+    out += ',';
+    appendText(out, "due", dayText(probe.due));
+    appendText(out, "id", probe.id.text);
+    appendText(out, "name", probe.name);
+    out += "\"points\":" + pointsText(probe.points) + ",";
+    appendMicros(out, "resolution_uc", probe.resolution);
+    return out + "}";
+}
+
+}  // namespace bathside

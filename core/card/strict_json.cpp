@@ -1,0 +1,356 @@
+#include "core/card/strict_json.h"
+
+#include <algorithm>
+#include <limits>
+#include <utility>
+
+#include <nlohmann/json.hpp>
+
+#include "core/card/repeated_key.h"
+#include "core/trail/canonical.h"
+#include "core/trail/json_text.h"
+
+namespace bathside {
+
+using nlohmann::json;
+
+struct StrictJson::Parsed {
+    std::string canonical;
+    json value;
+    std::optional<DocumentFault> fault;
+
+    void note(DocumentFault found)
+    {
+        if (!fault)
+            fault = std::move(found);
+    }
+};
+
+namespace {
+
+constexpr std::size_t kLargest = 1024 * 1024;
+constexpr std::size_t kShownCharacters = 60;
+
+std::size_t characters(std::string_view text)
+{
+    return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
+        return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U;
+    }));
+}
+
+/// The first characters of `text`, with a sign that there are more.
+std::string shortened(std::string_view text)
+{
+    if (characters(text) <= kShownCharacters)
+        return std::string(text);
+    std::size_t end = 0;
+    for (std::size_t shown = 0; shown < kShownCharacters; ++shown)
+        end += std::max<std::size_t>(utf8Length(text.substr(end)), 1);
+    return std::string(text.substr(0, end)) + "…";
+}
+
+std::string shown(const json& value)
+{
+    if (value.is_object())
+        return "an object";
+    if (value.is_array())
+        return "a list of " + std::to_string(value.size());
+    return shortened(value.dump());
+}
+
+std::string place(std::string_view text, std::size_t position)
+{
+    const std::string_view before = text.substr(0, position);
+    const auto line = 1 + std::count(before.begin(), before.end(), '\n');
+    const std::size_t start =
+        before.rfind('\n') == std::string_view::npos ? 0 : before.rfind('\n') + 1;
+    return "line " + std::to_string(line) + ", column " +
+           std::to_string(1 + characters(before.substr(start)));
+}
+
+std::string joined(std::string_view path, std::string_view key)
+{
+    return path.empty() ? std::string(key) : std::string(path) + "." + std::string(key);
+}
+
+DocumentFault faultOf(std::string_view text, const JsonFault& fault)
+{
+    switch (fault.kind) {
+        case JsonFault::Kind::NotJson:
+            return {"", place(text, fault.position) + ": " + shortened(fault.found),
+                    "JSON in UTF-8"};
+        case JsonFault::Kind::RepeatedKey:
+            return {pathOfRepeatedKey(text), "the key a second time", "each key once"};
+        case JsonFault::Kind::TooDeep:
+            return {"", "more than " + std::to_string(kDeepestJson) + " levels",
+                    "at most " + std::to_string(kDeepestJson) + " levels of lists and objects"};
+    }
+    return {};
+}
+
+std::string rangeText(const WholeRange& range)
+{
+    const std::string unit = range.unit.empty() ? "" : " of " + std::string(range.unit);
+    return "a whole number" + unit + " from " + std::to_string(range.from) + " to " +
+           std::to_string(range.to);
+}
+
+std::string rangeText(const NumberRange& range)
+{
+    const std::string unit = range.unit.empty() ? "" : " " + std::string(range.unit);
+    return "a number from " + ecmaNumber(range.from) + " to " + ecmaNumber(range.to) + unit;
+}
+
+std::string textRule(std::size_t longest)
+{
+    return "text of 1 to " + std::to_string(longest) + " characters in one line";
+}
+
+bool isWithin(const json& value, const WholeRange& range)
+{
+    if (!value.is_number_integer())
+        return false;
+    if (value.is_number_unsigned() &&
+        value.get<std::uint64_t>() >
+            static_cast<std::uint64_t>(std::numeric_limits<std::int64_t>::max()))
+        return false;
+    const auto number = value.get<std::int64_t>();
+    return range.from <= number && number <= range.to;
+}
+
+bool isPlainText(const json& value, std::size_t longest)
+{
+    if (!value.is_string())
+        return false;
+    const auto& text = value.get_ref<const std::string&>();
+    const bool controls = std::ranges::any_of(
+        text, [](char c) { return static_cast<unsigned char>(c) < 0x20U || c == '\x7f'; });
+    return !text.empty() && !controls && characters(text) <= longest;
+}
+
+}  // namespace
+
+StrictJson::StrictJson(std::string_view text) : m_parsed(std::make_unique<Parsed>())
+{
+    if (text.size() > kLargest) {
+        m_parsed->note({"", std::to_string(text.size()) + " bytes",
+                        "at most " + std::to_string(kLargest) + " bytes"});
+        return;
+    }
+    auto canonical = canonicalised(text);
+    if (!canonical) {
+        m_parsed->note(faultOf(text, canonical.error()));
+        return;
+    }
+    m_parsed->canonical = std::move(*canonical);
+    m_parsed->value = json::parse(m_parsed->canonical);
+}
+
+StrictJson::~StrictJson() = default;
+
+JsonObject StrictJson::root()
+{
+    if (!m_parsed->value.is_object())
+        m_parsed->note({"", shown(m_parsed->value), "an object"});
+    return {*m_parsed, m_parsed->value.is_object() ? &m_parsed->value : nullptr, ""};
+}
+
+const std::optional<DocumentFault>& StrictJson::fault() const { return m_parsed->fault; }
+
+const std::string& StrictJson::canonical() const { return m_parsed->canonical; }
+
+JsonObject::JsonObject(StrictJson::Parsed& document, const json* node, std::string path)
+    : m_document(&document), m_node(node), m_path(std::move(path))
+{
+}
+
+std::string JsonObject::pathOf(std::string_view key) const { return joined(m_path, key); }
+
+bool JsonObject::has(std::string_view key) const
+{
+    return m_node != nullptr && m_node->find(key) != m_node->end();
+}
+
+const json* JsonObject::find(std::string_view key)
+{
+    m_asked.emplace(key);
+    if (!has(key))
+        return nullptr;
+    return &*m_node->find(key);
+}
+
+const json* JsonObject::need(std::string_view key, const std::string& expected)
+{
+    const json* value = find(key);
+    if (value == nullptr && m_node != nullptr)
+        m_document->note({pathOf(key), "nothing", expected});
+    return value;
+}
+
+std::int64_t JsonObject::whole(std::string_view key, const WholeRange& range)
+{
+    need(key, rangeText(range));
+    return wholeIfAny(key, range).value_or(range.from);
+}
+
+std::optional<std::int64_t> JsonObject::wholeIfAny(std::string_view key, const WholeRange& range)
+{
+    const json* value = find(key);
+    if (value == nullptr)
+        return std::nullopt;
+    if (!isWithin(*value, range)) {
+        refuse(key, rangeText(range));
+        return std::nullopt;
+    }
+    return value->get<std::int64_t>();
+}
+
+double JsonObject::number(std::string_view key, const NumberRange& range)
+{
+    const json* value = need(key, rangeText(range));
+    if (value == nullptr)
+        return range.from;
+    const double number = value->is_number() ? value->get<double>() : range.from - 1;
+    if (number < range.from || number > range.to)
+        refuse(key, rangeText(range));
+    return std::clamp(number, range.from, range.to);
+}
+
+bool JsonObject::flag(std::string_view key)
+{
+    const json* value = need(key, "true or false");
+    if (value == nullptr)
+        return false;
+    if (!value->is_boolean())
+        refuse(key, "true or false");
+    return value->is_boolean() && value->get<bool>();
+}
+
+std::string JsonObject::text(std::string_view key, std::size_t longest)
+{
+    const json* value = need(key, textRule(longest));
+    if (value == nullptr)
+        return {};
+    if (!isPlainText(*value, longest)) {
+        refuse(key, textRule(longest));
+        return {};
+    }
+    return value->get<std::string>();
+}
+
+JsonObject JsonObject::object(std::string_view key)
+{
+    need(key, "an object");
+    return objectIfAny(key).value_or(JsonObject(*m_document, nullptr, pathOf(key)));
+}
+
+std::optional<JsonObject> JsonObject::objectIfAny(std::string_view key)
+{
+    const json* value = find(key);
+    if (value == nullptr)
+        return std::nullopt;
+    if (!value->is_object())
+        refuse(key, "an object");
+    return JsonObject(*m_document, value->is_object() ? value : nullptr, pathOf(key));
+}
+
+const json* JsonObject::list(std::string_view key, std::size_t fewest, std::size_t most,
+                             std::string_view of)
+{
+    const std::string expected = "a list of " + std::to_string(fewest) + " to " +
+                                 std::to_string(most) + " " + std::string(of);
+    const json* value = need(key, expected);
+    if (value == nullptr)
+        return nullptr;
+    if (value->is_array() && fewest <= value->size() && value->size() <= most)
+        return value;
+    refuse(key, expected);
+    return nullptr;
+}
+
+std::vector<JsonObject> JsonObject::objects(std::string_view key, std::size_t fewest,
+                                            std::size_t most)
+{
+    std::vector<JsonObject> all;
+    const json* values = list(key, fewest, most, "objects");
+    for (std::size_t i = 0; values != nullptr && i < values->size(); ++i) {
+        const json& value = (*values)[i];
+        const std::string path = pathOf(key) + "[" + std::to_string(i) + "]";
+        if (!value.is_object())
+            m_document->note({path, shown(value), "an object"});
+        all.push_back(JsonObject(*m_document, value.is_object() ? &value : nullptr, path));
+    }
+    return all;
+}
+
+std::vector<std::int64_t> JsonObject::wholes(std::string_view key, std::size_t most,
+                                             const WholeRange& each)
+{
+    std::vector<std::int64_t> all;
+    const json* values = list(key, 1, most, "whole numbers");
+    for (std::size_t i = 0; values != nullptr && i < values->size(); ++i) {
+        const json& value = (*values)[i];
+        if (isWithin(value, each))
+            all.push_back(value.get<std::int64_t>());
+        else
+            m_document->note(
+                {pathOf(key) + "[" + std::to_string(i) + "]", shown(value), rangeText(each)});
+    }
+    return all;
+}
+
+std::vector<std::string> JsonObject::texts(std::string_view key, std::size_t most,
+                                           std::size_t longest)
+{
+    std::vector<std::string> all;
+    const json* values = list(key, 1, most, "texts");
+    for (std::size_t i = 0; values != nullptr && i < values->size(); ++i) {
+        const json& value = (*values)[i];
+        if (isPlainText(value, longest))
+            all.push_back(value.get<std::string>());
+        else
+            m_document->note(
+                {pathOf(key) + "[" + std::to_string(i) + "]", shown(value), textRule(longest)});
+    }
+    return all;
+}
+
+std::string JsonObject::wordOf(std::string_view key, const std::vector<std::string_view>& words)
+{
+    std::string expected = "one of";
+    for (const std::string_view word : words)
+        expected += (word == words.front() ? " \"" : ", \"") + std::string(word) + "\"";
+    const json* value = need(key, expected);
+    if (value == nullptr)
+        return {};
+    const std::string found = value->is_string() ? value->get<std::string>() : std::string();
+    if (std::ranges::find(words, found) == words.end())
+        refuse(key, expected);
+    return found;
+}
+
+void JsonObject::refuse(std::string_view key, std::string expected)
+{
+    if (m_node == nullptr)
+        return;
+    const json* value = find(key);
+    m_document->note(
+        {pathOf(key), value == nullptr ? "nothing" : shown(*value), std::move(expected)});
+}
+
+void JsonObject::noOthers()
+{
+    if (m_node == nullptr)
+        return;
+    for (const auto& [key, value] : m_node->items()) {
+        if (m_asked.contains(key))
+            continue;
+        std::string known = "none but";
+        for (const std::string& asked : m_asked)
+            known += (asked == *m_asked.begin() ? " " : ", ") + asked;
+        m_document->note({pathOf(shortened(key)), "an unknown key", known});
+        return;
+    }
+}
+
+}  // namespace bathside
