@@ -64,6 +64,18 @@ enum class RefusalCode : std::uint8_t {
     StationNotStarted,
 };
 
+template <> struct Names<RefusalCode> {
+    static constexpr std::array<std::string_view, 46> all{
+        "no card", "shift not open", "shift already open", "ampoule still open", "bag still open", "no person",
+        "unknown check", "check still open", "reason missing", "bag exists", "no such bag", "which bag",
+        "bag is down", "bag is held", "bag not held", "bag not inspected", "bag is empty", "bag not mixed",
+        "bag already mixed", "already inspected", "already drawn", "bag not hung", "line has bag", "already there",
+        "no ampoule", "no such ampoule", "ampoule exists", "ampoule is lost", "ampoule in bag", "step already done",
+        "no open pull", "which line", "line stopped", "line going", "count goes back", "no such alarm",
+        "nothing to take back", "not in this shift", "no such field", "bad value", "nothing changes", "no such question",
+        "no such choice", "out of range", "bad document", "station not started"};
+};
+
 struct Refusal {
     RefusalCode code{};
     Subject subject;

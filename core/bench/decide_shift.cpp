@@ -1,0 +1,151 @@
+// Rows of `decide`: the shift, who is on duty, the set-up checks, the bath, words.
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/bench/decide_rows.h"
+
+namespace bathside::rows {
+namespace {
+
+const Check* checkOf(const Context& now, const CheckId& id)
+{
+    const auto& checks = now.card().checks;
+    const auto found = std::ranges::find(checks, id, &Check::id);
+    return found == checks.end() ? nullptr : &*found;
+}
+
+/// Why the set-up cannot be spoken of now; nothing when it can.
+std::optional<Refusal> noShift(const Context& now)
+{
+    if (!now.bench.card)
+        return Refusal{RefusalCode::NoCard, {}, {}};
+    if (!now.bench.shiftIsOpen())
+        return Refusal{RefusalCode::ShiftNotOpen, {}, {}};
+    return std::nullopt;
+}
+
+Probe probeOf(const Bench& bench, const ProbeId& id)
+{
+    const auto found = bench.probes.find(id);
+    return found == bench.probes.end() ? Probe{.id = id, .name = {}, .certificate = {}, .calibrated = {}, .due = {}, .points = {}} : *found->second;
+}
+
+MilliCelsius thousandths(double celsius) { return {std::llround(celsius * 1000)}; }
+
+ReadingTaken judgedReading(const Context& now, const ProbeId& probe, MilliCelsius raw)
+{
+    const auto& rules = now.card().bath;
+    const auto last = now.bench.lastGoodReading();
+    if (const auto fault = implausible(rules, raw, last, now.tap.at))
+        return {.probe = probe, .raw = raw, .corrected = {}, .expanded = {}, .verdict = {}, .fault = fault};
+    const Tolerance tolerance{static_cast<double>(rules.target.count) / 1000, static_cast<double>(rules.tolerance.count) / 1000,
+                              static_cast<double>(rules.guardPercent) / 100};
+    const auto day = std::chrono::floor<std::chrono::days>(now.tap.at.wall);
+    const Judged result = judged(probeOf(now.bench, probe), tolerance, static_cast<double>(raw.count) / 1000, day,
+                                 stability(now.bench.readings, now.tap.at));
+    return {.probe = probe, .raw = raw, .corrected = thousandths(result.corrected), .expanded = thousandths(result.expanded),
+            .verdict = result.verdict, .fault = {}};
+}
+
+}  // namespace
+
+Decision on(const Context& now, const OpenShift& meant)
+{
+    if (!now.bench.card)
+        return refuse(RefusalCode::NoCard);
+    if (now.bench.shiftIsOpen())
+        return refuse(RefusalCode::ShiftAlreadyOpen);
+    if (meant.person.empty())
+        return refuse(RefusalCode::NoPerson);
+    return facts(ShiftOpened{meant.zone, now.bench.card->hash()}, DutyTaken{meant.person});
+}
+
+Decision on(const Context& now, const CloseShift&)
+{
+    if (const auto no = noShift(now))
+        return failure(*no);
+    ShiftClosed counts;
+    for (const Pull& pull : now.bench.pulls) {
+        for (const Ampoule& ampoule : pull.ampoules) {
+            if (ampoule.isOpen())
+                return refuse(RefusalCode::AmpouleStillOpen, subjectOf(ampoule.ref));
+            ++counts.out;
+            ++(ampoule.bag ? counts.bagged : counts.lost);
+        }
+    }
+    for (const Bag& bag : now.bench.bags) {
+        if (bag.isOpen())
+            return refuse(RefusalCode::BagStillOpen, subjectOf(bag.id));
+        ++counts.bags;
+    }
+    return facts(counts);
+}
+
+Decision on(const Context& now, const TakeDuty& meant)
+{
+    if (const auto no = noShift(now))
+        return failure(*no);
+    if (meant.person.empty())
+        return refuse(RefusalCode::NoPerson);
+    return facts(DutyTaken{meant.person});
+}
+
+Decision on(const Context& now, const RecordCheck& meant)
+{
+    if (const auto no = noShift(now))
+        return failure(*no);
+    if (!checkOf(now, meant.check))
+        return refuse(RefusalCode::UnknownCheck, {}, meant.check.text);
+    return facts(CheckRecorded{meant.check, meant.ok, meant.value});
+}
+
+Decision on(const Context& now, const OverrideCheck& meant)
+{
+    if (const auto no = noShift(now))
+        return failure(*no);
+    if (!checkOf(now, meant.check))
+        return refuse(RefusalCode::UnknownCheck, {}, meant.check.text);
+    if (meant.why.empty())
+        return refuse(RefusalCode::ReasonMissing);
+    return facts(CheckOverridden{meant.check, meant.why});
+}
+
+Decision on(const Context& now, const TakeReading& meant)
+{
+    if (!now.bench.card)
+        return refuse(RefusalCode::NoCard);
+    if (const auto* fault = std::get_if<ReadingFault>(&meant.value))
+        return facts(ReadingTaken{.probe = meant.probe, .raw = {}, .corrected = {}, .expanded = {}, .verdict = {}, .fault = *fault});
+    return facts(judgedReading(now, meant.probe, std::get<MilliCelsius>(meant.value)));
+}
+
+Decision on(const Context& now, const ChangeWater& meant)
+{
+    if (const auto no = noShift(now))
+        return failure(*no);
+    return facts(BathChanged{meant.why});
+}
+
+Decision on(const Context& now, const PlanPull& meant)
+{
+    if (const auto no = noShift(now))
+        return failure(*no);
+    return facts(PullPlanned{meant.start});
+}
+
+Decision on(const Context&, const MakeNote& meant)
+{
+    if (meant.text.empty())
+        return refuse(RefusalCode::ReasonMissing);
+    return facts(NoteMade{meant.text});
+}
+
+Decision on(const Context&, const Scan& meant)
+{
+    if (meant.text.empty())
+        return refuse(RefusalCode::BadValue, {}, "text");
+    return facts(CodeScanned{meant.text});
+}
+
+}  // namespace bathside::rows
