@@ -1,0 +1,43 @@
+// bathside-cli: the station without a screen. Same core, same trail.
+
+#include <exception>
+#include <iostream>
+
+#include <CLI/CLI.hpp>
+
+#include "app/cli/reading.h"
+#include "app/cli/verb.h"
+
+namespace {
+
+using namespace bathside::cli;
+
+Exit runVerb(int argc, char** argv)
+{
+    Call call;
+    CLI::App app{"Bathside without a screen. One verb per call; FILE may be -, standard input."};
+    app.name("bathside-cli");
+    app.set_version_flag("--version", BATHSIDE_VERSION);
+    app.require_subcommand(1);
+    app.footer("Exit: 0 done or yes, 1 the answer is no, 2 unusable input.");
+    addReading(app, call);
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::ParseError& error) {
+        return app.exit(error) == 0 ? Exit::Done : Exit::Unusable;
+    }
+    Terminal terminal{std::cin, std::cout, std::cerr};
+    return call.run(terminal);
+}
+
+}  // namespace
+
+int main(int argc, char** argv)
+{
+    try {
+        return static_cast<int>(runVerb(argc, argv));
+    } catch (const std::exception& error) {
+        std::cerr << "bathside-cli: " << error.what() << "\n";
+        return static_cast<int>(Exit::Unusable);
+    }
+}
