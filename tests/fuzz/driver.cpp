@@ -27,9 +27,16 @@ constexpr std::size_t kLongestInput = 64 * 1024;
 constexpr unsigned kSeed = 1;
 
 // Pieces that parsers of our formats stumble over.
-constexpr std::array<std::string_view, 20> kPieces{
-    "{",  "}",   "[",     "]",    "\"",   ",",    ":",     "null",         "-1", "0",
-    "-0", "1e9", "1.5e3", "\\u0", "\r\n", "\xff", "\xc0", "\xed\xa0\x80", "=",  "9223372036854775808"};
+constexpr std::array<std::string_view, 20> kPieces{"{",     "}",
+                                                   "[",     "]",
+                                                   "\"",    ",",
+                                                   ":",     "null",
+                                                   "-1",    "0",
+                                                   "-0",    "1e9",
+                                                   "1.5e3", "\\u0",
+                                                   "\r\n",  "\xff",
+                                                   "\xc0",  "\xed\xa0\x80",
+                                                   "=",     "9223372036854775808"};
 
 std::string g_input;
 
@@ -54,7 +61,8 @@ void watchForDeath()
         __sanitizer_set_death_callback(keepInput);
     else
         std::signal(SIGSEGV, onSignal);
-    std::signal(SIGABRT, onSignal);
+    for (const int fatal : {SIGABRT, SIGILL, SIGFPE, SIGBUS})
+        std::signal(fatal, onSignal);
 }
 
 void tryInput(std::string input)
@@ -96,19 +104,32 @@ private:
     // Not a std distribution: their sequences differ between libraries.
     std::size_t below(std::size_t bound) { return bound == 0 ? 0 : m_random() % bound; }
 
-    const std::string& any(const std::vector<std::string>& from) { return from[below(from.size())]; }
+    const std::string& any(const std::vector<std::string>& from)
+    {
+        return from[below(from.size())];
+    }
 
     void change(std::string& text)
     {
         const std::size_t at = below(text.size() + 1);
         const std::size_t length = below(std::min<std::size_t>(text.size() - at, 32) + 1);
         switch (below(6)) {
-        case 0: return flipBit(text);
-        case 1: text.erase(at, length); return;
-        case 2: text.insert(at, text.substr(at, length)); return;
-        case 3: text.insert(at, kPieces[below(kPieces.size())]); return;
-        case 4: text.replace(at, length, kPieces[below(kPieces.size())]); return;
-        default: return splice(text, at);
+            case 0:
+                return flipBit(text);
+            case 1:
+                text.erase(at, length);
+                return;
+            case 2:
+                text.insert(at, text.substr(at, length));
+                return;
+            case 3:
+                text.insert(at, kPieces[below(kPieces.size())]);
+                return;
+            case 4:
+                text.replace(at, length, kPieces[below(kPieces.size())]);
+                return;
+            default:
+                return splice(text, at);
         }
     }
 
@@ -132,7 +153,8 @@ private:
 
 int main(int argc, char** argv)
 {
-    const std::vector<std::string> corpus = argc > 1 ? readCorpus(argv[1]) : std::vector<std::string>{};
+    const std::vector<std::string> corpus =
+        argc > 1 ? readCorpus(argv[1]) : std::vector<std::string>{};
     if (corpus.empty()) {
         std::fputs("usage: target CORPUS-FOLDER [RUNS]; the folder must hold a file\n", stderr);
         return 2;
@@ -145,5 +167,6 @@ int main(int argc, char** argv)
     Mutator mutator(corpus);
     for (long run = 0; run < runs; ++run)
         tryInput(mutator.next());
-    std::printf("%zu inputs of the corpus and %ld mutations, seed %u\n", corpus.size(), runs, kSeed);
+    std::printf("%zu inputs of the corpus and %ld mutations, seed %u\n", corpus.size(), runs,
+                kSeed);
 }

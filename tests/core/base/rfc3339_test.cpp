@@ -1,9 +1,9 @@
 #include "core/base/rfc3339.h"
 
-#include <gtest/gtest.h>
-
 #include <string>
 #include <vector>
+
+#include <gtest/gtest.h>
 
 namespace bathside {
 namespace {
@@ -14,10 +14,7 @@ struct Row {
     std::int64_t epochMs;
 };
 
-std::string rowName(const testing::TestParamInfo<Row>& row)
-{
-    return row.param.name;
-}
+std::string rowName(const testing::TestParamInfo<Row>& row) { return row.param.name; }
 
 class Rfc3339Reads : public testing::TestWithParam<Row> {};
 
@@ -28,8 +25,8 @@ TEST_P(Rfc3339Reads, asTheSameInstant)
     EXPECT_EQ(at->time_since_epoch().count(), GetParam().epochMs);
 }
 
-// Published: RFC 3339, section 5.8, all five examples; that the two leap-second ones are one instant
-// is said there. Epoch seconds computed with Python's datetime. That :60 becomes the last
+// Published: RFC 3339, section 5.8, all five examples; that the two leap-second ones are one
+// instant is said there. Epoch seconds computed with Python's datetime. That :60 becomes the last
 // millisecond of its minute is our own rule (POSIX time has no leap second).
 INSTANTIATE_TEST_SUITE_P(
     Section58, Rfc3339Reads,
@@ -41,7 +38,8 @@ INSTANTIATE_TEST_SUITE_P(
     rowName);
 
 // Published: RFC 3339, section 5.6 ("T" and "Z" may be lower case) and 4.3 (-00:00: the offset is
-// unknown, the instant is not); section numbers from memory. Instants computed with Python's datetime.
+// unknown, the instant is not); section numbers from memory. Instants computed with Python's
+// datetime.
 INSTANTIATE_TEST_SUITE_P(
     Forms, Rfc3339Reads,
     testing::Values(Row{"LowerCase", "1985-04-12t23:20:50.52z", 482196050520},
@@ -54,38 +52,29 @@ INSTANTIATE_TEST_SUITE_P(
 
 class Rfc3339Refuses : public testing::TestWithParam<Row> {};
 
-TEST_P(Rfc3339Refuses, andGivesNothing)
-{
-    EXPECT_FALSE(fromRfc3339(GetParam().text).has_value());
-}
+TEST_P(Rfc3339Refuses, andGivesNothing) { EXPECT_FALSE(fromRfc3339(GetParam().text).has_value()); }
 
 // Published: the grammar of RFC 3339, section 5.6, and the limits of section 5.7; rows constructed.
 INSTANTIATE_TEST_SUITE_P(
     Grammar, Rfc3339Refuses,
-    testing::Values(Row{"Nothing", "", 0}, Row{"DateAlone", "2026-03-05", 0},
-                    Row{"NoOffset", "2026-03-05T06:10:00", 0},
-                    Row{"Blank", "2026-03-05 06:10:00Z", 0},
-                    Row{"BlankBefore", " 2026-03-05T06:10:00Z", 0},
-                    Row{"RestBehind", "2026-03-05T06:10:00Z ", 0},
-                    Row{"NoSeconds", "2026-03-05T06:10Z", 0},
-                    Row{"PointAlone", "2026-03-05T06:10:00.Z", 0},
-                    Row{"Comma", "2026-03-05T06:10:00,5Z", 0},
-                    Row{"ShortYear", "26-03-05T06:10:00Z", 0},
-                    Row{"SignedYear", "-026-03-05T06:10:00Z", 0},
-                    Row{"MonthZero", "2026-00-05T06:10:00Z", 0},
-                    Row{"MonthThirteen", "2026-13-05T06:10:00Z", 0},
-                    Row{"DayZero", "2026-03-00T06:10:00Z", 0},
-                    Row{"NoLeapDay", "2026-02-29T06:10:00Z", 0},
-                    Row{"DayThirtyOne", "2026-04-31T06:10:00Z", 0},
-                    Row{"Hour24", "2026-03-05T24:00:00Z", 0},
-                    Row{"Minute60", "2026-03-05T06:60:00Z", 0},
-                    Row{"Second61", "2026-03-05T06:10:61Z", 0},
-                    Row{"OffsetHour24", "2026-03-05T06:10:00+24:00", 0},
-                    Row{"OffsetMinute60", "2026-03-05T06:10:00+01:60", 0},
-                    Row{"OffsetWithoutColon", "2026-03-05T06:10:00+0100", 0},
-                    Row{"OffsetHoursOnly", "2026-03-05T06:10:00+01", 0},
-                    Row{"SignInField", "2026-03-05T+6:10:00Z", 0},
-                    Row{"LetterInField", "2026-03-05T0x:10:00Z", 0}),
+    testing::Values(
+        Row{"Nothing", "", 0}, Row{"DateAlone", "2026-03-05", 0},
+        Row{"NoOffset", "2026-03-05T06:10:00", 0}, Row{"Blank", "2026-03-05 06:10:00Z", 0},
+        Row{"BlankBefore", " 2026-03-05T06:10:00Z", 0},
+        Row{"RestBehind", "2026-03-05T06:10:00Z ", 0}, Row{"NoSeconds", "2026-03-05T06:10Z", 0},
+        Row{"PointAlone", "2026-03-05T06:10:00.Z", 0}, Row{"Comma", "2026-03-05T06:10:00,5Z", 0},
+        Row{"ShortYear", "26-03-05T06:10:00Z", 0}, Row{"SignedYear", "-026-03-05T06:10:00Z", 0},
+        Row{"MonthZero", "2026-00-05T06:10:00Z", 0},
+        Row{"MonthThirteen", "2026-13-05T06:10:00Z", 0}, Row{"DayZero", "2026-03-00T06:10:00Z", 0},
+        Row{"NoLeapDay", "2026-02-29T06:10:00Z", 0}, Row{"DayThirtyOne", "2026-04-31T06:10:00Z", 0},
+        Row{"Hour24", "2026-03-05T24:00:00Z", 0}, Row{"Minute60", "2026-03-05T06:60:00Z", 0},
+        Row{"Second61", "2026-03-05T06:10:61Z", 0},
+        Row{"OffsetHour24", "2026-03-05T06:10:00+24:00", 0},
+        Row{"OffsetMinute60", "2026-03-05T06:10:00+01:60", 0},
+        Row{"OffsetWithoutColon", "2026-03-05T06:10:00+0100", 0},
+        Row{"OffsetHoursOnly", "2026-03-05T06:10:00+01", 0},
+        Row{"SignInField", "2026-03-05T+6:10:00Z", 0},
+        Row{"LetterInField", "2026-03-05T0x:10:00Z", 0}),
     rowName);
 
 TEST(Rfc3339, writesUtcWithThreeDecimals)
