@@ -1,8 +1,8 @@
 // GoogleTest with a QApplication around it, for tests that need Qt's event loop or widgets.
 
-#include <gtest/gtest.h>
-
 #include <QApplication>
+
+#include <gtest/gtest.h>
 
 int main(int argc, char** argv)
 {
