@@ -2,6 +2,7 @@
 
 #include <exception>
 #include <iostream>
+#include <string>
 
 #include <CLI/CLI.hpp>
 
@@ -12,6 +13,19 @@ namespace {
 
 using namespace bathside::cli;
 
+Exit sayWrongCall(const std::string& why)
+{
+    std::cerr << "bathside-cli: " << why << ". See bathside-cli --help.\n";
+    return Exit::Unusable;
+}
+
+bool isVerb(const CLI::App& app, const std::string& name)
+{
+    const auto verbs =
+        app.get_subcommands([&](const CLI::App* verb) { return verb->check_name(name); });
+    return !verbs.empty();
+}
+
 Exit runVerb(int argc, char** argv)
 {
     Call call;
@@ -21,10 +35,16 @@ Exit runVerb(int argc, char** argv)
     app.require_subcommand(1);
     app.footer("Exit: 0 done or yes, 1 the answer is no, 2 unusable input.");
     addReading(app, call);
+    const std::string first = argc > 1 ? argv[1] : "";
+    if (first.empty() || (first.front() != '-' && !isVerb(app, first)))
+        return sayWrongCall(first.empty() ? "a verb is missing" : "there is no verb " + first);
     try {
         app.parse(argc, argv);
+    } catch (const CLI::Success& answer) {  // --help, --version
+        app.exit(answer);
+        return Exit::Done;
     } catch (const CLI::ParseError& error) {
-        return app.exit(error) == 0 ? Exit::Done : Exit::Unusable;
+        return sayWrongCall(error.what());
     }
     Terminal terminal{std::cin, std::cout, std::cerr};
     return call.run(terminal);

@@ -47,12 +47,17 @@ std::string sentenceOf(ReadingWarning warning)
     return {};
 }
 
+/// Never rounded up to certainty.
+std::string percent(double probability)
+{
+    return probability > 0.9999 ? "more than 99.99 %" : fixed(100 * probability, 2) + " %";
+}
+
 std::string forPeople(const Judged& judged)
 {
     std::string text = fixed(judged.corrected, 3) + " °C ± " + fixed(judged.expanded, 3) +
                        " °C (k = 2). " + sentenceOf(judged.verdict) +
-                       "\nProbability that it is inside: " + fixed(100 * judged.conformity, 2) +
-                       " %.\n";
+                       "\nProbability that it is inside: " + percent(judged.conformity) + ".\n";
     for (const ReadingWarning warning : judged.warnings)
         text += sentenceOf(warning) + "\n";
     return text;

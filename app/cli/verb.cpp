@@ -69,7 +69,8 @@ Result<std::string, Unusable> wholeOf(const std::string& file, Terminal& termina
     errno = 0;
     std::ifstream in(file, std::ios::binary);
     if (!in)
-        return failure(Unusable{file, "", std::strerror(errno), "a readable file"});
+        return failure(Unusable{
+            file, "", "nothing to read (" + std::string(std::strerror(errno)) + ")", "a file"});
     return allOf(in, file);
 }
 

@@ -73,11 +73,16 @@ std::string joined(std::string_view path, std::string_view key)
     return path.empty() ? std::string(key) : std::string(path) + "." + std::string(key);
 }
 
+std::string stumble(std::string_view found)
+{
+    return found.empty() ? "nothing more" : shortened(found);
+}
+
 DocumentFault faultOf(std::string_view text, const JsonFault& fault)
 {
     switch (fault.kind) {
         case JsonFault::Kind::NotJson:
-            return {"", place(text, fault.position) + ": " + shortened(fault.found),
+            return {"", stumble(fault.found) + " at " + place(text, fault.position),
                     "JSON in UTF-8"};
         case JsonFault::Kind::RepeatedKey:
             return {pathOfRepeatedKey(text), "the key a second time", "each key once"};
@@ -236,6 +241,27 @@ std::string JsonObject::text(std::string_view key, std::size_t longest)
         return {};
     }
     return value->get<std::string>();
+}
+
+std::string JsonObject::scalar(std::string_view key, std::size_t longest)
+{
+    const json* value = need(key, "text, a number, true or false");
+    if (value == nullptr)
+        return {};
+    if (value->is_string())
+        return text(key, longest);
+    if (value->is_number() || value->is_boolean())
+        return value->dump();
+    m_document->note({pathOf(key), shown(*value), "text, a number, true or false"});
+    return {};
+}
+
+bool JsonObject::listsObjects(std::string_view key) const
+{
+    if (!has(key))
+        return false;
+    const json& value = *m_node->find(key);
+    return value.is_array() && !value.empty() && value.front().is_object();
 }
 
 JsonObject JsonObject::object(std::string_view key)

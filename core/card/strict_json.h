@@ -72,6 +72,11 @@ public:
                                      const WholeRange& each);
     std::vector<std::string> texts(std::string_view key, std::size_t most, std::size_t longest);
 
+    /// A text, a number or true/false, as text.
+    std::string scalar(std::string_view key, std::size_t longest);
+    /// Whether a list stands there whose first element is an object.
+    [[nodiscard]] bool listsObjects(std::string_view key) const;
+
     /// One of the words of an enum.
     template <typename E>
     E word(std::string_view key)
