@@ -1,0 +1,166 @@
+#include "core/trail/store/queries.h"
+
+#include <algorithm>
+#include <limits>
+
+#include "core/base/rfc3339.h"
+
+namespace bathside::store {
+namespace {
+
+QVariant number(Seq seq) { return QVariant::fromValue<qint64>(seq); }
+QVariant text(std::string_view value) { return toQString(value); }
+
+template <typename Take>
+Result<void, StoreTrouble> each(const TrailDb& trail, std::string_view sql,
+                                const QVariantList& bound, Take take)
+{
+    auto query = trail.connection().prepared(sql);
+    if (!query)
+        return failure(query.error());
+    if (const auto done = trail.connection().run(*query, bound); !done)
+        return done;
+    while (query->next())
+        take(*query);
+    return {};
+}
+
+Result<std::vector<Entry>, StoreTrouble> collected(const auto& readTo)
+{
+    std::vector<Entry> entries;
+    bool readable = true;
+    const Result<void, StoreTrouble> done = readTo([&](const Row& row) {
+        readable = row.entry != nullptr;
+        if (readable)
+            entries.push_back(*row.entry);
+        return readable;
+    });
+    if (!done || !readable)
+        return failure(done ? StoreTrouble{StoreFault::Damaged, 0} : done.error());
+    return entries;
+}
+
+void join(std::vector<SeqRange>& ranges)
+{
+    std::ranges::sort(ranges, {}, &SeqRange::first);
+    std::vector<SeqRange> joined;
+    for (const SeqRange& range : ranges) {
+        if (!joined.empty() && range.first <= joined.back().last + 1)
+            joined.back().last = std::max(joined.back().last, range.last);
+        else
+            joined.push_back(range);
+    }
+    ranges = std::move(joined);
+}
+
+}  // namespace
+
+Result<Seq, StoreTrouble> openingOfLastShift(const TrailDb& trail)
+{
+    const auto seq = trail.connection().value("SELECT coalesce(max(opened_seq), 0) FROM shift");
+    if (!seq)
+        return failure(seq.error());
+    return seq->toLongLong();
+}
+
+Result<std::vector<Entry>, StoreTrouble> carried(const TrailDb& trail,
+                                                 const std::vector<std::string>& kinds, Seq before)
+{
+    if (kinds.empty())
+        return std::vector<Entry>();
+    std::string places = "?";
+    for (std::size_t i = 1; i < kinds.size(); ++i)
+        places += ", ?";
+    const std::string seqs = "SELECT seq FROM subject_index WHERE what = 1 AND id IN (" + places +
+                             ") AND seq < " + std::to_string(before);
+    return collected(
+        [&](const TakeRow& take) { return readRowsOf(trail.connection(), seqs, kinds, take); });
+}
+
+Result<std::vector<Entry>, StoreTrouble> entriesFrom(const TrailDb& trail, Seq from)
+{
+    return collected([&](const TakeRow& take) {
+        return readRows(trail.connection(), from, std::numeric_limits<Seq>::max(), take);
+    });
+}
+
+Result<bool, StoreTrouble> hasTap(const TrailDb& trail, const TapId& tap)
+{
+    const auto found = trail.connection().value("SELECT EXISTS (SELECT 1 FROM event WHERE tap = ?)",
+                                                {text(tap.text)});
+    if (!found)
+        return failure(found.error());
+    return found->toBool();
+}
+
+Result<std::vector<Shift>, StoreTrouble> shiftsOpened(const TrailDb& trail, WallTime from,
+                                                      WallTime to)
+{
+    // A shift that was never closed reaches to the next opening.
+    static constexpr std::string_view kSql = R"(
+SELECT opened_seq, closed_seq, zone, opened_at,
+  (SELECT min(opened_seq) FROM shift later WHERE later.opened_seq > shift.opened_seq)
+FROM shift WHERE opened_at >= ? AND opened_at < ? ORDER BY opened_seq)";
+    std::vector<Shift> shifts;
+    const auto done =
+        each(trail, kSql, {text(toRfc3339(from)), text(toRfc3339(to))}, [&](const QSqlQuery& row) {
+            const bool closed = !row.value(1).isNull();
+            const Seq open =
+                row.value(4).isNull() ? trail.head().seq : row.value(4).toLongLong() - 1;
+            shifts.push_back(
+                {.opened = row.value(0).toLongLong(),
+                 .last = closed ? row.value(1).toLongLong() : open,
+                 .closed = closed,
+                 .zone = row.value(2).toString().toStdString(),
+                 .openedAt =
+                     fromRfc3339(row.value(3).toString().toStdString()).value_or(WallTime{})});
+        });
+    if (!done)
+        return failure(done.error());
+    return shifts;
+}
+
+Result<std::vector<SeqRange>, StoreTrouble> rangesOf(const TrailDb& trail, WallTime from,
+                                                     WallTime to)
+{
+    const auto shifts = shiftsOpened(trail, from, to);
+    if (!shifts)
+        return failure(shifts.error());
+    std::vector<SeqRange> ranges;
+    for (const Shift& shift : *shifts)
+        ranges.push_back({shift.opened, shift.last});
+    const auto done =
+        each(trail, "SELECT seq FROM loose WHERE at >= ? AND at < ?",
+             {text(toRfc3339(from)), text(toRfc3339(to))}, [&](const QSqlQuery& row) {
+                 ranges.push_back({row.value(0).toLongLong(), row.value(0).toLongLong()});
+             });
+    if (!done)
+        return failure(done.error());
+    join(ranges);
+    return ranges;
+}
+
+Result<std::vector<Seq>, StoreTrouble> find(const TrailDb& trail, const std::vector<Wanted>& wanted,
+                                            SeqRange within, int limit)
+{
+    if (wanted.empty())
+        return std::vector<Seq>();
+    std::string sql;
+    QVariantList bound;
+    for (const Wanted& one : wanted) {
+        sql += sql.empty() ? "" : " INTERSECT ";
+        sql += "SELECT seq FROM subject_index WHERE what = ? AND id = ? AND seq BETWEEN ? AND ?";
+        bound << static_cast<int>(one.what) << text(one.id) << number(within.first)
+              << number(within.last);
+    }
+    std::vector<Seq> seqs;
+    const auto done =
+        each(trail, sql + " ORDER BY seq DESC LIMIT " + std::to_string(limit), bound,
+             [&](const QSqlQuery& row) { seqs.push_back(row.value(0).toLongLong()); });
+    if (!done)
+        return failure(done.error());
+    std::ranges::reverse(seqs);
+    return seqs;
+}
+
+}  // namespace bathside::store

@@ -1,0 +1,72 @@
+#pragma once
+
+// What the station, its Record page and the command line ask of a trail.
+//
+// Each answers from the projections and reads only the events it gives, so that none slows down
+// with years of history. Instants are UTC; what a local day is, the caller says (LocalDays). On the
+// trail's thread; a failure is the store's.
+
+#include <string>
+#include <vector>
+
+#include "core/trail/store/trail_db.h"
+
+namespace bathside::store {
+
+/// What `subject_index` knows events by; the numbers stand in the file.
+enum class SubjectOf : std::uint8_t {
+    Kind = 1,
+    Person = 2,
+    Bag = 3,
+    Ampoule = 4,
+    Lot = 5,
+    Line = 6
+};
+
+struct Wanted {
+    SubjectOf what{};
+    std::string id;  // an ampoule: "pull/no", within its shift
+};
+
+struct SeqRange {
+    Seq first = 0;
+    Seq last = 0;
+    friend bool operator==(const SeqRange&, const SeqRange&) = default;
+};
+
+struct Shift {
+    Seq opened = 0;
+    Seq last = 0;  // its closing, or where it stands
+    bool closed = false;
+    std::string zone;
+    WallTime openedAt{};
+    friend bool operator==(const Shift&, const Shift&) = default;
+};
+
+/// 0 where there was no shift yet.
+[[nodiscard]] Result<Seq, StoreTrouble> openingOfLastShift(const TrailDb& trail);
+
+/// All entries of these kinds before that seq, in order: cards and probes that outlive shifts.
+[[nodiscard]] Result<std::vector<Entry>, StoreTrouble> carried(
+    const TrailDb& trail, const std::vector<std::string>& kinds, Seq before);
+
+[[nodiscard]] Result<std::vector<Entry>, StoreTrouble> entriesFrom(const TrailDb& trail, Seq from);
+
+[[nodiscard]] Result<bool, StoreTrouble> hasTap(const TrailDb& trail, const TapId& tap);
+
+/// The shifts opened at from <= instant < to.
+[[nodiscard]] Result<std::vector<Shift>, StoreTrouble> shiftsOpened(const TrailDb& trail,
+                                                                    WallTime from, WallTime to);
+
+/// The record of a day: the whole shifts opened in it, and the events outside any shift that fall
+/// in it; in order, neighbours joined. Read them with `TrailDb::read`, in as short slices as is
+/// wished.
+[[nodiscard]] Result<std::vector<SeqRange>, StoreTrouble> rangesOf(const TrailDb& trail,
+                                                                   WallTime from, WallTime to);
+
+/// The seqs within a range that are about all of `wanted`; the newest `limit` of them, in order.
+[[nodiscard]] Result<std::vector<Seq>, StoreTrouble> find(const TrailDb& trail,
+                                                          const std::vector<Wanted>& wanted,
+                                                          SeqRange within, int limit);
+
+}  // namespace bathside::store
