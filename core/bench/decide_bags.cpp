@@ -68,10 +68,11 @@ Decision on(const Context& now, const DrawDiluent& meant)
         return refuse(RefusalCode::BagNotInspected, subject);
     if ((*bag)->drawn)
         return refuse(RefusalCode::AlreadyDrawn, subject);
-    const bool fitsSyringe = meant.volume.count > 0 && meant.volume <= now.card().syringe;
+    const MicroLitres volume = meant.volume.value_or(now.card().diluentDrawn);
+    const bool fitsSyringe = volume.count > 0 && volume <= now.card().syringe;
     if (!fitsSyringe)
         return refuse(RefusalCode::OutOfRange, subject, "syringe");
-    return facts(DiluentDrawn{(*bag)->id, meant.volume});
+    return facts(DiluentDrawn{(*bag)->id, volume});
 }
 
 Decision on(const Context& now, const MixBag& meant)

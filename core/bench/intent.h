@@ -26,7 +26,7 @@ struct ChangeWater { std::string why; };
 
 struct StartBag { BagId bag; MicroLitres volume; LotId diluentLot; std::optional<MilliCelsius> temperature; };
 struct InspectBag { std::optional<BagId> bag; bool ok = true; };
-struct DrawDiluent { std::optional<BagId> bag; MicroLitres volume; };
+struct DrawDiluent { std::optional<BagId> bag; std::optional<MicroLitres> volume; };  // none: the card's
 struct MixBag { std::optional<BagId> bag; };
 struct HangBag { std::optional<BagId> bag; LineId line; };
 struct SwirlBag { std::optional<BagId> bag; };

@@ -264,6 +264,19 @@ bool JsonObject::listsObjects(std::string_view key) const
     return value.is_array() && !value.empty() && value.front().is_object();
 }
 
+std::string JsonObject::document(std::string_view key)
+{
+    const json* value = need(key, "an object");
+    if (value != nullptr && !value->is_object())
+        m_document->note({pathOf(key), shown(*value), "an object"});
+    return value == nullptr ? std::string() : canonicalised(value->dump()).value_or("");
+}
+
+std::string JsonObject::textOf(std::string_view key) const
+{
+    return has(key) ? m_node->find(key)->dump() : std::string();
+}
+
 JsonObject JsonObject::object(std::string_view key)
 {
     need(key, "an object");

@@ -77,6 +77,11 @@ public:
     /// Whether a list stands there whose first element is an object.
     [[nodiscard]] bool listsObjects(std::string_view key) const;
 
+    /// The object at `key` as its canonical text, for another reader.
+    std::string document(std::string_view key);
+    /// Whatever stands at `key`, as JSON; asks for nothing.
+    [[nodiscard]] std::string textOf(std::string_view key) const;
+
     /// One of the words of an enum.
     template <typename E>
     E word(std::string_view key)
