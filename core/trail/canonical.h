@@ -22,6 +22,7 @@ struct JsonFault {
     Kind kind = Kind::NotJson;
     std::size_t position = 0;  // bytes before the fault, where known
     std::string found;         // the key, or what the reader stumbled over
+    friend bool operator==(const JsonFault&, const JsonFault&) = default;
 };
 
 [[nodiscard]] Result<std::string, JsonFault> canonicalised(std::string_view json);

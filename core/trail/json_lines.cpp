@@ -2,6 +2,8 @@
 
 #include <charconv>
 
+#include <nlohmann/json.hpp>
+
 #include "core/base/rfc3339.h"
 #include "core/trail/boot_id.h"
 #include "core/trail/canonical.h"
@@ -171,8 +173,16 @@ private:
     std::string_view m_key;
 };
 
+Seq claimedSeq(std::string_view json)
+{
+    const auto object = nlohmann::json::parse(json);
+    const bool hasSeq =
+        object.is_object() && object.contains("seq") && object["seq"].is_number_integer();
+    return hasSeq ? object["seq"].get<Seq>() : 0;
+}
+
 // What a line that was not read is: only here, off the usual path, is it worth a second look.
-LineFault faultOf(std::string_view text, std::string_view key, const Line& read)
+LineFault faultOf(std::string_view text, std::string_view key)
 {
     const auto canonical = canonicalised(text);
     if (!canonical)
@@ -182,10 +192,10 @@ LineFault faultOf(std::string_view text, std::string_view key, const Line& read)
         Reader reader(*canonical);
         if (reader.line(again))
             return {LineFault::Kind::NotCanonical, again.entry.seq, ""};
-        return faultOf(*canonical, reader.key(), again);
+        return faultOf(*canonical, reader.key());
     }
     const bool badTime = key == "at" && text.starts_with(R"({"at":")");
-    return {badTime ? LineFault::Kind::BadTime : LineFault::Kind::NotAnEntry, read.entry.seq,
+    return {badTime ? LineFault::Kind::BadTime : LineFault::Kind::NotAnEntry, claimedSeq(text),
             std::string(key)};
 }
 
@@ -205,7 +215,7 @@ Result<Line, LineFault> lineFrom(std::string_view text)
     Reader reader(text);
     if (reader.line(line))
         return line;
-    return failure(faultOf(text, reader.key(), line));
+    return failure(faultOf(text, reader.key()));
 }
 
 }  // namespace bathside

@@ -62,7 +62,10 @@ void Verifier::takeUnreadable(Seq seq, FlawKind kind, std::string detail)
 {
     ++m_result.count;
     const Seq expected = m_last ? m_last->seq + 1 : seq;
-    blame(seq == 0 ? expected : seq, kind, std::move(detail));
+    if (seq > expected)
+        blame(expected, FlawKind::Missing);
+    else
+        blame(expected, kind, std::move(detail));
 }
 
 void Verifier::take(const Entry& entry, const std::optional<Hash>& previous)
@@ -106,7 +109,6 @@ bool Verifier::isNext(const Entry& entry)
         const bool seen = m_result.first && entry.seq >= *m_result.first;
         blame(entry.seq, seen ? FlawKind::Duplicate : FlawKind::Reordered);
     } else {
-        m_afterGap = entry.seq;
         blame(expected, FlawKind::Missing);
     }
     return false;
@@ -155,7 +157,7 @@ void Verifier::meet(const Head& head)
 void Verifier::lookBack(Seq seq)
 {
     Flaw& flaw = *m_result.flaw;
-    if (flaw.kind == FlawKind::Missing && flaw.seq <= seq && seq < m_afterGap)
+    if (flaw.kind == FlawKind::Missing && flaw.seq == seq)
         flaw.kind = FlawKind::Reordered;
 }
 

@@ -49,10 +49,10 @@ struct Flaw {
 };
 
 /// Entries first … last without a gap.
-struct Run {
+struct SeqRange {
     Seq first = 0;
     Seq last = 0;
-    friend bool operator==(const Run&, const Run&) = default;
+    friend bool operator==(const SeqRange&, const SeqRange&) = default;
 };
 
 struct Verification {
@@ -66,8 +66,8 @@ struct Verification {
 /// What the verifier is told beforehand.
 struct Expectation {
     std::optional<Head>
-        before;             // what the first entry follows; none: it says so itself (`previous`)
-    std::vector<Run> runs;  // from the manifest; empty: one run, as far as it goes
+        before;  // what the first entry follows; none: it says so itself (`previous`)
+    std::vector<SeqRange> runs;        // from the manifest; empty: one run, as far as it goes
     std::vector<Head> witnesses;       // in any order
     std::optional<StationId> station;  // none: the first entry's
 };
@@ -102,7 +102,6 @@ private:
     std::size_t m_run = 0;      // of m_expected.runs, the one being read
     std::size_t m_witness = 0;  // the next one to come by
     std::optional<Head> m_last;
-    Seq m_afterGap = 0;  // a Missing flaw: the seq that came instead
     std::string m_text;
 };
 
