@@ -1,0 +1,62 @@
+#include "core/alarms/course.h"
+
+#include <algorithm>
+
+namespace bathside {
+namespace {
+
+/// Wall time joins two boots only where the clock of both could be relied on.
+bool wallJoins(const Bench& bench, const Stamp& from, const Stamp& now)
+{
+    return bench.clockTrusted && !bench.untrusted.contains(from.bootId) &&
+           !bench.untrusted.contains(now.bootId);
+}
+
+}  // namespace
+
+Origin originOf(const Bench& bench, const Stamp& from, const Stamp& now)
+{
+    if (from.bootId == now.bootId)
+        return {.at = from.boot};
+    if (!wallJoins(bench, from, now))
+        return {.at = BootTime::zero(), .certain = false, .known = false};
+    return {.at = onBootClock(from.wall, now), .certain = false};
+}
+
+BootTime onBootClock(WallTime at, const Stamp& now) { return now.boot + (at - now.wall); }
+
+Origin laterOf(const Origin& a, const Origin& b) { return a.at < b.at ? b : a; }
+Origin earlierOf(const Origin& a, const Origin& b) { return b.at < a.at ? b : a; }
+
+Begins beginsFrom(const Origin& origin, const Thresholds<Millis>& thresholds)
+{
+    const BootTime zero = origin.known ? origin.at : -thresholds.at.value_or(Millis::zero());
+    const auto begin = [zero](const std::optional<Millis>& threshold) {
+        return threshold ? std::optional(zero + *threshold) : std::nullopt;
+    };
+    return {begin(thresholds.headsUp), begin(thresholds.at), begin(thresholds.overrun)};
+}
+
+std::optional<Level> Course::level(BootTime now) const
+{
+    for (const Level level : {Level::Overrun, Level::Limit, Level::HeadsUp}) {
+        const auto& begin = begins[static_cast<std::size_t>(level)];
+        if (begin && *begin <= now)
+            return level;
+    }
+    return std::nullopt;
+}
+
+std::optional<BootTime> Course::nextRise(BootTime now) const
+{
+    const auto reached = level(now);
+    std::optional<BootTime> next;
+    for (std::size_t i = reached ? static_cast<std::size_t>(*reached) + 1 : 0; i < begins.size();
+         ++i) {
+        if (begins[i])
+            next = next ? std::min(*next, *begins[i]) : *begins[i];
+    }
+    return next;
+}
+
+}  // namespace bathside
