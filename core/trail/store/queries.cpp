@@ -93,15 +93,15 @@ Result<bool, StoreTrouble> hasTap(const TrailDb& trail, const TapId& tap)
     return found->toBool();
 }
 
-Result<std::vector<Shift>, StoreTrouble> shiftsOpened(const TrailDb& trail, WallTime from,
-                                                      WallTime to)
+Result<std::vector<ShiftSpan>, StoreTrouble> shiftsOpened(const TrailDb& trail, WallTime from,
+                                                          WallTime to)
 {
     // A shift that was never closed reaches to the next opening.
     static constexpr std::string_view kSql = R"(
 SELECT opened_seq, closed_seq, zone, opened_at,
   (SELECT min(opened_seq) FROM shift later WHERE later.opened_seq > shift.opened_seq)
 FROM shift WHERE opened_at >= ? AND opened_at < ? ORDER BY opened_seq)";
-    std::vector<Shift> shifts;
+    std::vector<ShiftSpan> shifts;
     const auto done =
         each(trail, kSql, {text(toRfc3339(from)), text(toRfc3339(to))}, [&](const QSqlQuery& row) {
             const bool closed = !row.value(1).isNull();
@@ -111,9 +111,9 @@ FROM shift WHERE opened_at >= ? AND opened_at < ? ORDER BY opened_seq)";
                 {.opened = row.value(0).toLongLong(),
                  .last = closed ? row.value(1).toLongLong() : open,
                  .closed = closed,
-                 .zone = row.value(2).toString().toStdString(),
                  .openedAt =
-                     fromRfc3339(row.value(3).toString().toStdString()).value_or(WallTime{})});
+                     fromRfc3339(row.value(3).toString().toStdString()).value_or(WallTime{}),
+                 .zone = row.value(2).toString().toStdString()});
         });
     if (!done)
         return failure(done.error());
@@ -127,7 +127,7 @@ Result<std::vector<SeqRange>, StoreTrouble> rangesOf(const TrailDb& trail, WallT
     if (!shifts)
         return failure(shifts.error());
     std::vector<SeqRange> ranges;
-    for (const Shift& shift : *shifts)
+    for (const ShiftSpan& shift : *shifts)
         ranges.push_back({shift.opened, shift.last});
     const auto done =
         each(trail, "SELECT seq FROM loose WHERE at >= ? AND at < ?",

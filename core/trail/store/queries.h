@@ -9,6 +9,8 @@
 #include <string>
 #include <vector>
 
+#include "core/record/days.h"
+#include "core/trail/seq_range.h"
 #include "core/trail/store/trail_db.h"
 
 namespace bathside::store {
@@ -28,21 +30,6 @@ struct Wanted {
     std::string id;  // an ampoule: "pull/no", within its shift
 };
 
-struct SeqRange {
-    Seq first = 0;
-    Seq last = 0;
-    friend bool operator==(const SeqRange&, const SeqRange&) = default;
-};
-
-struct Shift {
-    Seq opened = 0;
-    Seq last = 0;  // its closing, or where it stands
-    bool closed = false;
-    std::string zone;
-    WallTime openedAt{};
-    friend bool operator==(const Shift&, const Shift&) = default;
-};
-
 /// 0 where there was no shift yet.
 [[nodiscard]] Result<Seq, StoreTrouble> openingOfLastShift(const TrailDb& trail);
 
@@ -55,8 +42,8 @@ struct Shift {
 [[nodiscard]] Result<bool, StoreTrouble> hasTap(const TrailDb& trail, const TapId& tap);
 
 /// The shifts opened at from <= instant < to.
-[[nodiscard]] Result<std::vector<Shift>, StoreTrouble> shiftsOpened(const TrailDb& trail,
-                                                                    WallTime from, WallTime to);
+[[nodiscard]] Result<std::vector<ShiftSpan>, StoreTrouble> shiftsOpened(const TrailDb& trail,
+                                                                        WallTime from, WallTime to);
 
 /// The record of a day: the whole shifts opened in it, and the events outside any shift that fall
 /// in it; in order, neighbours joined. Read them with `TrailDb::read`, in as short slices as is
