@@ -15,6 +15,7 @@
 #include <vector>
 
 #include "core/trail/entry.h"
+#include "core/trail/seq_range.h"
 
 namespace bathside {
 
@@ -46,13 +47,6 @@ struct Flaw {
     std::int64_t position = 0;  // which entry or line in the order they came, from 1
     std::string detail;         // the member or the other station's name, where that helps
     friend bool operator==(const Flaw&, const Flaw&) = default;
-};
-
-/// Entries first … last without a gap.
-struct SeqRange {
-    Seq first = 0;
-    Seq last = 0;
-    friend bool operator==(const SeqRange&, const SeqRange&) = default;
 };
 
 struct Verification {

@@ -1,0 +1,127 @@
+#include "core/record/csv.h"
+
+#include <array>
+#include <cstdlib>
+#include <utility>
+
+#include "core/base/rfc3339.h"
+
+namespace bathside {
+namespace {
+
+// What spreadsheets take for the start of a formula, and what they skip before one.
+bool looksLikeFormula(std::string_view text)
+{
+    static constexpr std::array<std::string_view, 12> kStarts{
+        "=",      "+",      "-",      "@",     "\t", "\r", "\n", std::string_view("\0", 1),
+        "\uFF1D", "\uFF0B", "\uFF0D", "\uFF20"};
+    for (const std::string_view start : kStarts) {
+        if (text.starts_with(start))
+            return true;
+    }
+    return false;
+}
+
+// Quoted wherever any common separator stands inside, so that a sheet opened with the wrong one
+// does not tear a text apart.
+bool needsQuotes(std::string_view text)
+{
+    return text.find_first_of(",;\t\"\r\n") != std::string_view::npos || text.starts_with(' ') ||
+           text.ends_with(' ');
+}
+
+std::string head(CsvDialect dialect, const CsvColumn& column)
+{
+    const bool forPrograms = dialect.use == CsvDialect::For::Programs;
+    std::string text(column.name);
+    std::string_view unit = column.unit;
+    if (unit == kInstant)
+        unit = forPrograms ? "utc" : "local";
+    if (unit.empty() && forPrograms)
+        return text;
+    if (forPrograms)
+        return text.append("_").append(unit);
+    for (char& c : text)
+        c = c == '_' ? ' ' : c;
+    return unit.empty() ? text : text.append(" [").append(unit).append("]");
+}
+
+}  // namespace
+
+std::string offsetText(std::chrono::seconds offset)
+{
+    const auto minutes = std::abs(std::chrono::duration_cast<std::chrono::minutes>(offset).count());
+    const auto twoDigits = [](std::int64_t value) {
+        return (value < 10 ? "0" : "") + std::to_string(value);
+    };
+    return (offset.count() < 0 ? "-" : "+") + twoDigits(minutes / 60) + ":" +
+           twoDigits(minutes % 60);
+}
+
+CsvWriter::CsvWriter(CsvDialect dialect, std::span<const CsvColumn> columns) : m_dialect(dialect)
+{
+    if (dialect.use == CsvDialect::For::Spreadsheets)
+        m_text = "\xEF\xBB\xBF";
+    for (const CsvColumn& column : columns)
+        cell(head(dialect, column));
+    endRow();
+}
+
+void CsvWriter::text(std::string_view free)
+{
+    cell(looksLikeFormula(free) ? "'" + std::string(free) : std::string(free));
+}
+
+void CsvWriter::word(std::string_view ours) { cell(ours); }
+void CsvWriter::whole(std::int64_t value) { cell(std::to_string(value)); }
+void CsvWriter::yesNo(bool value) { cell(value ? "yes" : "no"); }
+void CsvWriter::none() { cell(""); }
+
+void CsvWriter::scaled(std::int64_t count, int decimals)
+{
+    std::string digits = std::to_string(count);
+    const std::string sign = count < 0 ? "-" : "";
+    digits.erase(0, sign.size());
+    const auto places = static_cast<std::size_t>(decimals);
+    if (digits.size() <= places)
+        digits.insert(0, places + 1 - digits.size(), '0');
+    if (places > 0)
+        digits.insert(digits.size() - places, 1, m_dialect.decimalSign);
+    cell(sign + digits);
+}
+
+void CsvWriter::instant(const LocalInstant& at)
+{
+    if (m_dialect.use == CsvDialect::For::Programs)
+        return cell(toRfc3339(at.at));
+    std::string local = toRfc3339(at.at + at.offset);  // 2026-03-05T07:10:00.000Z
+    local[10] = ' ';
+    local[19] = m_dialect.decimalSign;
+    local.pop_back();
+    cell(local);
+}
+
+void CsvWriter::endRow()
+{
+    m_text += "\r\n";
+    m_inRow = false;
+}
+
+std::string CsvWriter::take() { return std::exchange(m_text, {}); }
+
+void CsvWriter::cell(std::string_view content)
+{
+    if (m_inRow)
+        m_text += m_dialect.separator();
+    m_inRow = true;
+    if (!needsQuotes(content)) {
+        m_text += content;
+        return;
+    }
+    m_text += '"';
+    for (const char c : content)
+        m_text.append(c == '"' ? 2 : 1, c);
+    m_text += '"';
+}
+
+}  // namespace bathside
