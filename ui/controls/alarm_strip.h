@@ -34,15 +34,15 @@ public:
     [[nodiscard]] const QList<AlarmLine>& alarms() const noexcept { return m_alarms; }
 
     [[nodiscard]] QSize sizeHint() const override;
-    [[nodiscard]] bool fits() const override;
 
 protected:
+    [[nodiscard]] QList<PlacedText> texts() const override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
     [[nodiscard]] int shown() const;
     [[nodiscard]] QRectF room(int index) const;
-    void paintLine(QPainter& painter, const QRectF& where, const AlarmLine& alarm) const;
+    [[nodiscard]] QRectF moreRoom() const;
 
     QList<AlarmLine> m_alarms;
     QString m_calm;

@@ -26,13 +26,16 @@ public:
 
     void setState(const BagState& state);
     [[nodiscard]] const BagState& state() const noexcept { return m_state; }
-    [[nodiscard]] bool fits() const override;
 
 protected:
-    void paintFace(QPainter& painter, const QRectF& inner) const override;
+    [[nodiscard]] QList<PlacedText> texts() const override;
+    void paintMarks(QPainter& painter) const override;
     void describe() override;
 
 private:
+    struct Rooms;
+    [[nodiscard]] Rooms rooms() const;
+
     BagState m_state;
 };
 

@@ -19,9 +19,9 @@ public:
     [[nodiscard]] const QString& text() const noexcept { return m_text; }
 
     [[nodiscard]] QSize sizeHint() const override;
-    [[nodiscard]] bool fits() const override;
 
 protected:
+    [[nodiscard]] QList<PlacedText> texts() const override;
     void paintEvent(QPaintEvent* event) override;
 
 private:

@@ -30,11 +30,11 @@ public:
     [[nodiscard]] const BigClockState& state() const noexcept { return m_state; }
 
     [[nodiscard]] QSize sizeHint() const override;
-    [[nodiscard]] bool fits() const override;
     /// Height of the digits as they would be drawn now, mm.
     [[nodiscard]] double shownDigitsMm() const;
 
 protected:
+    [[nodiscard]] QList<PlacedText> texts() const override;
     void paintEvent(QPaintEvent* event) override;
 
 private:

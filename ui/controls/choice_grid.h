@@ -44,10 +44,10 @@ signals:
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
-    void themeChanged() override { place(); }
+    void themeChanged() override { arrange(); }
 
 private:
-    void place();
+    void arrange();
     [[nodiscard]] int columnsFor(int width) const;
 
     QString m_place;

@@ -11,6 +11,8 @@
 
 #include <QWidget>
 
+#include "ui/controls/fitted_text.h"
+
 namespace bathside::ui {
 
 class Control : public QWidget {
@@ -20,10 +22,12 @@ public:
     explicit Control(QWidget* parent = nullptr);
 
     /// Every text of this widget is whole at its present size (tests walk all of them).
-    [[nodiscard]] virtual bool fits() const { return true; }
+    [[nodiscard]] bool fits() const { return allFit(texts()); }
     [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
 
 protected:
+    /// What is written where at the present size: painted from and checked by this one list.
+    [[nodiscard]] virtual QList<PlacedText> texts() const { return {}; }
     /// The theme changed; after this the widget is laid out and painted anew.
     virtual void themeChanged() {}
     /// Sets the name unless a page has given another.

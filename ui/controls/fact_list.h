@@ -28,9 +28,9 @@ public:
     [[nodiscard]] const QList<FactLine>& facts() const noexcept { return m_facts; }
 
     [[nodiscard]] QSize sizeHint() const override;
-    [[nodiscard]] bool fits() const override;
 
 protected:
+    [[nodiscard]] QList<PlacedText> texts() const override;
     void paintEvent(QPaintEvent* event) override;
 
 private:

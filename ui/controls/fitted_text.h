@@ -3,6 +3,7 @@
 // Text that finds its room: as high as wanted, else smaller down to the least height, broken into
 // lines where a line is not enough; never cut with dots.
 
+#include <QColor>
 #include <QFont>
 #include <QList>
 #include <QRectF>
@@ -14,6 +15,11 @@
 class QPainter;
 
 namespace bathside::ui {
+
+/// Heights are reckoned from the height of capitals, not from the font's generous line box: one
+/// line takes kLineShare capitals (accents above, descenders below), each further one kPitchShare.
+/// Digits alone take 1.
+inline constexpr double kLineShare = 1.64, kPitchShare = 1.6;
 
 struct TextWish {
     double capMm = Metrics::kWords;    // height of capitals as wanted
@@ -33,9 +39,17 @@ struct FittedText {
 /// In the painter's pen colour.
 void drawFitted(QPainter& painter, const QRectF& room, Qt::Alignment alignment,
                 const FittedText& text);
-/// Both at once; false when it does not fit.
-bool drawText(QPainter& painter, const QRectF& room, Qt::Alignment alignment, const QString& text,
-              const TextWish& wish);
+
+/// One text with its place on a widget: what is drawn is what is checked for room.
+struct PlacedText {
+    QString text;
+    QRectF room;
+    Qt::Alignment alignment = Qt::AlignCenter;
+    TextWish wish;
+    QColor ink;
+};
+[[nodiscard]] bool allFit(const QList<PlacedText>& texts);
+void drawAll(QPainter& painter, const QList<PlacedText>& texts);
 
 /// Width of one line at that height, px.
 [[nodiscard]] double widthOf(const QString& text, double capMm, Weight weight);

@@ -28,9 +28,9 @@ public:
 
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
-    [[nodiscard]] bool fits() const override;
 
 protected:
+    [[nodiscard]] QList<PlacedText> texts() const override;
     void paintEvent(QPaintEvent* event) override;
 
 private:

@@ -30,13 +30,16 @@ public:
 
     [[nodiscard]] const LaneState& state() const noexcept { return m_state; }
     void setState(const LaneState& state);
-    [[nodiscard]] bool fits() const override;
 
 protected:
-    void paintFace(QPainter& painter, const QRectF& inner) const override;
+    [[nodiscard]] QList<PlacedText> texts() const override;
+    void paintMarks(QPainter& painter) const override;
     void describe() override;
 
 private:
+    struct Rooms;
+    [[nodiscard]] Rooms rooms() const;
+
     LaneState m_state;
 };
 

@@ -37,10 +37,10 @@ signals:
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
-    void themeChanged() override { place(); }
+    void themeChanged() override { arrange(); }
 
 private:
-    void place();
+    void arrange();
     void open(bool open);
 
     QString m_place;

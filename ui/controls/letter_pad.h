@@ -1,7 +1,8 @@
 #pragma once
 
-// A to Z, 0 to 9, hyphen and space, for initials, lots, bag names and short reasons. In place, no
-// dialog.
+// A to Z, 0 to 9, hyphen and space, for initials, lots, bag names and short reasons. In place.
+//
+// Letters and digits are two layers, so that every key keeps 20 mm; a real keyboard types both.
 
 #include <QList>
 
@@ -24,7 +25,7 @@ class LetterPad final : public Control {
     Q_OBJECT
 
 public:
-    /// Places: `place`.A … .Z, .0 … .9, .hyphen, .space, .delete, .set, .cancel
+    /// Places: `place`.A … .Z, .0 … .9, .hyphen, .space, .layer, .delete, .set, .cancel
     explicit LetterPad(const QString& place, QWidget* parent = nullptr);
 
     void ask(const TextQuestion& question);  // starts afresh
@@ -42,21 +43,23 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
-    void themeChanged() override { place(); }
+    void themeChanged() override { arrange(); }
 
 private:
-    void place();
+    void arrange();
     void show();
     void type(QChar sign);
     void deleteLast();
     void set(const TapStamp& stamp);
     void retranslate();
+    [[nodiscard]] TapButton* key(const QString& id);
 
     TextQuestion m_question;
     QString m_typed, m_refusal;
     Label *m_title, *m_shown, *m_note;
-    QList<TapButton*> m_keys;
-    TapButton *m_space, *m_delete, *m_set, *m_cancel;
+    QList<TapButton*> m_letters, m_digits;  // each with the hyphen as its last
+    TapButton *m_layer, *m_space, *m_delete, *m_cancel, *m_set;
+    bool m_digitsShown = false;
 };
 
 }  // namespace bathside::ui

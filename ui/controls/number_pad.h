@@ -53,16 +53,17 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
-    void themeChanged() override { place(); }
+    void themeChanged() override { arrange(); }
 
 private:
-    void place();
+    void arrange();
     void show();
     void type(QChar sign);
     void deleteLast();
     void set(const TapStamp& stamp);
     void retranslate();
     [[nodiscard]] QString rangeText() const;
+    [[nodiscard]] TapButton* key(const QString& id);
 
     NumberQuestion m_question;
     QString m_typed, m_refusal;

@@ -28,10 +28,10 @@ signals:
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
-    void themeChanged() override { place(); }
+    void themeChanged() override { arrange(); }
 
 private:
-    void place();
+    void arrange();
 
     QString m_place, m_current;
     QList<Choice> m_pages;

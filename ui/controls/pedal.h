@@ -4,9 +4,9 @@
 // day.
 //
 // The pedal's own key (F13 unless set otherwise) always presses the target. Space does too, unless
-// somebody has moved the keyboard's focus to another target with Tab; Escape brings it back. Key
-// repeats count once; Enter and Return do nothing. Watches the window it is given; the target must
-// be visible and enabled.
+// the keyboard's focus is on something else that takes keys (Tab, or a pad that asks); Escape
+// brings it back. Key repeats count once; Enter and Return do nothing. Watches the window it is
+// given; the target must be visible and enabled.
 
 #include <QObject>
 #include <QPointer>
@@ -24,7 +24,7 @@ public:
     explicit Pedal(QWidget* window);
 
     void setTarget(TapButton* target);
-    void setKey(int key) { m_key = key; }  // a Qt::Key; Return, Enter and Escape are refused
+    void setKey(int key);  // a Qt::Key; Return, Enter and Escape are refused
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;

@@ -21,12 +21,15 @@ public:
 
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
-    [[nodiscard]] bool fits() const override;
 
 protected:
+    [[nodiscard]] QList<PlacedText> texts() const override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    struct Rooms;
+    [[nodiscard]] Rooms rooms() const;
+
     Role m_role = Role::Neutral;
     Mark m_mark = Mark::None;
     QString m_main, m_detail;

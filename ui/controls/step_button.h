@@ -15,10 +15,8 @@ class StepButton final : public TapButton {
 public:
     explicit StepButton(const QString& place, QWidget* parent = nullptr);
 
-    [[nodiscard]] bool fits() const override;
-
 protected:
-    void paintFace(QPainter& painter, const QRectF& inner) const override;
+    [[nodiscard]] QList<PlacedText> texts() const override;
 };
 
 }  // namespace bathside::ui

@@ -16,7 +16,7 @@
 
 #include "ui/controls/control.h"
 #include "ui/controls/tap_stamp.h"
-#include "ui/theme/role.h"
+#include "ui/theme/palette.h"
 
 namespace bathside::ui {
 
@@ -46,7 +46,6 @@ public:
     void setSizeMm(double width, double height);  // size hint; default kPrimary × kPrimary
 
     [[nodiscard]] QSize sizeHint() const override { return sizeOfMm(m_widthMm, m_heightMm); }
-    [[nodiscard]] bool fits() const override;
 
     /// As if pressed: for the pedal and for assistive technology.
     void press(TapStamp stamp);
@@ -65,16 +64,25 @@ protected:
     void focusOutEvent(QFocusEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
-    /// Draws what is on the ground; `inner` is inside the edge.
-    virtual void paintFace(QPainter& painter, const QRectF& inner) const;
-    /// The role as it looks now: Quiet when unavailable.
-    [[nodiscard]] Role shownRole() const;
+    [[nodiscard]] QList<PlacedText> texts() const override;
+    /// Marks and bars between the ground and the words.
+    virtual void paintMarks(QPainter& painter) const;
+    /// Inside the edge.
+    [[nodiscard]] QRectF inner() const;
+    /// The role's tone as it looks now: Quiet when unavailable, ink and fill swapped while pressed.
+    [[nodiscard]] Tone shownTone() const;
+    /// A second line's words: the reason when unavailable.
+    [[nodiscard]] const QString& shownLine() const { return isAvailable() ? m_line : m_reason; }
     [[nodiscard]] Mark mark() const noexcept { return m_mark; }
     [[nodiscard]] double capMm() const noexcept { return m_capMm; }
     virtual void describe();  // sets the accessible name from the texts
 
 private:
+    struct Rooms;
+    [[nodiscard]] Rooms rooms() const;
+    void takeDown();
     void letGo();
+    void see();
     [[nodiscard]] bool handleTouch(QEvent* event);
 
     QString m_word, m_line, m_reason;
@@ -82,6 +90,8 @@ private:
     Mark m_mark = Mark::None;
     double m_capMm = 5, m_widthMm = 25, m_heightMm = 25;
     bool m_down = false;
+    bool m_held = false;   // a finger or key is still on it
+    bool m_shown = false;  // it has looked pressed long enough
     bool m_chosen = false;
 };
 

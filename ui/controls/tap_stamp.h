@@ -6,7 +6,7 @@
 // is the instant of receipt; turning `inputMs` into the boot clock, or not believing it, is the
 // model's business.
 
-#include <QtTypes>
+#include <QtGlobal>
 
 namespace bathside::ui {
 

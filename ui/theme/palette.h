@@ -3,8 +3,8 @@
 // The only colours in the house, light and dark. All of our own choice; that they keep the
 // contrasts and stay apart for colour-blind eyes is tested (tests/ui/theme/palette_test.cpp).
 //
-// Every tone's `ink` on its `fill` keeps 7:1; `edge` and `mark` keep 3:1 against ground, panel and
-// their own fill where they are drawn on it.
+// Every tone's `ink` on its `fill` keeps 7:1, its `bar` on its `fill` 3:1, its `edge` against
+// ground and panel 3:1. A pressed target swaps ink and fill.
 
 #include <QColor>
 
@@ -16,10 +16,10 @@ enum class Scheme { Light, Dark };
 
 /// How one role looks.
 struct Tone {
-    QColor fill;     // ground of a button, tile or strip
-    QColor ink;      // words and marks on `fill`
-    QColor edge;     // outline and bars; seen against ground, panel and `fill`
-    QColor pressed;  // `fill` while a finger is on it; `ink` keeps 4.5:1 on it
+    QColor fill;  // ground of a button, tile or strip
+    QColor ink;   // words and marks on `fill`
+    QColor edge;  // its outline, seen against what is around it
+    QColor bar;   // bars drawn on `fill`
 };
 
 class Palette {

@@ -1,0 +1,108 @@
+#include "ui/controls/lane_face.h"
+
+#include <QPainter>
+
+#include "ui/controls/paint.h"
+#include "ui/theme/mark.h"
+#include "ui/theme/theme.h"
+
+namespace bathside::ui {
+
+struct LaneFace::Rooms {
+    QRectF number, state, what, time, level, mark, fuse;
+};
+
+LaneFace::LaneFace(const QString& place, QWidget* parent) : TapButton(place, parent)
+{
+    setSizeMm(70, Metrics::kMinimum);
+}
+
+void LaneFace::setState(const LaneState& state)
+{
+    if (state == m_state)
+        return;
+    m_state = state;
+    TapButton::setRole(state.open ? state.role : Role::Quiet);
+    describe();
+    update();
+}
+
+void LaneFace::describe()
+{
+    QStringList parts{QString::number(m_state.number), m_state.state, m_state.time, m_state.level,
+                      m_state.what};
+    parts.removeAll(QString());
+    suggestAccessibleName(parts.join(QStringLiteral(", ")));
+    setAccessibleDescription(m_state.uncertain.isEmpty() ? reason() : m_state.uncertain);
+}
+
+// Number at the left, time at the right, what and where between, the fuse under all but the number.
+LaneFace::Rooms LaneFace::rooms() const
+{
+    const Metrics& metrics = theme().metrics();
+    const double by = metrics.px(1.6), gap = metrics.px(2);
+    const QRectF all = QRectF(rect()).adjusted(gap, by, -gap, -by);
+    Rooms at;
+    const double numberWidth = metrics.px(11);
+    at.number = QRectF(all.topLeft(), QSizeF(numberWidth, all.height()));
+    QRectF rest = all.adjusted(numberWidth + gap, 0, 0, 0);
+    if (m_state.used >= 0) {
+        const double height = metrics.px(3.4);
+        at.fuse = QRectF(rest.left(), rest.bottom() - height, rest.width(), height);
+        rest.setBottom(at.fuse.top() - metrics.px(0.8));
+    }
+    if (!m_state.time.isEmpty()) {
+        const double width = std::max(widthOf(QStringLiteral("+0:00"), 10, Weight::Strong),
+                                      widthOf(m_state.time, 10, Weight::Strong)) +
+                             1;
+        at.time = rest.adjusted(rest.width() - std::min(width, 0.48 * rest.width()), 0, 0, 0);
+        rest.setRight(at.time.left() - gap);
+    }
+    if (!m_state.level.isEmpty()) {
+        at.mark = QRectF(rest.left(), rest.top(), metrics.px(7), rest.height());
+        rest.setLeft(at.mark.right() + metrics.px(1.4));
+    }
+    const bool below =
+        !m_state.what.isEmpty() || !m_state.level.isEmpty() || !m_state.uncertain.isEmpty();
+    at.state = rest;
+    if (below) {
+        const double small = metrics.px(Metrics::kSmall) * 1.66;
+        at.state.setBottom(rest.bottom() - small);
+        at.what = QRectF(rest.left(), rest.bottom() - small, rest.width(), small);
+    }
+    return at;
+}
+
+QList<PlacedText> LaneFace::texts() const
+{
+    const Rooms at = rooms();
+    const QColor ink = shownTone().ink;
+    const TextWish small{Metrics::kSmall, Metrics::kSmall, Weight::Regular, 1};
+    QString below = !m_state.uncertain.isEmpty() ? m_state.uncertain : m_state.what;
+    if (!m_state.level.isEmpty())
+        below = m_state.level;
+    const auto left = Qt::AlignLeft | Qt::AlignVCenter;
+    return {{QString::number(m_state.number),
+             at.number,
+             Qt::AlignCenter,
+             {10, 6, Weight::Strong, 1},
+             ink},
+            {m_state.state, at.state, left, {10, Metrics::kSmall, Weight::Strong, 1}, ink},
+            {below, at.what, left, small, ink},
+            {m_state.time,
+             at.time,
+             Qt::AlignRight | Qt::AlignVCenter,
+             {10, 6, Weight::Strong, 1},
+             ink}};
+}
+
+void LaneFace::paintMarks(QPainter& painter) const
+{
+    const Rooms at = rooms();
+    const Tone tone = shownTone();
+    if (!m_state.level.isEmpty())
+        drawMark(painter, at.mark, markOf(m_state.role), tone.ink);
+    drawFuse(painter, at.fuse, m_state.used, m_state.headsUp, tone);
+}
+
+}  // namespace bathside::ui
