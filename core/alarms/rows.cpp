@@ -64,12 +64,14 @@ Row ampouleRow(const View& view, const Ampoule& ampoule)
                  running->thresholds);
 }
 
-Origin firstInBath(const View& view, const Pull& pull)
+std::optional<Origin> firstInBath(const View& view, const Pull& pull)
 {
-    Origin first{.at = view.now.boot};
+    std::optional<Origin> first;
     for (const Ampoule& ampoule : pull.ampoules) {
-        if (const auto& bath = ampoule.when(Step::Bath))
-            first = earlierOf(first, view.origin(bath->at));
+        if (const auto& bath = ampoule.when(Step::Bath)) {
+            const Origin in = view.origin(bath->at);
+            first = first ? earlierOf(*first, in) : in;
+        }
     }
     return first;
 }
@@ -78,10 +80,12 @@ Row bathAtPull(const View& view, const Pull& pull)
 {
     if (pull.closed || !pull.bath || pull.bath->verdict == Verdict::Inside)
         return std::nullopt;
+    const auto in = firstInBath(view, pull);
+    if (!in)
+        return std::nullopt;
     const bool outside = pull.bath->verdict == Verdict::Outside;
     return judged(LimitName::BathAtPull, subjectOfPull(pull.no),
-                  outside ? Level::Limit : Level::HeadsUp, firstInBath(view, pull),
-                  view.limit(LimitName::BathAtPull));
+                  outside ? Level::Limit : Level::HeadsUp, *in, view.limit(LimitName::BathAtPull));
 }
 
 // --- bags ----------------------------------------------------------------------------------------
