@@ -11,6 +11,10 @@ add_test(NAME fence.translations
          COMMAND Python3::Interpreter ${CMAKE_CURRENT_LIST_DIR}/translations.py
                  ${PROJECT_SOURCE_DIR} $<TARGET_FILE:Qt6::lupdate>)
 
+find_program(SHELLCHECK shellcheck REQUIRED)
+add_test(NAME fence.scripts COMMAND ${SHELLCHECK} app/install app/run tests/run .ci/run
+         WORKING_DIRECTORY ${PROJECT_SOURCE_DIR})
+
 find_program(DESKTOP_FILE_VALIDATE desktop-file-validate REQUIRED)
 find_program(APPSTREAMCLI appstreamcli REQUIRED)
 add_test(NAME resources.desktop_entry

@@ -11,7 +11,7 @@
 namespace bathside::app {
 namespace {
 
-constexpr std::size_t kLargestFile = 1024 * 1024;
+constexpr std::size_t kLargestFile = 1024UL * 1024UL;
 constexpr std::size_t kOlderFiles = 4;
 
 spdlog::sink_ptr openFile(const std::filesystem::path& folder)
