@@ -58,9 +58,10 @@ std::string shown(const json& value)
     return shortened(value.dump());
 }
 
+/// Of the byte that the parser had just read.
 std::string place(std::string_view text, std::size_t position)
 {
-    const std::string_view before = text.substr(0, position);
+    const std::string_view before = text.substr(0, std::max<std::size_t>(position, 1) - 1);
     const auto line = 1 + std::count(before.begin(), before.end(), '\n');
     const std::size_t start =
         before.rfind('\n') == std::string_view::npos ? 0 : before.rfind('\n') + 1;
@@ -73,17 +74,11 @@ std::string joined(std::string_view path, std::string_view key)
     return path.empty() ? std::string(key) : std::string(path) + "." + std::string(key);
 }
 
-std::string stumble(std::string_view found)
-{
-    return found.empty() ? "nothing more" : shortened(found);
-}
-
 DocumentFault faultOf(std::string_view text, const JsonFault& fault)
 {
     switch (fault.kind) {
         case JsonFault::Kind::NotJson:
-            return {"", stumble(fault.found) + " at " + place(text, fault.position),
-                    "JSON in UTF-8"};
+            return {"", "a fault at " + place(text, fault.position), "JSON in UTF-8"};
         case JsonFault::Kind::RepeatedKey:
             return {pathOfRepeatedKey(text), "the key a second time", "each key once"};
         case JsonFault::Kind::TooDeep:
