@@ -61,6 +61,7 @@ caught(words.cmake sql-in-the-store ui/record/a.cpp "auto q = \"SELECT seq FROM 
 caught(words.cmake time-from-the-port core/bench/a.cpp "auto t = std::chrono::system_clock::now();\n")
 caught(words.cmake time-from-the-port ui/bench/a.cpp "QElapsedTimer timer;\n")
 caught(words.cmake time-from-the-port app/station/a.cpp "auto t = time(nullptr);\n")
+caught(words.cmake store-waits-only core/trail/store/a.cpp "auto t = QDateTime::currentDateTimeUtc();\n")
 caught(words.cmake no-sleeping ui/bench/a.cpp "QThread::msleep(5);\n")
 caught(words.cmake no-sleeping tests/ui/bench/a.cpp "QTest::qWait(5);\n")
 caught(words.cmake colours-in-the-theme ui/bench/a.cpp "QColor c(\"#a0B1c2\");\n")

@@ -7,8 +7,11 @@ fence(sql-in-the-store "SQL stands in core/trail/store"
   IN core ui app BUT core/trail/store
   MATCH "\"[^\"\n]*(SELECT [^\"\n]* FROM |INSERT INTO |DELETE FROM |UPDATE [a-z_]+ SET |CREATE (TABLE|INDEX|TRIGGER)|DROP |PRAGMA |VACUUM)")
 fence(time-from-the-port "only app/system asks what time it is; everybody else has a Clock"
-  IN core ui app BUT app/system ui/sound
+  IN core ui app BUT app/system ui/sound core/trail/store
   MATCH "system_clock::now|steady_clock|high_resolution_clock|QDateTime::current|QDate::current|QTime::current|QElapsedTimer|QDeadlineTimer|clock_gettime|gettimeofday|[^A-Za-z0-9_.>:]time\\((nullptr|NULL|0)|std::time\\(")
+fence(store-waits-only "the store's thread measures how long a write has waited, and asks for no other time"
+  IN core/trail/store
+  MATCH "system_clock::now|high_resolution_clock|QDateTime::current|QDate::current|QTime::current|clock_gettime|gettimeofday|time\\((nullptr|NULL|0)")
 fence(no-sleeping "waiting is for a clock, a signal or an event"
   IN core ui app tests/core tests/ui BUT tests/ui/sound
   MATCH "sleep_for|sleep_until|[^A-Za-z_]u?sleep\\(|QThread::[mu]?sleep|nanosleep|QTest::q(Sleep|Wait)\\(")
