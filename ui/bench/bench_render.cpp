@@ -1,0 +1,354 @@
+#include <QEvent>
+#include <algorithm>
+
+#include "core/bench/next.h"
+#include "ui/bench/ask_line.h"
+#include "ui/bench/ask_shift.h"
+#include "ui/bench/bag_places.h"
+#include "ui/bench/bench_page.h"
+#include "ui/bench/pull_lanes.h"
+#include "ui/controls/bag_tile.h"
+#include "ui/controls/banner.h"
+#include "ui/controls/big_clock.h"
+#include "ui/controls/fact_list.h"
+#include "ui/controls/label.h"
+#include "ui/controls/step_button.h"
+#include "ui/models/recent.h"
+#include "ui/models/urgent.h"
+#include "ui/text/short_facts.h"
+#include "ui/text/subjects.h"
+#include "ui/text/time.h"
+#include "ui/text/words.h"
+#include "ui/theme/theme.h"
+
+// What the bench page shows: every function reads the model anew and sets one part of it.
+
+namespace bathside::ui {
+namespace {
+
+using namespace std::chrono_literals;
+
+constexpr Micros kRefusalStays = 6s;
+
+}  // namespace
+
+void BenchPage::resizeEvent(QResizeEvent*) { place(); }
+
+void BenchPage::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::LanguageChange)
+        render();
+    Page::changeEvent(event);
+}
+
+void BenchPage::place()
+{
+    const Metrics& metrics = theme().metrics();
+    const BenchLayout at = benchLayout(size(), metrics, m_clock->sizeHint().width());
+    m_step->setGeometry(at.step);
+    m_side->setGeometry(at.side);
+    m_clock->setGeometry(at.clock);
+    const int title = metrics.ceilPx(13);
+    m_noteTitle->setGeometry(at.clock.adjusted(0, 0, 0, title - at.clock.height()));
+    m_note->setGeometry(at.clock.adjusted(0, title, 0, 0));
+    m_hintTitle->setGeometry(at.left.adjusted(0, 0, 0, title - at.left.height()));
+    m_hint->setGeometry(at.left.adjusted(0, title, 0, 0));
+    m_lanes->setGeometry(at.left);
+    m_lines->setGeometry(at.left);
+    for (int i = 0; i < static_cast<int>(m_facts.size()); ++i) {
+        const int wide = at.facts.width() / static_cast<int>(m_facts.size());
+        m_facts[static_cast<std::size_t>(i)]->setGeometry(at.facts.left() + i * wide,
+                                                          at.facts.top(), wide, at.facts.height());
+    }
+    m_refusal->setGeometry(at.refusal);
+    m_takeBack->setGeometry(at.takeBack);
+    m_heard->setGeometry(at.heard);
+    m_more->setGeometry(at.more);
+    makeTiles(at.tiles.size());
+    for (std::size_t i = 0; i < m_tiles.size(); ++i)
+        m_tiles[i]->setGeometry(at.tiles[i]);
+    switch (m_ask->room()) {
+        case AskPane::Room::None:
+            break;
+        case AskPane::Room::Beside:
+            m_ask->setGeometry(at.left);
+            break;
+        case AskPane::Room::Whole:
+            m_ask->setGeometry(at.whole);
+            break;
+        case AskPane::Room::Page:
+            m_ask->setGeometry(rect());
+            break;
+    }
+}
+
+void BenchPage::makeTiles(std::size_t count)
+{
+    while (m_tiles.size() > count) {
+        m_tiles.back()->deleteLater();
+        m_tiles.pop_back();
+    }
+    while (m_tiles.size() < count) {
+        const std::size_t index = m_tiles.size();
+        auto* tile = new BagTile(QStringLiteral("bag.%1").arg(index + 1), this);
+        connect(tile, &TapButton::pressed, this,
+                [this, index](const TapStamp& stamp) { pressTile(index, stamp); });
+        tile->stackUnder(m_refusal);
+        m_tiles.push_back(tile);
+    }
+}
+
+// After the window has passed what has to be explained is asked, once; it can wait.
+void BenchPage::follow()
+{
+    m_draft.follow(m_model.bench());
+    render();
+}
+
+void BenchPage::render()
+{
+    const bool inWindow = m_model.isInCriticalWindow();
+    if (inWindow && m_ask->isOpen())
+        m_ask->close();
+    if (m_wasInWindow && !inWindow) {
+        m_lanes->closeEnds();
+        m_wasInWindow = false;
+        if (!m_ask->isOpen() && !questions(m_model.bench()).empty())
+            askQuestion(m_context);
+    }
+    m_wasInWindow = inWindow;
+    renderStep();
+    renderClock();
+    renderLeft();
+    renderFacts();
+    renderBottom();
+    renderTiles();
+    renderRefusal();
+}
+
+void BenchPage::renderStep()
+{
+    const bool covered = m_ask->isOpen() && m_ask->room() != AskPane::Room::Beside;
+    m_step->setVisible(!covered);
+    const auto side = m_ask->isOpen() ? std::nullopt : sideStep(m_model);
+    m_side->setVisible(side.has_value());
+    if (side) {
+        m_side->setWord(side->word);
+        m_side->setReason(side->reason);
+    }
+    if (const auto& asked = m_ask->step()) {
+        m_step->setWord(asked->word);
+        m_step->setLine(asked->line);
+        m_step->setReason(asked->reason);
+        return;
+    }
+    const BigStep step = bigStep(m_model, m_draft);
+    m_step->setWord(step.word);
+    m_step->setLine(step.line);
+    m_step->setReason(step.reason);
+}
+
+bool BenchPage::isBeforePull() const
+{
+    return !m_model.isInCriticalWindow() && next(m_model.bench()).deed == NextDeed::TakeOut;
+}
+
+void BenchPage::renderClock()
+{
+    const bool covered = m_ask->isOpen() && m_ask->room() != AskPane::Room::Beside;
+    const auto urgent = mostUrgent(m_model.bench(), m_model.alarms(), m_model.now());
+    const bool notes = isBeforePull() || !urgent;
+    m_clock->setVisible(!covered && !notes);
+    m_noteTitle->setVisible(!covered && notes);
+    m_note->setVisible(!covered && notes);
+    if (notes)
+        return renderNote();
+    BigClockState state;
+    state.role = roleOf(urgent->level);
+    if (urgent->level)
+        state.level = wordOf(*urgent->level);
+    const bool past = urgent->left <= Micros::zero();
+    state.label = past ? pastText(urgent->limit) : untilText(urgent->limit);
+    if (urgent->of != Urgent::Of::NextPull)
+        //: Under the big clock: whose time it is, and until what.
+        state.label = tr("%1: %2").arg(subjectText(urgent->subject), state.label);
+    state.time = countdownText(urgent->left);
+    m_clock->setState(state);
+}
+
+// Where no time runs, its place says how many ampoules fit at this pace and what to mind.
+void BenchPage::renderNote()
+{
+    const Bench& bench = m_model.bench();
+    if (!isBeforePull()) {
+        m_noteTitle->setText({});
+        m_note->setText({});
+        return;
+    }
+    const int count = std::max(1, static_cast<int>(m_draft.ampoules().size()));
+    const Pace pace = bathside::pace(bench, count);
+    const auto seconds = std::chrono::duration_cast<std::chrono::seconds>(pace.stagger).count();
+    m_noteTitle->setWeight(Weight::Strong);
+    m_noteTitle->setText(pace.together >= count ? tr("%n fit(s) in time together", nullptr, count)
+                                                : tr("Too many at once: one every %n second(s)",
+                                                     nullptr, static_cast<int>(seconds)));
+    m_noteTitle->setRole(pace.together >= count ? Role::Neutral : Role::HeadsUp);
+    m_noteTitle->setMaxLines(2);
+    m_note->setMaxLines(6);
+    m_note->setCapMm(4, Metrics::kSmall);
+    m_note->setText(tr(
+        "Eye protection or face shield, insulated gloves, tongs, fresh air. "
+        "A frozen ampoule can burst. Open it away from you, thumb clear. The label comes first."));
+}
+
+BenchPage::Left BenchPage::left() const
+{
+    const Bench& bench = m_model.bench();
+    if (pullInHand(bench, m_model.now()) || bench.bagBeingMadeUp())
+        return Left::Lanes;
+    return bench.lines.empty() ? Left::Hint : Left::Lines;
+}
+
+void BenchPage::renderLeft()
+{
+    const Left shown = left();
+    const bool free = !m_ask->isOpen();
+    m_lanes->setVisible(free && shown == Left::Lanes);
+    m_lines->setVisible(free && shown == Left::Lines);
+    m_hintTitle->setVisible(free && shown == Left::Hint);
+    m_hint->setVisible(free && shown == Left::Hint);
+    if (shown == Left::Lanes) {
+        const Bench& bench = m_model.bench();
+        const Pull* pull = bench.openPull();
+        const int first = pull && !pull->ampoules.empty() ? pull->ampoules.back().ref.no + 1 : 1;
+        m_lanes->render(lanes(bench, m_draft, m_model.alarms(), m_model.now()), first,
+                        !m_model.isInCriticalWindow());
+    }
+    if (shown == Left::Lines)
+        renderLines();
+    if (shown == Left::Hint)
+        renderHint();
+}
+
+void BenchPage::renderLines()
+{
+    const Bench& bench = m_model.bench();
+    QList<Choice> choices;
+    for (const auto& [id, line] : bench.lines) {
+        const Bag* bag = bench.bagOn(id);
+        const QString name = subjectText(subjectOf(id));
+        const QString what = bag ? subjectText(subjectOf(bag->id)) : tr("no bag");
+        const auto level = worstFor(m_model.alarms(), subjectOf(id));
+        choices.append({.id = idText(id),
+                        .word = QStringLiteral("%1 · %2").arg(name, what),
+                        .line = lineText(bench, line),
+                        .role = level ? roleOf(*level) : Role::Neutral,
+                        .mark = level ? markOf(roleOf(*level)) : Mark::None});
+    }
+    m_lines->setColumns(choices.size() > 3 ? 2 : 1);
+    m_lines->setChoices(choices);
+}
+
+void BenchPage::renderHint()
+{
+    const NextDeed deed = next(m_model.bench()).deed;
+    m_hintTitle->setWeight(Weight::Strong);
+    m_hintTitle->setCapMm(7, Metrics::kSmall);
+    m_hintTitle->setMaxLines(1);
+    m_hint->setMaxLines(9);
+    m_hint->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    if (deed == NextDeed::OpenShift) {
+        m_hintTitle->setText(tr("No shift is open"));
+        m_hint->setText(tr(
+            "The big button says what has been DONE. Press it in the moment you have done it: "
+            "Bathside "
+            "takes the time, watches the limits and calls you. A slip of the finger? TAKE BACK."));
+    } else if (deed == NextDeed::SetUp) {
+        m_hintTitle->setText(tr("Set the bench up"));
+        m_hint->setText(
+            tr("Go through the list: alarm heard, diluent inspected, bath at temperature, eyes and "
+               "hands "
+               "protected. Then start a bag."));
+    } else {
+        m_hintTitle->setText(tr("Ready for a bag"));
+        m_hint->setText(
+            tr("Start a bag, inspect it, draw the diluent. Then take the ampoules out of the "
+               "cryogen: from "
+               "there on every step is one press."));
+    }
+}
+
+void BenchPage::renderFacts()
+{
+    const bool covered = m_ask->isOpen() && m_ask->room() != AskPane::Room::Beside;
+    const auto said = lastSaid(m_model.state(), m_model.record().recorded, m_facts.size());
+    for (std::size_t i = 0; i < m_facts.size(); ++i) {
+        m_facts[i]->setVisible(!covered && !m_refusedAt);
+        QList<FactLine> one;
+        if (i < said.size())
+            one.append({.text = shortText(said[i].facts),
+                        .time = localTimeText(said[i].at.wall, m_context.zoneNow()),
+                        .recorded = said[i].recorded,
+                        .refused = false});
+        m_facts[i]->setFacts(one);
+    }
+}
+
+void BenchPage::renderBottom()
+{
+    const bool covered = m_ask->room() == AskPane::Room::Page;
+    const bool inWindow = m_model.isInCriticalWindow();
+    for (QWidget* each : {m_takeBack, m_heard, m_more})
+        each->setVisible(!covered);
+
+    m_takeBack->setWord(tr("TAKE BACK"));
+    m_takeBack->setMark(Mark::Back);
+    const auto refusal = m_model.refusal(TakeBack{"?"});
+    m_takeBack->setReason(refusal ? tr("nothing yet") : QString());
+
+    const auto& due = m_model.alarms().due;
+    const bool sounds = std::ranges::any_of(due, [](const Alarm& alarm) { return !alarm.hushed; });
+    m_heard->setWord(tr("HEARD"));
+    m_heard->setMark(Mark::Ear);
+    m_heard->setRole(sounds ? roleOf(due.front().level) : Role::Neutral);
+    m_heard->setReason(sounds ? QString() : tr("nothing sounds"));
+
+    const auto& duty = m_model.bench().onDuty;
+    const bool asks = m_ask->isOpen();
+    m_more->setWord(asks ? tr("CLOSE") : tr("MORE"));
+    m_more->setMark(asks ? Mark::Cross : Mark::None);
+    //: %1 is a person's initials.
+    m_more->setLine(asks || !duty ? QString() : tr("on duty: %1").arg(idText(duty->id)));
+    m_more->setEnabled(!inWindow);
+    m_more->setRole(inWindow ? Role::Quiet : Role::Neutral);
+}
+
+void BenchPage::renderTiles()
+{
+    const bool covered = m_ask->room() == AskPane::Room::Page;
+    const bool inWindow = m_model.isInCriticalWindow();
+    const auto places = bagPlaces(m_model.bench());
+    for (std::size_t i = 0; i < m_tiles.size(); ++i) {
+        const Bag* bag = i < places.size() ? places[i] : nullptr;
+        m_tiles[i]->setVisible(bag && !covered);
+        if (!bag)
+            continue;
+        BagState state = bagState(*bag, m_model.alarms(), m_model.now());
+        const bool deaf = inWindow && !deedInWindow(m_model, *bag);
+        if (deaf && state.level.isEmpty())
+            state.role = Role::Quiet;
+        m_tiles[i]->setEnabled(!deaf);
+        m_tiles[i]->setState(state);
+    }
+}
+
+void BenchPage::renderRefusal()
+{
+    if (m_refusedAt && elapsed(*m_refusedAt, m_model.now()).time >= kRefusalStays)
+        m_refusedAt.reset();
+    if (!m_refusedAt)
+        m_refusal->say(Role::HeadsUp, {}, {});
+    m_refusal->raise();
+}
+
+}  // namespace bathside::ui

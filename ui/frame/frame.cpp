@@ -1,0 +1,128 @@
+#include "ui/frame/frame.h"
+
+#include <QEvent>
+#include <QPainter>
+
+#include "ui/controls/banner.h"
+#include "ui/controls/pedal.h"
+#include "ui/frame/edge.h"
+#include "ui/frame/status_bar.h"
+#include "ui/theme/theme.h"
+
+namespace bathside::ui {
+
+Frame::Frame(StationModel& model, const Language& language, QWidget* parent)
+    : QWidget(parent),
+      m_model(model),
+      m_rehearsal(new Banner(QStringLiteral("rehearsal"), this)),
+      m_status(new StatusBar(model, language, this)),
+      m_edge(new Edge(this)),
+      m_pedal(new Pedal(this))
+{
+    connect(&m_model, &StationModel::changed, this, &Frame::follow);
+    connect(&theme(), &Theme::changed, this, [this] {
+        place();
+        update();
+    });
+    render();
+}
+
+void Frame::addPage(const QString& id, Page* page)
+{
+    page->setParent(this);
+    page->hide();
+    m_pages[id] = page;
+    connect(page, &Page::asksFor, this, &Frame::showPage);
+    connect(page, &Page::stepChanged, this, [this, page] {
+        if (page == m_current)
+            m_pedal->setTarget(page->step());
+    });
+    if (!m_current)
+        put(page);
+}
+
+Page* Frame::page(const QString& id) const
+{
+    const auto found = m_pages.find(id);
+    return found == m_pages.end() ? nullptr : found->second;
+}
+
+bool Frame::showPage(const QString& id)
+{
+    Page* wanted = page(id);
+    if (!wanted || (m_model.isInCriticalWindow() && id != QLatin1String(kBench)))
+        return false;
+    put(wanted);
+    return true;
+}
+
+void Frame::put(Page* page)
+{
+    if (page == m_current)
+        return;
+    if (m_current)
+        m_current->hide();
+    m_current = page;
+    m_pedal->setTarget(page->step());
+    place();
+    page->show();
+    m_edge->raise();
+}
+
+void Frame::resizeEvent(QResizeEvent*) { place(); }
+
+void Frame::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::LanguageChange)
+        render();
+    QWidget::changeEvent(event);
+}
+
+void Frame::paintEvent(QPaintEvent*)
+{
+    QPainter(this).fillRect(rect(), theme().palette().ground());
+}
+
+void Frame::place()
+{
+    constexpr double kBannerMm = 5.5, kAfterMm = 1.2;
+    const Metrics& metrics = theme().metrics();
+    const int margin = metrics.ceilPx(Edge::kThickMm);
+    const int after = metrics.ceilPx(kAfterMm);
+    const int wide = width() - 2 * margin;
+    int top = margin;
+    if (m_model.bench().rehearsal) {
+        const int high = metrics.ceilPx(kBannerMm);
+        m_rehearsal->setGeometry(margin, top, wide, high);
+        top += high + after / 2;
+    }
+    const int strip = metrics.ceilPx(Metrics::kStrip);
+    m_status->setGeometry(margin, top, wide, strip);
+    top += strip + after;
+    if (m_current)
+        m_current->setGeometry(margin, top, wide, height() - margin - top);
+    m_edge->setGeometry(rect());
+}
+
+void Frame::follow()
+{
+    if (m_model.isInCriticalWindow() && m_current != page(QLatin1String(kBench)))
+        showPage(QLatin1String(kBench));
+    render();
+}
+
+// Without sound the screen has to carry the alarm alone: at the level of the worst, or by itself.
+void Frame::render()
+{
+    const Bench& bench = m_model.bench();
+    if (bench.rehearsal)
+        m_rehearsal->say(Role::Rehearsal, tr("REHEARSAL"),
+                         tr("Nothing here counts. The real day has its own record."));
+    else
+        m_rehearsal->say(Role::Rehearsal, {}, {});
+    const auto& due = m_model.alarms().due;
+    const Level worst = due.empty() ? Level::Overrun : due.front().level;
+    m_edge->show(bench.soundLost ? std::optional(worst) : std::nullopt);
+}
+
+}  // namespace bathside::ui

@@ -1,0 +1,60 @@
+#pragma once
+
+// What surrounds every page: the rehearsal banner, the status bar, the edge; and the one switch
+// between pages.
+//
+// In the critical window the bench is shown and cannot be left. The pedal (ui/controls/pedal.h)
+// presses the page's own step. UI thread only.
+
+#include <QWidget>
+#include <map>
+
+#include "ui/frame/page.h"
+#include "ui/models/station_model.h"
+#include "ui/text/language.h"
+
+namespace bathside::ui {
+
+class Banner;
+class Edge;
+class Pedal;
+class StatusBar;
+
+class Frame final : public QWidget {
+    Q_OBJECT
+
+public:
+    static constexpr auto kBench = "bench", kSetUp = "setup", kRecord = "record";
+
+    Frame(StationModel& model, const Language& language, QWidget* parent = nullptr);
+
+    /// Takes the page; the first one is shown. Every page may be asked for by its id.
+    void addPage(const QString& id, Page* page);
+    [[nodiscard]] Page* page(const QString& id) const;
+    [[nodiscard]] Page* current() const noexcept { return m_current; }
+
+public slots:
+    /// False when there is no such page or the bench may not be left now.
+    bool showPage(const QString& id);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    void place();
+    void follow();
+    void render();
+    void put(Page* page);
+
+    StationModel& m_model;
+    Banner* m_rehearsal;
+    StatusBar* m_status;
+    Edge* m_edge;
+    Pedal* m_pedal;
+    std::map<QString, Page*> m_pages;
+    Page* m_current = nullptr;
+};
+
+}  // namespace bathside::ui

@@ -1,0 +1,30 @@
+#pragma once
+
+// One place of the program: bench, set-up, record. Shown within the frame, which keeps what is in
+// sight everywhere (rehearsal, status, alarms) and decides whether a page may be left.
+//
+// A page's operable widgets have object names; none opens a window of its own. UI thread only.
+
+#include <QWidget>
+
+namespace bathside::ui {
+
+class TapButton;
+
+class Page : public QWidget {
+    Q_OBJECT
+
+public:
+    using QWidget::QWidget;
+
+    /// What the pedal and Space press while this page shows; null: nothing.
+    [[nodiscard]] virtual TapButton* step() { return nullptr; }
+
+signals:
+    /// Asks for the page of that id; the frame says no within the critical window.
+    void asksFor(const QString& page);
+    /// `step()` would give another answer.
+    void stepChanged();
+};
+
+}  // namespace bathside::ui

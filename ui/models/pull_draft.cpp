@@ -1,0 +1,161 @@
+#include "ui/models/pull_draft.h"
+
+#include <algorithm>
+#include <map>
+
+namespace bathside::ui {
+namespace {
+
+using Composition = std::vector<std::pair<ComponentId, LotId>>;
+
+Composition compositionOf(const Bench& bench, const BagId& bag)
+{
+    Composition found;
+    for (const Pull& pull : bench.pulls) {
+        for (const Ampoule& ampoule : pull.ampoules) {
+            if (ampoule.bag == bag)
+                found.emplace_back(ampoule.component, ampoule.lot);
+        }
+    }
+    return found;
+}
+
+/// The bag before the one being made up that has the most recent ampoules.
+Composition lastComposition(const Bench& bench, const BagId& current)
+{
+    for (auto bag = bench.bags.rbegin(); bag != bench.bags.rend(); ++bag) {
+        if (bag->id == current)
+            continue;
+        if (auto found = compositionOf(bench, bag->id); !found.empty())
+            return found;
+    }
+    return {};
+}
+
+LotId lastLot(const Bench& bench, const ComponentId& component)
+{
+    const auto lots = knownLots(bench, component);
+    return lots.empty() ? LotId{} : lots.front();
+}
+
+Composition oneOfEach(const Bench& bench)
+{
+    Composition found;
+    if (!bench.card)
+        return found;
+    for (const Component& component : bench.card->content().recipe)
+        found.emplace_back(component.id, lastLot(bench, component.id));
+    return found;
+}
+
+/// `wanted` less one of the same component for each that is there already.
+Composition lacking(Composition wanted, const Composition& there)
+{
+    for (const auto& [component, lot] : there) {
+        const auto match = std::find_if(wanted.begin(), wanted.end(),
+                                        [&](const auto& each) { return each.first == component; });
+        if (match != wanted.end())
+            wanted.erase(match);
+    }
+    return wanted;
+}
+
+int closedPulls(const Bench& bench)
+{
+    return static_cast<int>(
+        std::count_if(bench.pulls.begin(), bench.pulls.end(),
+                      [](const Pull& pull) { return pull.closed.has_value(); }));
+}
+
+}  // namespace
+
+void PullDraft::follow(const Bench& bench)
+{
+    const Bag* bag = bench.bagBeingMadeUp();
+    const std::optional<BagId> current = bag ? std::optional(bag->id) : std::nullopt;
+    const int closed = closedPulls(bench);
+    if (bench.openPull())
+        replaceLosses(bench);
+    if (current == m_bag && closed == m_closedPulls)
+        return;
+    m_bag = current;
+    m_closedPulls = closed;
+    m_ampoules = bench.openPull() ? std::vector<AmpouleTaken>{} : suggestedPull(bench);
+}
+
+void PullDraft::replaceLosses(const Bench& bench)
+{
+    for (const Ampoule& ampoule : bench.openPull()->ampoules) {
+        if (!ampoule.lost || ampoule.lost->moment.seq <= m_lastLoss)
+            continue;
+        m_lastLoss = ampoule.lost->moment.seq;
+        add({.no = 0, .component = ampoule.component, .lot = ampoule.lot});
+    }
+}
+
+std::optional<std::size_t> PullDraft::firstWithoutLot() const
+{
+    const auto found = std::find_if(m_ampoules.begin(), m_ampoules.end(),
+                                    [](const AmpouleTaken& each) { return each.lot.empty(); });
+    if (found == m_ampoules.end())
+        return std::nullopt;
+    return static_cast<std::size_t>(found - m_ampoules.begin());
+}
+
+void PullDraft::add(AmpouleTaken ampoule)
+{
+    if (m_ampoules.size() < kMost)
+        m_ampoules.push_back(std::move(ampoule));
+}
+
+void PullDraft::removeAt(std::size_t index)
+{
+    if (index < m_ampoules.size())
+        m_ampoules.erase(m_ampoules.begin() + static_cast<std::ptrdiff_t>(index));
+}
+
+void PullDraft::setLot(std::size_t index, const LotId& lot)
+{
+    if (index >= m_ampoules.size())
+        return;
+    m_ampoules[index].lot = lot;
+    for (AmpouleTaken& other : m_ampoules) {  // the same lot for its like, unless they have one
+        if (other.component == m_ampoules[index].component && other.lot.empty())
+            other.lot = lot;
+    }
+}
+
+std::vector<AmpouleTaken> suggestedPull(const Bench& bench)
+{
+    const Bag* bag = bench.bagBeingMadeUp();
+    if (!bag || !bench.card)
+        return {};
+    const Composition there = compositionOf(bench, bag->id);
+    Composition wanted = lastComposition(bench, bag->id);
+    if (wanted.empty())
+        wanted = oneOfEach(bench);
+    wanted = lacking(std::move(wanted), there);
+
+    const auto most = static_cast<std::size_t>(std::max(1, bench.card->content().ampoulesPerPull));
+    std::vector<AmpouleTaken> pull;
+    for (const auto& [component, lot] : wanted) {
+        if (pull.size() < std::min(most, PullDraft::kMost))
+            pull.push_back({.no = 0, .component = component, .lot = lot});
+    }
+    return pull;
+}
+
+std::vector<LotId> knownLots(const Bench& bench, const ComponentId& component)
+{
+    std::vector<LotId> found;
+    for (auto pull = bench.pulls.rbegin(); pull != bench.pulls.rend(); ++pull) {
+        for (auto ampoule = pull->ampoules.rbegin(); ampoule != pull->ampoules.rend(); ++ampoule) {
+            if (ampoule->component == component &&
+                std::find(found.begin(), found.end(), ampoule->lot) == found.end())
+                found.push_back(ampoule->lot);
+        }
+    }
+    return found;
+}
+
+}  // namespace bathside::ui

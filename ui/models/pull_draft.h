@@ -1,0 +1,52 @@
+#pragma once
+
+// The ampoules that are going to be taken out: composed on the screen before they leave the
+// cryogen.
+//
+// Not a fact until it is tapped. Suggested from what the bags before this one had; each taking-out
+// removes what was taken, and an ampoule lost within the pull puts its like forward. Values only,
+// no clock.
+
+#include <optional>
+#include <vector>
+
+#include "core/bench/bench.h"
+#include "core/bench/intent.h"
+
+namespace bathside::ui {
+
+class PullDraft {
+public:
+    static constexpr std::size_t kMost = 6;  // lanes on the screen
+
+    /// Suggests anew when another bag is being made up than before, or a pull has closed.
+    void follow(const Bench& bench);
+
+    [[nodiscard]] const std::vector<AmpouleTaken>& ampoules() const noexcept { return m_ampoules; }
+    [[nodiscard]] bool empty() const noexcept { return m_ampoules.empty(); }
+    /// The first one whose lot is not known yet.
+    [[nodiscard]] std::optional<std::size_t> firstWithoutLot() const;
+
+    /// Does nothing when the lanes are full.
+    void add(AmpouleTaken ampoule);
+    void removeAt(std::size_t index);
+    void setLot(std::size_t index, const LotId& lot);
+    void clear() { m_ampoules.clear(); }
+
+private:
+    void replaceLosses(const Bench& bench);
+
+    std::vector<AmpouleTaken> m_ampoules;
+    std::optional<BagId> m_bag;
+    int m_closedPulls = 0;
+    Seq m_lastLoss = 0;
+};
+
+/// What the bag being made up still lacks, by what the bag before it had; for the first bag one
+/// ampoule of each component.
+[[nodiscard]] std::vector<AmpouleTaken> suggestedPull(const Bench& bench);
+
+/// Lots of that component that were taken out this shift, the last one first.
+[[nodiscard]] std::vector<LotId> knownLots(const Bench& bench, const ComponentId& component);
+
+}  // namespace bathside::ui
