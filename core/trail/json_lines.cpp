@@ -18,7 +18,7 @@ class Reader {
 public:
     explicit Reader(std::string_view text) : m_rest(text) {}
 
-    bool line(Line& line)
+    bool line(JsonLine& line)
     {
         Entry& entry = line.entry;
         return at(entry) && boot(entry) && receipt(entry) &&
@@ -147,7 +147,7 @@ private:
         return found && take("}");
     }
 
-    bool previous(Line& line)
+    bool previous(JsonLine& line)
     {
         constexpr std::string_view kLiteral = R"(,"previous":)";
         return !m_rest.starts_with(kLiteral) || hash("previous", kLiteral, line.previous.emplace());
@@ -188,7 +188,7 @@ LineFault faultOf(std::string_view text, std::string_view key)
     if (!canonical)
         return {LineFault::Kind::NotJson, 0, ""};
     if (*canonical != text) {
-        Line again;
+        JsonLine again;
         Reader reader(*canonical);
         if (reader.line(again))
             return {LineFault::Kind::NotCanonical, again.entry.seq, ""};
@@ -201,7 +201,7 @@ LineFault faultOf(std::string_view text, std::string_view key)
 
 }  // namespace
 
-std::string toLine(const Line& line)
+std::string toLine(const JsonLine& line)
 {
     std::string text;
     text.reserve(640);
@@ -209,9 +209,9 @@ std::string toLine(const Line& line)
     return text;
 }
 
-Result<Line, LineFault> lineFrom(std::string_view text)
+Result<JsonLine, LineFault> lineFrom(std::string_view text)
 {
-    Line line;
+    JsonLine line;
     Reader reader(text);
     if (reader.line(line))
         return line;

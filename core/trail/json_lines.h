@@ -16,10 +16,10 @@
 
 namespace bathside {
 
-struct Line {
+struct JsonLine {
     Entry entry;
     std::optional<Hash> previous;
-    friend bool operator==(const Line&, const Line&) = default;
+    friend bool operator==(const JsonLine&, const JsonLine&) = default;
 };
 
 struct LineFault {
@@ -36,9 +36,9 @@ struct LineFault {
 };
 
 /// Without the line's end.
-[[nodiscard]] std::string toLine(const Line& line);
+[[nodiscard]] std::string toLine(const JsonLine& line);
 
 /// Strict: what is read gives the same bytes again.
-[[nodiscard]] Result<Line, LineFault> lineFrom(std::string_view text);
+[[nodiscard]] Result<JsonLine, LineFault> lineFrom(std::string_view text);
 
 }  // namespace bathside

@@ -10,7 +10,7 @@
 namespace bathside {
 namespace {
 
-Line sampleLine()
+JsonLine sampleLine()
 {
     Event event;
     event.seq = 1;
@@ -46,8 +46,8 @@ TEST(JsonLineTest, isTheCanonicalTextWithTheHashInItsPlace)
 TEST(JsonLineTest, readsBack)
 {
     for (const Entry& entry : test::sampleLog(500)) {
-        const Line alone{entry, std::nullopt};
-        const Line afterGap{entry, sha256("before")};
+        const JsonLine alone{entry, std::nullopt};
+        const JsonLine afterGap{entry, sha256("before")};
         ASSERT_EQ(lineFrom(toLine(alone)), alone);
         ASSERT_EQ(lineFrom(toLine(afterGap)), afterGap);
     }

@@ -1,0 +1,52 @@
+#pragma once
+
+// The bench of whole shifts as flat sheets: one row per ampoule, per bag and per deviation.
+//
+// Folded from the events by the same `evolve` as everything else, so that corrections and
+// take-backs count. Durations are those the limits were judged by (boot clock within one boot, else
+// wall time, marked uncertain), cut off to ms: 9.999 s is 9.999. Values are in s, mL and °C with
+// three decimals.
+
+#include <string>
+#include <vector>
+
+#include "core/bench/state.h"
+#include "core/record/csv.h"
+#include "core/record/local_days.h"
+
+namespace bathside {
+
+/// The three sheets in one dialect, as far as they have been written.
+struct Sheets {
+    explicit Sheets(CsvDialect dialect);
+
+    CsvWriter ampoules;
+    CsvWriter bags;
+    CsvWriter deviations;
+};
+
+class SheetFold {
+public:
+    /// `zone`: for events before the first shift; a shift brings its own.
+    SheetFold(const LocalDays& days, std::string zone, std::vector<CsvDialect> dialects);
+
+    /// What went before and is no part of the sheets: cards, probes, the last start.
+    void begin(const Event& event);
+    void take(const Event& event);
+    /// The sheets, in the order of the dialects, once nothing more comes.
+    [[nodiscard]] std::vector<Sheets> finish();
+
+    [[nodiscard]] const State& state() const noexcept { return m_state; }
+    /// An instant as local time, by the zone of the shift.
+    [[nodiscard]] LocalInstant local(WallTime at) const;
+
+private:
+    void writeShift();
+
+    const LocalDays& m_days;
+    std::string m_zone;
+    std::vector<Sheets> m_sheets;
+    State m_state;
+};
+
+}  // namespace bathside
