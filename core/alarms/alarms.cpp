@@ -1,6 +1,7 @@
 #include "core/alarms/alarms.h"
 
 #include <algorithm>
+#include <iterator>
 #include <tuple>
 
 #include "core/alarms/rows.h"
@@ -66,7 +67,8 @@ bool worseOrOlder(const Alarm& a, const Alarm& b)
 
 Alarms alarms(const Bench& bench, const Stamp& now)
 {
-    std::vector<Course> courses = cardCourses(bench, now);
+    std::vector<Course> courses = workCourses(bench, now);
+    std::ranges::move(bathCourses(bench, now), std::back_inserter(courses));
     std::ranges::move(stationCourses(bench, now), std::back_inserter(courses));
 
     Alarms result;

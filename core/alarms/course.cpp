@@ -1,9 +1,12 @@
 #include "core/alarms/course.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace bathside {
 namespace {
+
+std::size_t indexOf(Level level) { return static_cast<std::size_t>(level); }
 
 /// Wall time joins two boots only where the clock of both could be relied on.
 bool wallJoins(const Bench& bench, const Stamp& from, const Stamp& now)
@@ -40,7 +43,7 @@ Begins beginsFrom(const Origin& origin, const Thresholds<Millis>& thresholds)
 std::optional<Level> Course::level(BootTime now) const
 {
     for (const Level level : {Level::Overrun, Level::Limit, Level::HeadsUp}) {
-        const auto& begin = begins[static_cast<std::size_t>(level)];
+        const auto& begin = begins[indexOf(level)];
         if (begin && *begin <= now)
             return level;
     }
@@ -51,12 +54,38 @@ std::optional<BootTime> Course::nextRise(BootTime now) const
 {
     const auto reached = level(now);
     std::optional<BootTime> next;
-    for (std::size_t i = reached ? static_cast<std::size_t>(*reached) + 1 : 0; i < begins.size();
-         ++i) {
+    for (std::size_t i = reached ? indexOf(*reached) + 1 : 0; i < begins.size(); ++i) {
         if (begins[i])
             next = next ? std::min(*next, *begins[i]) : *begins[i];
     }
     return next;
+}
+
+Course timedCourse(AlarmCause cause, Subject subject, const Origin& from,
+                   const Thresholds<Millis>& thresholds)
+{
+    const Begins begins = beginsFrom(from, thresholds);
+    return {.cause = cause,
+            .subject = std::move(subject),
+            .begins = begins,
+            .limitAt = begins[indexOf(Level::Limit)],
+            .birdsLeft = {},
+            .certain = from.certain};
+}
+
+Course judgedCourse(AlarmCause cause, Subject subject, Level level, const Origin& since,
+                    const std::optional<Millis>& overrun)
+{
+    Begins begins;
+    begins[indexOf(level)] = since.at;
+    if (level == Level::Limit && overrun)
+        begins[indexOf(Level::Overrun)] = since.at + *overrun;
+    return {.cause = cause,
+            .subject = std::move(subject),
+            .begins = begins,
+            .limitAt = {},
+            .birdsLeft = {},
+            .certain = since.certain};
 }
 
 }  // namespace bathside

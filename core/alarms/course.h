@@ -45,4 +45,12 @@ struct Course {
     [[nodiscard]] std::optional<BootTime> nextRise(BootTime now) const;
 };
 
+/// By time, from `from` on.
+[[nodiscard]] Course timedCourse(AlarmCause cause, Subject subject, const Origin& from,
+                                 const Thresholds<Millis>& thresholds);
+/// At `level` since then, not by time but for the overrun, which counts from when the limit is
+/// passed.
+[[nodiscard]] Course judgedCourse(AlarmCause cause, Subject subject, Level level,
+                                  const Origin& since, const std::optional<Millis>& overrun);
+
 }  // namespace bathside

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/alarms/view.h"
 #include "core/bench/next.h"
 
 namespace bathside {
@@ -12,56 +13,26 @@ using Row = std::optional<Course>;
 
 std::size_t indexOf(Level level) { return static_cast<std::size_t>(level); }
 
-/// The bench at one instant.
-struct View {
-    const Bench& bench;
-    const Stamp& now;
-
-    [[nodiscard]] Origin origin(const Stamp& from) const { return originOf(bench, from, now); }
-    [[nodiscard]] const Limit& limit(LimitName name) const { return bench.card->limit(name); }
-    [[nodiscard]] const Limit& limit(LimitName name, const Bag& bag) const
-    {
-        return (bag.card ? bag.card : bench.card)->limit(name);
-    }
-};
-
-Course timed(LimitName cause, Subject subject, const Origin& from,
-             const Thresholds<Millis>& thresholds)
-{
-    const Begins begins = beginsFrom(from, thresholds);
-    return {.cause = cause,
-            .subject = std::move(subject),
-            .begins = begins,
-            .limitAt = begins[indexOf(Level::Limit)],
-            .birdsLeft = {},
-            .certain = from.certain};
-}
-
-/// Not a matter of time but for the overrun, which counts from the moment the limit is passed.
-Course judged(LimitName cause, Subject subject, Level level, const Origin& since,
-              const Limit& limit)
-{
-    Begins begins;
-    begins[indexOf(level)] = since.at;
-    if (level == Level::Limit && limit.time.overrun)
-        begins[indexOf(Level::Overrun)] = since.at + *limit.time.overrun;
-    return {.cause = cause,
-            .subject = std::move(subject),
-            .begins = begins,
-            .limitAt = {},
-            .birdsLeft = {},
-            .certain = since.certain};
-}
-
 // --- ampoules and pulls --------------------------------------------------------------------------
+
+/// When the thaw's heads-up was called, if it was: the call stands though a lane before it is done
+/// and the pace would call later now. Never before the shortest thaw: that is no call of the pace.
+Millis calledAt(const Bench& bench, const Ampoule& ampoule, const Stamp& from)
+{
+    const auto raised = bench.alarms.find(alarmId(LimitName::Thaw, subjectOf(ampoule.ref)));
+    if (raised == bench.alarms.end())
+        return Millis::max();
+    const auto called = std::chrono::floor<Millis>(elapsed(from, raised->second.since).time);
+    return called < cardOf(bench, ampoule)->content().shortestThaw ? Millis::max() : called;
+}
 
 Row ampouleRow(const View& view, const Ampoule& ampoule)
 {
     const auto running = runningLimit(view.bench, ampoule);
     if (!running)
         return std::nullopt;
-    return timed(running->limit, subjectOf(ampoule.ref), view.origin(running->from),
-                 running->thresholds);
+    return timedCourse(running->limit, subjectOf(ampoule.ref), view.origin(running->from),
+                       running->thresholds);
 }
 
 std::optional<Origin> firstInBath(const View& view, const Pull& pull)
@@ -84,8 +55,9 @@ Row bathAtPull(const View& view, const Pull& pull)
     if (!in)
         return std::nullopt;
     const bool outside = pull.bath->verdict == Verdict::Outside;
-    return judged(LimitName::BathAtPull, subjectOfPull(pull.no),
-                  outside ? Level::Limit : Level::HeadsUp, *in, view.limit(LimitName::BathAtPull));
+    return judgedCourse(LimitName::BathAtPull, subjectOfPull(pull.no),
+                        outside ? Level::Limit : Level::HeadsUp, *in,
+                        view.limit(LimitName::BathAtPull).time.overrun);
 }
 
 // --- bags ----------------------------------------------------------------------------------------
@@ -94,19 +66,20 @@ Row inUse(const View& view, const Bag& bag)
 {
     if (!bag.isOpen() || !bag.firstDiluent)
         return std::nullopt;
-    return timed(LimitName::InUse, subjectOf(bag.id), view.origin(bag.firstDiluent->at),
-                 view.limit(LimitName::InUse, bag).time);
+    return timedCourse(LimitName::InUse, subjectOf(bag.id), view.origin(bag.firstDiluent->at),
+                       view.cardOf(bag).limit(LimitName::InUse).time);
 }
 
 Row diluent(const View& view, const Bag& bag)
 {
     if (!bag.isBeingMadeUp() || !bag.temperature)
         return std::nullopt;
-    const Card::Content& card = (bag.card ? bag.card : view.bench.card)->content();
+    const Card::Content& card = view.cardOf(bag).content();
     if (*bag.temperature >= card.diluentLow && *bag.temperature <= card.diluentHigh)
         return std::nullopt;
-    return judged(LimitName::Diluent, subjectOf(bag.id), Level::Limit, view.origin(bag.started.at),
-                  view.limit(LimitName::Diluent, bag));
+    return judgedCourse(LimitName::Diluent, subjectOf(bag.id), Level::Limit,
+                        view.origin(bag.started.at),
+                        view.cardOf(bag).limit(LimitName::Diluent).time.overrun);
 }
 
 Row swirl(const View& view, const Bag& bag)
@@ -114,78 +87,8 @@ Row swirl(const View& view, const Bag& bag)
     if (!bag.isOpen() || bag.held || !bag.mixed)
         return std::nullopt;
     const Moment& last = bag.swirled ? *bag.swirled : *bag.mixed;
-    return timed(LimitName::Swirl, subjectOf(bag.id), view.origin(last.at),
-                 view.limit(LimitName::Swirl, bag).time);
-}
-
-// --- the bath ------------------------------------------------------------------------------------
-
-struct Water {
-    Verdict verdict{};
-    Origin since;  // the first of the last readings that all say so
-};
-
-/// What the readings of this water say, however old: an *outside* is not ended by forgetting it.
-std::optional<Water> water(const View& view)
-{
-    const auto counts = [&view](const TakenReading& reading) {
-        return !view.bench.waterSince ||
-               view.origin(*view.bench.waterSince).at <= view.origin(reading.at).at;
-    };
-    std::optional<Water> water;
-    const auto& readings = view.bench.readings;
-    for (auto it = readings.rbegin(); it != readings.rend() && counts(*it); ++it) {
-        if (it->fact.fault)
-            continue;
-        const Verdict verdict = it->fact.verdict.value_or(Verdict::Undecided);
-        if (water && water->verdict != verdict)
-            break;
-        water = Water{verdict, view.origin(it->at)};
-    }
-    return water;
-}
-
-/// Since when the next pull's water matters: a bag is being made up, or a pull is due soon. It may
-/// lie ahead. None while a pull is open: its own row judges the water then.
-std::optional<Origin> pullDueFrom(const View& view)
-{
-    const Bench& bench = view.bench;
-    if (!bench.shiftIsOpen() || bench.openPull())
-        return std::nullopt;
-    std::optional<Origin> from;
-    if (const Bag* bag = bench.bagBeingMadeUp())
-        from = view.origin(bag->started.at);
-    if (bench.nextPull) {
-        const Origin soon{
-            .at = onBootClock(*bench.nextPull - bench.card->content().pullSoon, view.now)};
-        from = from ? earlierOf(*from, soon) : soon;
-    }
-    if (from && !bench.pulls.empty() && bench.pulls.back().closed)
-        from = laterOf(*from, view.origin(bench.pulls.back().closed->at));
-    return from;
-}
-
-Row bathBetweenPulls(const View& view)
-{
-    const auto now = water(view);
-    const auto due = pullDueFrom(view);
-    if (!now || !due || now->verdict == Verdict::Inside)
-        return std::nullopt;
-    return judged(LimitName::BathBetweenPulls, {SubjectKind::Bath, {}},
-                  now->verdict == Verdict::Outside ? Level::Limit : Level::HeadsUp,
-                  laterOf(now->since, *due), view.limit(LimitName::BathBetweenPulls));
-}
-
-Row reading(const View& view)
-{
-    const Bench& bench = view.bench;
-    if (!bench.shiftIsOpen())
-        return std::nullopt;
-    Origin from = view.origin(bench.waterSince.value_or(bench.shift->opened.at));
-    if (const auto last = bench.lastGoodReading())
-        from = laterOf(from, view.origin(last->at));
-    return timed(LimitName::Reading, {SubjectKind::Bath, {}}, from,
-                 view.limit(LimitName::Reading).time);
+    return timedCourse(LimitName::Swirl, subjectOf(bag.id), view.origin(last.at),
+                       view.cardOf(bag).limit(LimitName::Swirl).time);
 }
 
 // --- lines and the plan --------------------------------------------------------------------------
@@ -200,7 +103,7 @@ Course lineRow(const View& view, LimitName cause, const Line& line, const Moment
                std::int64_t birds)
 {
     const Limit& limit = view.limit(cause);
-    Course course = timed(cause, subjectOf(line.id), view.origin(last.at), limit.time);
+    Course course = timedCourse(cause, subjectOf(line.id), view.origin(last.at), limit.time);
     const std::string id = alarmId(course.cause, course.subject);
     const std::array byBirds{limit.birds.headsUp, limit.birds.at, limit.birds.overrun};
     for (const Level level : {Level::HeadsUp, Level::Limit, Level::Overrun}) {
@@ -218,8 +121,8 @@ Row nextPull(const View& view)
     if (!view.bench.shiftIsOpen() || !view.bench.nextPull)
         return std::nullopt;
     const Origin planned{.at = onBootClock(*view.bench.nextPull, view.now)};
-    return timed(LimitName::NextPull, {SubjectKind::Bench, {}}, planned,
-                 view.limit(LimitName::NextPull).time);
+    return timedCourse(LimitName::NextPull, {SubjectKind::Bench, {}}, planned,
+                       view.limit(LimitName::NextPull).time);
 }
 
 }  // namespace
@@ -243,7 +146,8 @@ std::optional<RunningLimit> runningLimit(const Bench& bench, const Ampoule& ampo
     RunningLimit thaw{LimitName::Thaw, bath.timed ? bath.at : ampoule.when(Step::Out)->at,
                       card->timesFor(LimitName::Thaw, ampoule.component)};
     if (auto& headsUp = thaw.thresholds.headsUp)
-        headsUp = std::min(*headsUp, thawCue(bench, ampoule));
+        headsUp =
+            std::min({*headsUp, thawCue(bench, ampoule), calledAt(bench, ampoule, thaw.from)});
     return thaw;
 }
 
@@ -256,7 +160,7 @@ Origin sinceOnRecord(const Bench& bench, const std::string& alarm, Level level, 
     return since;
 }
 
-std::vector<Course> cardCourses(const Bench& bench, const Stamp& now)
+std::vector<Course> workCourses(const Bench& bench, const Stamp& now)
 {
     std::vector<Course> courses;
     if (!bench.card)
@@ -276,8 +180,6 @@ std::vector<Course> cardCourses(const Bench& bench, const Stamp& now)
         add(diluent(view, bag));
         add(swirl(view, bag));
     }
-    add(bathBetweenPulls(view));
-    add(reading(view));
     for (const auto& [id, line] : bench.lines) {
         add(lineRow(view, LimitName::Needle, line, line.needle, line.birds - line.birdsAtNeedle));
         add(lineRow(view, LimitName::DoseCheck, line, line.since,

@@ -117,6 +117,22 @@ TEST(Alarms, bringTheThawsHeadsUpForwardByPace)
     EXPECT_EQ(alarms(maker.bench, at(80s)).due.size(), 3U);
 }
 
+// The call at 74 s stands when the first is in diluent at 75 s, though the pace would call at 80 s
+// now.
+TEST(Alarms, doNotTakeBackACallOfThePace)
+{
+    BenchMaker maker;
+    for (const int no : {1, 2, 3})
+        maker.out({1, no}, -5s).step({1, no}, Step::Bath, 0s);
+    maker.step({1, 1}, Step::Diluent, 75s);
+    EXPECT_FALSE(levelIn(alarms(maker.bench, at(76s)), "thaw ampoule:1/3"));
+    maker.raised("thaw ampoule:1/3", Level::HeadsUp, at(74s));
+    EXPECT_EQ(alarmIn(alarms(maker.bench, at(76s)), "thaw ampoule:1/3")->since, at(74s).boot);
+    // but an *in bath* that was corrected to a later time has not been called for yet
+    maker.step({1, 3}, Step::Bath, 40s);
+    EXPECT_FALSE(levelIn(alarms(maker.bench, at(76s)), "thaw ampoule:1/3"));
+}
+
 TEST(Alarms, countAThawFromOutOfCryogenWhereInBathWasNotTimed)
 {
     BenchMaker maker = outAt(0s);
@@ -188,12 +204,11 @@ TEST(Heard, endsWhenTheLevelRises)
 TEST(Heard, countsOnlyFromTheLevelsBeginningOn)
 {
     BenchMaker maker;
-    maker.bag("B1", 0s).reading(Verdict::Outside, 50s);
-    maker.raised("bath between pulls bath", Level::Limit, at(10s),
-                 at(49s));  // of an earlier outside
-    EXPECT_FALSE(alarmIn(alarms(maker.bench, at(51s)), "bath between pulls bath")->hushed);
-    maker.raised("bath between pulls bath", Level::Limit, at(10s), at(50s));
-    EXPECT_TRUE(alarmIn(alarms(maker.bench, at(51s)), "bath between pulls bath")->hushed);
+    maker.reading(Verdict::Inside, 300s);
+    maker.raised("reading bath", Level::HeadsUp, at(480s), at(779s));  // of the reading before
+    EXPECT_FALSE(alarmIn(alarms(maker.bench, at(781s)), "reading bath")->hushed);
+    maker.raised("reading bath", Level::HeadsUp, at(480s), at(780s));
+    EXPECT_TRUE(alarmIn(alarms(maker.bench, at(781s)), "reading bath")->hushed);
 }
 
 // --- across a start of the machine

@@ -162,9 +162,16 @@ bool isSame(const Alarm& a, const Alarm& b)
            a.birdsLeft == b.birdsLeft && (fromWall ? moved < 1ms : moved == 0us);
 }
 
+std::vector<Alarm> byId(std::vector<Alarm> due)
+{
+    std::ranges::sort(due, {}, &Alarm::id);
+    return due;
+}
+
+/// Their order follows from level and `since`: two within the same ms may change places.
 bool isSame(const Alarms& a, const Alarms& b)
 {
-    return std::ranges::equal(a.due, b.due,
+    return std::ranges::equal(byId(a.due), byId(b.due),
                               [](const Alarm& x, const Alarm& y) { return isSame(x, y); });
 }
 

@@ -331,6 +331,18 @@ TEST(BathBetweenPulls, countsFromTheFirstOfTheReadingsThatSayTheSame)
     EXPECT_FALSE(levelIn(alarms(maker.bench, at(160s)), kBath));
 }
 
+TEST(BathBetweenPulls, goesOnWhileWhatMadeThePullDueChanges)
+{
+    BenchMaker maker;
+    maker.bag("B1", 0s).reading(Verdict::Outside, 10s).raised(kBath, Level::Overrun, at(130s));
+    maker.bench.nextPull = at(15min + 100s).wall;  // due soon from 100 s on
+    maker.mixed("B1", 50s, 140s);                  // and no bag is being made up any more
+    EXPECT_EQ(alarmIn(alarms(maker.bench, at(150s)), kBath)->level, Level::Overrun);
+    EXPECT_EQ(alarmIn(alarms(maker.bench, at(150s)), kBath)->since, at(130s).boot);
+    maker.bench.nextPull = at(1h).wall;  // planned anew: nothing is due soon
+    EXPECT_FALSE(levelIn(alarms(maker.bench, at(150s)), kBath));
+}
+
 TEST(BathBetweenPulls, isEndedByAReadingNotByForgettingOne)
 {
     BenchMaker maker;

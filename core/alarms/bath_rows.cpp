@@ -1,0 +1,111 @@
+#include <utility>
+
+#include "core/alarms/rows.h"
+#include "core/alarms/view.h"
+
+namespace bathside {
+namespace {
+
+const Subject kBath{SubjectKind::Bath, {}};
+
+struct Water {
+    Verdict verdict{};
+    Origin since;  // the first of the last readings that all say so
+};
+
+/// What the readings of this water say, however old: an *outside* is not ended by forgetting it.
+std::optional<Water> water(const View& view)
+{
+    const auto counts = [&view](const TakenReading& reading) {
+        return !view.bench.waterSince ||
+               view.origin(*view.bench.waterSince).at <= view.origin(reading.at).at;
+    };
+    std::optional<Water> water;
+    const auto& readings = view.bench.readings;
+    for (auto it = readings.rbegin(); it != readings.rend() && counts(*it); ++it) {
+        if (it->fact.fault)
+            continue;
+        const Verdict verdict = it->fact.verdict.value_or(Verdict::Undecided);
+        if (water && water->verdict != verdict)
+            break;
+        water = Water{verdict, view.origin(it->at)};
+    }
+    return water;
+}
+
+/// Since when the next pull's water matters: a bag is being made up, or a pull is due soon. It may
+/// lie ahead. None while a pull is open: its own row judges the water then.
+std::optional<Origin> pullDueFrom(const View& view)
+{
+    const Bench& bench = view.bench;
+    if (!bench.shiftIsOpen() || bench.openPull())
+        return std::nullopt;
+    std::optional<Origin> from;
+    if (const Bag* bag = bench.bagBeingMadeUp())
+        from = view.origin(bag->started.at);
+    if (bench.nextPull) {
+        const Origin soon{
+            .at = onBootClock(*bench.nextPull - bench.card->content().pullSoon, view.now)};
+        from = from ? earlierOf(*from, soon) : soon;
+    }
+    if (from && !bench.pulls.empty() && bench.pulls.back().closed)
+        from = laterOf(*from, view.origin(bench.pulls.back().closed->at));
+    return from;
+}
+
+/// An *outside* goes on as the record has it, though what made the pull due has changed meanwhile.
+Origin standingSince(const View& view, const std::string& alarm, const Origin& since,
+                     const Limit& limit)
+{
+    const auto raised = view.bench.alarms.find(alarm);
+    const bool onRecord = raised != view.bench.alarms.end() && raised->second.level >= Level::Limit;
+    if (!onRecord || since.at > view.now.boot)
+        return since;
+    Origin standing = view.origin(raised->second.since);
+    if (raised->second.level == Level::Overrun)
+        standing.at -= limit.time.overrun.value_or(Millis::zero());
+    return earlierOf(since, standing);
+}
+
+std::optional<Course> bathBetweenPulls(const View& view)
+{
+    const auto now = water(view);
+    const auto due = pullDueFrom(view);
+    if (!now || !due || now->verdict == Verdict::Inside)
+        return std::nullopt;
+    const Limit& limit = view.limit(LimitName::BathBetweenPulls);
+    const Origin since = laterOf(now->since, *due);
+    if (now->verdict == Verdict::Undecided)
+        return judgedCourse(LimitName::BathBetweenPulls, kBath, Level::HeadsUp, since, {});
+    const std::string alarm = alarmId(LimitName::BathBetweenPulls, kBath);
+    return judgedCourse(LimitName::BathBetweenPulls, kBath, Level::Limit,
+                        standingSince(view, alarm, since, limit), limit.time.overrun);
+}
+
+std::optional<Course> reading(const View& view)
+{
+    const Bench& bench = view.bench;
+    if (!bench.shiftIsOpen())
+        return std::nullopt;
+    Origin from = view.origin(bench.waterSince.value_or(bench.shift->opened.at));
+    if (const auto last = bench.lastGoodReading())
+        from = laterOf(from, view.origin(last->at));
+    return timedCourse(LimitName::Reading, kBath, from, view.limit(LimitName::Reading).time);
+}
+
+}  // namespace
+
+std::vector<Course> bathCourses(const Bench& bench, const Stamp& now)
+{
+    std::vector<Course> courses;
+    if (!bench.card)
+        return courses;
+    const View view{bench, now};
+    if (auto row = bathBetweenPulls(view))
+        courses.push_back(*std::move(row));
+    if (auto row = reading(view))
+        courses.push_back(*std::move(row));
+    return courses;
+}
+
+}  // namespace bathside
