@@ -48,9 +48,11 @@ WITH span (first, last) AS (SELECT ?, ?),
   ends (opened, seq) AS (
     SELECT opened, i.seq FROM until
     JOIN {s}subject_index i ON i.what = 1 AND i.id = 'shift.closed' AND i.seq > opened AND i.seq < next
-    WHERE NOT EXISTS (SELECT 1 FROM back WHERE back.opened = until.opened AND back.undone = i.seq)
-    UNION ALL SELECT opened, seq FROM back WHERE undone = opened),
-  firstEnd (opened, seq) AS (SELECT opened, min(seq) FROM ends GROUP BY opened)
+    UNION SELECT opened, seq FROM back WHERE undone = opened),
+  firstEnd (opened, seq) AS (
+    SELECT opened, min(seq) FROM ends WHERE NOT EXISTS (
+      SELECT 1 FROM back WHERE back.opened = ends.opened AND back.undone = ends.seq AND back.seq > ends.seq)
+    GROUP BY opened)
 UPDATE {s}shift SET closed_seq = event.seq, closed_at = event.at
 FROM firstEnd JOIN event ON event.seq = firstEnd.seq
 WHERE {s}shift.opened_seq = firstEnd.opened)";
@@ -65,7 +67,7 @@ WHERE seq BETWEEN first AND last AND NOT EXISTS (
 
 constexpr std::string_view kEndsChanged = R"(
 SELECT EXISTS (SELECT 1 FROM event, json_each(event.payload, '$.seqs') j
-  JOIN subject_index i ON i.what = 1 AND i.id IN ('shift.opened', 'shift.closed') AND i.seq = j.value
+  JOIN subject_index i ON i.what = 1 AND i.id IN ('shift.opened', 'shift.closed', 'fact.taken-back') AND i.seq = j.value
   WHERE event.seq BETWEEN ? AND ? AND event.kind = 'fact.taken-back'))";
 
 struct Span {

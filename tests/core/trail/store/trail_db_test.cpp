@@ -2,14 +2,13 @@
 
 #include <cerrno>
 #include <fstream>
-#include <limits>
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
-#include <sqlite3.h>
 
 #include "core/trail/store/check.h"
 #include "core/trail/store/schema.h"
+#include "tests/core/trail/store/support.h"
 #include "tests/support/sample_log.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/trail_days.h"
@@ -20,16 +19,6 @@ namespace {
 using test::TempFolder;
 using test::TrailDays;
 
-constexpr Seq kAll = std::numeric_limits<Seq>::max();
-
-std::unique_ptr<TrailDb> opened(const std::filesystem::path& file, Mode mode = Mode::Station)
-{
-    auto trail = TrailDb::open(file, mode);
-    EXPECT_TRUE(trail.has_value())
-        << static_cast<int>(trail.error().trouble.fault) << " " << trail.error().detail;
-    return trail ? std::move(*trail) : nullptr;
-}
-
 OpenFault refused(const std::filesystem::path& file, Mode mode = Mode::Station)
 {
     auto trail = TrailDb::open(file, mode);
@@ -38,41 +27,15 @@ OpenFault refused(const std::filesystem::path& file, Mode mode = Mode::Station)
                  : trail.error();
 }
 
-std::vector<Entry> contentOf(const TrailDb& trail)
-{
-    std::vector<Entry> entries;
-    EXPECT_TRUE(trail.read(1, kAll, [&](const Entry& entry) {
-        entries.push_back(entry);
-        return true;
-    }));
-    return entries;
-}
-
 std::string bytesOf(const std::filesystem::path& file)
 {
     std::ifstream in(file, std::ios::binary);
     return {std::istreambuf_iterator<char>(in), {}};
 }
 
-// Runs SQL on a file as any tool would, past the store and its settings; the result code and
-// message.
-std::pair<int, std::string> tool(const std::filesystem::path& file, const std::string& sql)
-{
-    sqlite3* db = nullptr;
-    EXPECT_EQ(sqlite3_open(file.c_str(), &db), SQLITE_OK);
-    char* message = nullptr;
-    const int code = sqlite3_exec(db, sql.c_str(), nullptr, nullptr, &message);
-    std::pair<int, std::string> result{code, message ? message : ""};
-    sqlite3_free(message);
-    sqlite3_close(db);
-    return result;
-}
-
 std::filesystem::path trailOf(const TempFolder& folder, const std::vector<Entry>& entries)
 {
-    const auto file = folder / "trail.db";
-    EXPECT_TRUE(opened(file)->append(entries));
-    return file;
+    return written(folder / "trail.db", entries);
 }
 
 TEST(TrailDbTest, keepsEveryKindOfEventByteForByte)
@@ -291,11 +254,7 @@ TEST(TrailDbTest, aTailThatWasTouchedIsFoundAtOpening)
 {
     const TempFolder folder;
     const auto file = trailOf(folder, test::sampleLog(600));
-    const std::string sql =
-        "DROP TRIGGER event_is_fixed; UPDATE event SET tap = 'other' WHERE seq = 598;"
-        "CREATE TRIGGER event_is_fixed BEFORE UPDATE ON event\n"
-        "BEGIN SELECT RAISE(ABORT, 'the trail is append-only'); END";
-    ASSERT_EQ(tool(file, sql).first, SQLITE_OK);
+    ASSERT_EQ(tamper(file, "UPDATE event SET tap = 'other' WHERE seq = 598").first, SQLITE_OK);
     const OpenFault fault = refused(file);
     EXPECT_EQ(fault.trouble.fault, StoreFault::Damaged);
     EXPECT_EQ(fault.check, Check::Tail);

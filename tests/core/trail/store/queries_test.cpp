@@ -1,0 +1,171 @@
+#include "core/trail/store/queries.h"
+
+#include <gmock/gmock.h>
+
+#include "tests/core/trail/store/support.h"
+#include "tests/support/temp_folder.h"
+#include "tests/support/trail_days.h"
+
+namespace bathside::store {
+namespace {
+
+using test::kFirstMorning;
+using test::TempFolder;
+using test::TrailDays;
+using testing::ElementsAre;
+using testing::IsEmpty;
+
+// Three days of work; every seq that is asked for below is known from here.
+class QueriesTest : public testing::Test {
+protected:
+    QueriesTest()
+    {
+        add({m_days.entry(CardAdopted{{R"({"name":"first"})"}}),
+             m_days.entry(ProbeDescribed{{"28-01"}, {"{}"}})});
+        for (int day = 0; day < 3; ++day) {
+            m_starts.push_back(m_days.head().seq + 1);
+            add(m_days.day(80));
+        }
+        m_trail = opened(written(m_folder / "trail.db", m_log));
+    }
+
+    void add(const std::vector<Entry>& entries)
+    {
+        m_log.insert(m_log.end(), entries.begin(), entries.end());
+    }
+
+    std::vector<Seq> seqsWhere(auto test) const
+    {
+        std::vector<Seq> seqs;
+        for (const Entry& entry : m_log) {
+            if (test(entry))
+                seqs.push_back(entry.seq);
+        }
+        return seqs;
+    }
+
+    TempFolder m_folder;
+    TrailDays m_days;
+    std::vector<Entry> m_log;
+    std::vector<Seq> m_starts;  // the `station.started` of each day, with the opening right after
+    std::unique_ptr<TrailDb> m_trail;
+};
+
+TEST_F(QueriesTest, theLastShift)
+{
+    EXPECT_EQ(openingOfLastShift(*m_trail), m_starts[2] + 1);
+    EXPECT_EQ(openingOfLastShift(*opened(m_folder / "empty.db")), 0);
+}
+
+TEST_F(QueriesTest, everythingFromASeqOn)
+{
+    const Seq from = m_starts[2] + 1;
+    EXPECT_EQ(*entriesFrom(*m_trail, from),
+              std::vector<Entry>(m_log.begin() + from - 1, m_log.end()));
+}
+
+TEST_F(QueriesTest, whatIsCarriedOverShifts)
+{
+    const auto found = carried(*m_trail, {"card.adopted", "probe.described"}, m_starts[2]);
+    EXPECT_EQ(*found, std::vector<Entry>(m_log.begin(), m_log.begin() + 2));
+    EXPECT_THAT(*carried(*m_trail, {"card.adopted"}, 1), IsEmpty());
+    EXPECT_THAT(*carried(*m_trail, {}, 100), IsEmpty());
+}
+
+TEST_F(QueriesTest, aTapThatIsThereAndOneThatIsNot)
+{
+    EXPECT_EQ(hasTap(*m_trail, m_log[17].tap), true);
+    EXPECT_EQ(hasTap(*m_trail, {"never"}), false);
+}
+
+TEST_F(QueriesTest, theShiftsOfADay)
+{
+    using namespace std::chrono_literals;
+    const auto shifts = shiftsOpened(*m_trail, kFirstMorning + 24h, kFirstMorning + 48h);
+    ASSERT_EQ(shifts->size(), 1U);
+    const auto& opening = m_log[static_cast<std::size_t>(m_starts[1])];
+    EXPECT_EQ(shifts->front(), (ShiftSpan{.opened = m_starts[1] + 1,
+                                          .last = m_starts[2] - 2,
+                                          .closed = true,
+                                          .openedAt = opening.at,
+                                          .zone = "Europe/Amsterdam"}));
+}
+
+TEST_F(QueriesTest, aDayHasItsShiftsAndWhatLiesOutsideThem)
+{
+    using namespace std::chrono_literals;
+    EXPECT_THAT(*rangesOf(*m_trail, kFirstMorning + 24h, kFirstMorning + 48h),
+                ElementsAre(SeqRange{m_starts[1], m_starts[2] - 1}));
+    EXPECT_THAT(*rangesOf(*m_trail, kFirstMorning - 24h, kFirstMorning), IsEmpty());
+}
+
+TEST_F(QueriesTest, aShiftOverMidnightBelongsWhollyToTheDayItOpenedOn)
+{
+    const auto& opening = m_log[static_cast<std::size_t>(m_starts[1])];
+    const WallTime midnight = opening.at + Millis(1);
+    EXPECT_THAT(*rangesOf(*m_trail, opening.at, midnight),
+                ElementsAre(SeqRange{m_starts[1] + 1, m_starts[2] - 2}));
+    EXPECT_THAT(*rangesOf(*m_trail, midnight, midnight + std::chrono::hours(12)),
+                ElementsAre(SeqRange{m_starts[2] - 1, m_starts[2] - 1}))
+        << "the next day has the program's stop alone";
+}
+
+TEST_F(QueriesTest, findsByKindPersonBagLotLineAndAmpoule)
+{
+    const SeqRange all{1, kAll};
+    EXPECT_EQ(*find(*m_trail, {{SubjectOf::Kind, "bag.mixed"}}, all, 1000),
+              seqsWhere([](const Entry& entry) { return entry.kind == "bag.mixed"; }));
+    EXPECT_EQ(find(*m_trail, {{SubjectOf::Person, "AB"}}, all, 1000)->size(), m_log.size());
+    EXPECT_EQ(*find(*m_trail, {{SubjectOf::Bag, "B2"}}, all, 1000),
+              seqsWhere([](const Entry& entry) {
+                  return entry.payload.find(R"("bag":"B2")") != std::string::npos;
+              }));
+    EXPECT_EQ(*find(*m_trail, {{SubjectOf::Lot, "D71"}}, all, 1000),
+              seqsWhere([](const Entry& entry) { return entry.kind == "bag.started"; }));
+    EXPECT_EQ(*find(*m_trail, {{SubjectOf::Line, "A"}}, all, 1000),
+              seqsWhere([](const Entry& entry) {
+                  return entry.kind == "bag.hung" || entry.kind == "line.birds";
+              }));
+    EXPECT_EQ(
+        find(*m_trail, {{SubjectOf::Ampoule, "2/3"}}, {m_starts[0], m_starts[1] - 1}, 1000)->size(),
+        5U);
+}
+
+TEST_F(QueriesTest, findsWhatIsAboutAllOfThemTheNewestFirstKept)
+{
+    const auto out = seqsWhere([](const Entry& entry) { return entry.kind == "ampoule.out"; });
+    const std::vector<Wanted> wanted{{SubjectOf::Kind, "ampoule.out"}, {SubjectOf::Lot, "K07"}};
+    EXPECT_EQ(*find(*m_trail, wanted, {1, kAll}, 1000), out);
+    EXPECT_EQ(*find(*m_trail, wanted, {1, kAll}, 3), std::vector<Seq>(out.end() - 3, out.end()));
+    EXPECT_THAT(
+        *find(*m_trail, {{SubjectOf::Kind, "ampoule.out"}, {SubjectOf::Lot, "D71"}}, {1, kAll}, 9),
+        IsEmpty());
+}
+
+TEST_F(QueriesTest, findsAnAlarmByWhatItIsAbout)
+{
+    ASSERT_TRUE(m_trail->append(std::vector<Entry>{
+        m_days.entry(AlarmRaised{"in use B77", Level::Limit, {SubjectKind::Bag, "B77"}})}));
+    EXPECT_THAT(*find(*m_trail, {{SubjectOf::Bag, "B77"}}, {1, kAll}, 9),
+                ElementsAre(m_days.head().seq));
+}
+
+// How much a query reads must not grow with the trail: what SQLite plans is a search, never a scan.
+TEST_F(QueriesTest, noQueryScansTheTrail)
+{
+    for (const char* const sql :
+         {"SELECT max(opened_seq) FROM shift", "SELECT seq FROM loose WHERE at >= 'a' AND at < 'b'",
+          "SELECT opened_seq FROM shift WHERE opened_at >= 'a' AND opened_at < 'b' ORDER BY "
+          "opened_seq",
+          "SELECT 1 FROM event WHERE tap = 'a'",
+          "SELECT seq FROM subject_index WHERE what = 1 AND id IN ('a', 'b') AND seq < 9"}) {
+        auto plan = m_trail->connection().prepared(std::string("EXPLAIN QUERY PLAN ") + sql);
+        ASSERT_TRUE(plan && plan->exec());
+        while (plan->next())
+            EXPECT_THAT(plan->value(3).toString().toStdString(), testing::StartsWith("SEARCH"))
+                << sql;
+    }
+}
+
+}  // namespace
+}  // namespace bathside::store
