@@ -35,9 +35,11 @@ Exit runVerb(int argc, char** argv)
     app.require_subcommand(1);
     app.footer("Exit: 0 done or yes, 1 the answer is no, 2 unusable input.");
     addReading(app, call);
-    const std::string first = argc > 1 ? argv[1] : "";
-    if (first.empty() || (first.front() != '-' && !isVerb(app, first)))
-        return sayWrongCall(first.empty() ? "a verb is missing" : "there is no verb " + first);
+    if (argc < 2)
+        return sayWrongCall("a verb is missing");
+    const std::string first = argv[1];
+    if (!isVerb(app, first) && app.get_option_no_throw(first) == nullptr)
+        return sayWrongCall("there is no verb " + first);
     try {
         app.parse(argc, argv);
     } catch (const CLI::Success& answer) {  // --help, --version

@@ -45,8 +45,10 @@ std::vector<CalibrationPoint> pointsFrom(JsonObject& object, Form form)
     for (JsonObject& point : object.objects("points", 0, kMostPoints))
         points.push_back(pointFrom(point, form));
     std::ranges::sort(points, {}, &CalibrationPoint::indicated);
-    const auto twice = std::ranges::adjacent_find(points, {}, &CalibrationPoint::indicated);
-    if (twice != points.end())
+    const auto micros = [](const CalibrationPoint& point) {
+        return std::llround(point.indicated * kMicro);
+    };
+    if (std::ranges::adjacent_find(points, {}, micros) != points.end())
         object.refuse("points", "each indicated value once");
     return points;
 }
