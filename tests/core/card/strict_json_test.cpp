@@ -1,7 +1,9 @@
 #include "core/card/strict_json.h"
 
 #include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
 
+#include "core/card/json_words.h"
 #include "core/card/repeated_key.h"
 
 namespace bathside {
@@ -63,6 +65,20 @@ TEST(StrictJsonTest, refusesWholeNumbersBeyondTheirType)
     json.root().whole("a", {0, 9'000'000'000'000'000'000, ""});
     ASSERT_TRUE(json.fault());
     EXPECT_EQ(json.fault()->key, "a");
+}
+
+TEST(JsonWordsTest, sayWhatAValueIs)
+{
+    using nlohmann::json;
+    EXPECT_EQ(shown(json("é")), "\"é\"");
+    EXPECT_EQ(shown(json::parse(R"({"a": 1})")), "an object");
+    EXPECT_EQ(shown(json::parse("[1, 2]")), "a list of 2");
+    EXPECT_EQ(rangeText(NumberRange{-0.5, 1000, "°C"}), "a number from -0.5 to 1000 °C");
+    EXPECT_EQ(rangeText(WholeRange{1, 12, ""}), "a whole number from 1 to 12");
+    EXPECT_EQ(characters("Baño °"), 6U);
+    EXPECT_TRUE(isPlainText(json("baño"), 4));
+    EXPECT_FALSE(isPlainText(json("baños"), 4));
+    EXPECT_FALSE(isPlainText(json("a\x7f"), 4));
 }
 
 struct Repeat {
