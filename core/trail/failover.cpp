@@ -27,6 +27,22 @@ bool stillHolds(const TrailStore& trail, const Head& head)
     return read.has_value() && same;
 }
 
+// Whether a spool that begins there continues this trail: its first entry may follow one of the
+// trail's, or one of an earlier spool's that is in the trail by now. Neither moves to a lower seq.
+bool leadsOnFrom(const TrailStore& trail, const Head& after)
+{
+    bool found = trail.head() == after;
+    const SpoolOrigin origin{after.seq, after.hash};
+    const auto read =
+        trail.read(after.seq, std::numeric_limits<Seq>::max(), [&](const Entry& entry) {
+            const bool follows = entry.seq == after.seq + 1 &&
+                                 chained(after.hash, canonicalText(entry)) == entry.hash;
+            found = found || follows || entry.spool == origin;
+            return !found;
+        });
+    return read.has_value() && found;
+}
+
 Result<std::vector<Entry>, StoreTrouble> allOf(const TrailStore& store)
 {
     std::vector<Entry> entries;
@@ -64,7 +80,7 @@ Result<void, StoreTrouble> Failover::mergeFound(TrailStore& trail)
             m_told.trouble = entries.error();
             continue;
         }
-        if (!stillHolds(trail, spool->after))
+        if (!leadsOnFrom(trail, spool->after))
             continue;
         const auto merged = merge(trail, *entries, spool->after.seq);
         if (!merged)
