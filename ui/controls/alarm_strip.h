@@ -15,8 +15,8 @@ namespace bathside::ui {
 
 struct AlarmLine {
     Role role = Role::HeadsUp;
-    QString level;  // "limit"
-    QString text;   // "ampoule 2: into the diluent"
+    QString level{};  // "limit"
+    QString text{};   // "ampoule 2: into the diluent"
     bool hushed = false;
     friend bool operator==(const AlarmLine&, const AlarmLine&) = default;
 };

@@ -7,11 +7,11 @@
 namespace bathside::ui {
 
 struct BagState {
-    QString name;   // "bag 4"
-    QString line;   // "line A"; empty: not hung
-    QString left;   // "41 min left", "+2 min over", "on hold: leak"
-    QString next;   // "swirl in 2 min"
-    QString level;  // the level's word when it is not good
+    QString name{};   // "bag 4"
+    QString line{};   // "line A"; empty: not hung
+    QString left{};   // "41 min left", "+2 min over", "on hold: leak"
+    QString next{};   // "swirl in 2 min"
+    QString level{};  // the level's word when it is not good
     Role role = Role::Good;
     double used = -1;  // share of its life that is over, 1 at the limit; below zero: not running
     double headsUp = -1;

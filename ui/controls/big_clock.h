@@ -13,9 +13,9 @@
 namespace bathside::ui {
 
 struct BigClockState {
-    QString time;   // "0:23", "+0:12", "41 min"
-    QString label;  // "until in diluent"
-    QString level;  // the level's word when it is not good
+    QString time{};   // "0:23", "+0:12", "41 min"
+    QString label{};  // "until in diluent"
+    QString level{};  // the level's word when it is not good
     Role role = Role::Good;
     friend bool operator==(const BigClockState&, const BigClockState&) = default;
 };

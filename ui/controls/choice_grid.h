@@ -15,11 +15,11 @@ class Label;
 class TapButton;
 
 struct Choice {
-    QString id;    // told with the tap
-    QString word;  // translated
-    QString line;  // a smaller line under it, may be empty
+    QString id{};    // told with the tap
+    QString word{};  // translated
+    QString line{};  // a smaller line under it, may be empty
     Role role = Role::Neutral;
-    QString reason;  // not empty: shown as unavailable
+    QString reason{};  // not empty: shown as unavailable
     Mark mark = Mark::None;
 };
 

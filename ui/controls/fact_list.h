@@ -10,8 +10,8 @@
 namespace bathside::ui {
 
 struct FactLine {
-    QString text;  // "in bath 1, 2"
-    QString time;  // local, "09:41:07"
+    QString text{};  // "in bath 1, 2"
+    QString time{};  // local, "09:41:07"
     bool recorded = false;
     bool refused = false;  // a refused tap, with a cross for its tick
     friend bool operator==(const FactLine&, const FactLine&) = default;

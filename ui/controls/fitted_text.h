@@ -42,7 +42,7 @@ void drawFitted(QPainter& painter, const QRectF& room, Qt::Alignment alignment,
 
 /// One text with its place on a widget: what is drawn is what is checked for room.
 struct PlacedText {
-    QString text;
+    QString text{};
     QRectF room;
     Qt::Alignment alignment = Qt::AlignCenter;
     TextWish wish;

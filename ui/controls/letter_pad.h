@@ -15,10 +15,10 @@ class Label;
 class TapButton;
 
 struct TextQuestion {
-    QString title;  // "Your initials"
+    QString title{};  // "Your initials"
     int shortest = 1;
     int longest = 40;
-    QString suggested;
+    QString suggested{};
 };
 
 class LetterPad final : public Control {

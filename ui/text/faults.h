@@ -15,8 +15,8 @@ namespace bathside::ui {
 [[nodiscard]] QString faultText(StoreFault fault);
 [[nodiscard]] QString faultText(
     const StoreTrouble& trouble);  // with the system's error number, if any
-[[nodiscard]] QString faultText(const CardFault& fault);
-[[nodiscard]] QString faultText(const ProbeFault& fault);
+[[nodiscard]] QString cardFaultText(const CardFault& fault);
+[[nodiscard]] QString probeFaultText(const ProbeFault& fault);
 /// What the banner says while the record is not whole; empty while it is.
 [[nodiscard]] QString recordText(const RecordState& record);
 

@@ -4,11 +4,15 @@
 // not compile without words.
 
 #include <QString>
+#include <string>
 
 #include "core/bench/decide.h"
+#include "core/card/card.h"
 
 namespace bathside::ui {
 
-[[nodiscard]] QString refusalText(const Refusal& refusal);
+/// With a card, an open check is named by the card's words in that language, else by its id.
+[[nodiscard]] QString refusalText(const Refusal& refusal, const Card* card = nullptr,
+                                  const std::string& language = "en");
 
 }  // namespace bathside::ui

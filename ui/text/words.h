@@ -16,8 +16,9 @@
 
 namespace bathside::ui {
 
-/// What has just been done, for the big button: "IN BATH", "OPENED". For `MoveOn` by its step.
-[[nodiscard]] QString doneWord(NextDeed deed, Step step);
+/// What has just been done, for the big button: "IN BATH", "OPENED". For `MoveOn` by its step; in
+/// some languages the word depends on how many.
+[[nodiscard]] QString doneWord(NextDeed deed, Step step, int ampoules = 1);
 /// The line under it: "2 ampoules", "bag B4"; empty where there is nothing to add.
 [[nodiscard]] QString doneLine(const Next& next);
 [[nodiscard]] QString ampoulesText(int count);

@@ -1,0 +1,86 @@
+#include "ui/text/alarms.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include "ui/text/numbers.h"
+#include "ui/text/subjects.h"
+#include "ui/text/time.h"
+#include "ui/text/words.h"
+
+namespace bathside::ui {
+namespace {
+
+struct AlarmText {
+    Q_DECLARE_TR_FUNCTIONS(Alarm)
+};
+
+QString capitalised(QString text)
+{
+    if (!text.isEmpty())
+        text[0] = text[0].toUpper();
+    return text;
+}
+
+QString ownText(StationCause cause)
+{
+    switch (cause) {
+        case StationCause::NoSound:
+            return AlarmText::tr("No sound: watch the screen, test the loudspeaker");
+        case StationCause::NotRecorded:
+            return AlarmText::tr("Not recorded: go on, call the shift lead, leave the station on");
+        case StationCause::ClockStepped:
+            return AlarmText::tr("The clock was changed: compare it with another");
+        case StationCause::ProbeLost:
+            return AlarmText::tr("The thermometer is lost: measure by hand");
+    }
+    Q_UNREACHABLE();
+}
+
+QString whatToDo(const Alarm& alarm, LimitName limit, const Card* card, const std::string& language)
+{
+    if (card == nullptr)
+        return capitalised(wordOf(limit));
+    const Words& words = card->limit(limit).words.at(static_cast<std::size_t>(alarm.level));
+    return words.byLanguage.empty() ? capitalised(wordOf(limit)) : fromCore(words.in(language));
+}
+
+// The bench and the bath are said by the card's own words already.
+bool saysWhom(const Subject& subject)
+{
+    return subject.kind == SubjectKind::Ampoule || subject.kind == SubjectKind::Bag ||
+           subject.kind == SubjectKind::Line;
+}
+
+}  // namespace
+
+QString alarmText(const Alarm& alarm, const Card* card, const std::string& language)
+{
+    if (const auto* cause = std::get_if<StationCause>(&alarm.cause))
+        return ownText(*cause);
+    const QString what = whatToDo(alarm, std::get<LimitName>(alarm.cause), card, language);
+    if (!saysWhom(alarm.subject))
+        return what;
+    return AlarmText::tr("%1: %2", "whom it is about, and what to do")
+        .arg(capitalised(subjectText(alarm.subject)), what);
+}
+
+QString alarmAmount(const Alarm& alarm)
+{
+    if (alarm.left)
+        return leftText(*alarm.left);
+    if (!alarm.birdsLeft)
+        return {};
+    const auto birds = static_cast<int>(*alarm.birdsLeft);
+    return birds < 0 ? AlarmText::tr("%n bird(s) over", "past the limit", -birds)
+                     : AlarmText::tr("%n bird(s) left", "until the limit", birds);
+}
+
+QString nothingDue() { return AlarmText::tr("Nothing is due."); }
+
+QString moreAlarms(int count)
+{
+    return AlarmText::tr("+%n more", "alarms without room on the screen", count);
+}
+
+}  // namespace bathside::ui

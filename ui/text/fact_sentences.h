@@ -1,0 +1,73 @@
+#pragma once
+
+// One sentence for each kind of fact. A kind without one does not compile (facts.cpp visits them
+// all).
+
+#include <QString>
+
+#include "core/facts/facts.h"
+
+namespace bathside::ui {
+
+// The station and what the day is judged by: fact_sentences_station.cpp
+[[nodiscard]] QString sentenceOf(const StationStarted& fact);
+[[nodiscard]] QString sentenceOf(const StationStopped& fact);
+[[nodiscard]] QString sentenceOf(const ClockStepped& fact);
+[[nodiscard]] QString sentenceOf(const ClockChecked& fact);
+[[nodiscard]] QString sentenceOf(const StoreFailed& fact);
+[[nodiscard]] QString sentenceOf(const StoreRecovered& fact);
+[[nodiscard]] QString sentenceOf(const SoundProven& fact);
+[[nodiscard]] QString sentenceOf(const SoundLost& fact);
+[[nodiscard]] QString sentenceOf(const SoundFound& fact);
+[[nodiscard]] QString sentenceOf(const CardAdopted& fact);
+[[nodiscard]] QString sentenceOf(const ProbeDescribed& fact);
+
+// The shift, the bath and the lines: fact_sentences_shift.cpp
+[[nodiscard]] QString sentenceOf(const ShiftOpened& fact);
+[[nodiscard]] QString sentenceOf(const ShiftClosed& fact);
+[[nodiscard]] QString sentenceOf(const DutyTaken& fact);
+[[nodiscard]] QString sentenceOf(const CheckRecorded& fact);
+[[nodiscard]] QString sentenceOf(const CheckOverridden& fact);
+[[nodiscard]] QString sentenceOf(const ReadingTaken& fact);
+[[nodiscard]] QString sentenceOf(const BathChanged& fact);
+[[nodiscard]] QString sentenceOf(const BirdsCounted& fact);
+[[nodiscard]] QString sentenceOf(const NeedleChanged& fact);
+[[nodiscard]] QString sentenceOf(const LineStopped& fact);
+[[nodiscard]] QString sentenceOf(const LineGoing& fact);
+[[nodiscard]] QString sentenceOf(const DoseChecked& fact);
+
+// Bags and ampoules: fact_sentences_bench.cpp
+[[nodiscard]] QString sentenceOf(const BagStarted& fact);
+[[nodiscard]] QString sentenceOf(const BagInspected& fact);
+[[nodiscard]] QString sentenceOf(const DiluentDrawn& fact);
+[[nodiscard]] QString sentenceOf(const BagMixed& fact);
+[[nodiscard]] QString sentenceOf(const BagHung& fact);
+[[nodiscard]] QString sentenceOf(const BagSwirled& fact);
+[[nodiscard]] QString sentenceOf(const BagHeld& fact);
+[[nodiscard]] QString sentenceOf(const BagReleased& fact);
+[[nodiscard]] QString sentenceOf(const BagDown& fact);
+[[nodiscard]] QString sentenceOf(const AmpouleOut& fact);
+[[nodiscard]] QString sentenceOf(const AmpouleInBath& fact);
+[[nodiscard]] QString sentenceOf(const AmpouleOpened& fact);
+[[nodiscard]] QString sentenceOf(const AmpouleInDiluent& fact);
+[[nodiscard]] QString sentenceOf(const AmpouleRinsed& fact);
+[[nodiscard]] QString sentenceOf(const AmpouleBagged& fact);
+[[nodiscard]] QString sentenceOf(const AmpouleLost& fact);
+[[nodiscard]] QString sentenceOf(const CaneExposed& fact);
+[[nodiscard]] QString sentenceOf(const PullPlanned& fact);
+
+// Judgements, alarms, mending and words: fact_sentences_after.cpp
+[[nodiscard]] QString sentenceOf(const DeviationFound& fact);
+[[nodiscard]] QString sentenceOf(const Rejudged& fact);
+[[nodiscard]] QString sentenceOf(const AlarmRaised& fact);
+[[nodiscard]] QString sentenceOf(const AlarmSounded& fact);
+[[nodiscard]] QString sentenceOf(const AlarmHeard& fact);
+[[nodiscard]] QString sentenceOf(const AlarmEnded& fact);
+[[nodiscard]] QString sentenceOf(const FactCorrected& fact);
+[[nodiscard]] QString sentenceOf(const FactTakenBack& fact);
+[[nodiscard]] QString sentenceOf(const QuestionAnswered& fact);
+[[nodiscard]] QString sentenceOf(const NoteMade& fact);
+[[nodiscard]] QString sentenceOf(const TapRefused& fact);
+[[nodiscard]] QString sentenceOf(const CodeScanned& fact);
+
+}  // namespace bathside::ui

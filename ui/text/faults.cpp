@@ -1,0 +1,102 @@
+#include "ui/text/faults.h"
+
+#include <QCoreApplication>
+
+#include "ui/text/subjects.h"
+
+namespace bathside::ui {
+namespace {
+
+struct FaultText {
+    Q_DECLARE_TR_FUNCTIONS(Fault)
+};
+
+}  // namespace
+
+QString faultText(StoreFault fault)
+{
+    switch (fault) {
+        case StoreFault::NoSpace:
+            return FaultText::tr("The disk is full. Free some space; what waits is then written.");
+        case StoreFault::ReadOnly:
+            return FaultText::tr(
+                "The folder of the record is read-only. Choose one that can be written.");
+        case StoreFault::NotPermitted:
+            return FaultText::tr(
+                "Writing the record is not permitted. Ask who looks after this computer.");
+        case StoreFault::InUse:
+            return FaultText::tr("Another program holds the record. Close it first.");
+        case StoreFault::Damaged:
+            return FaultText::tr(
+                "The record is damaged. It is kept as it is; tell the shift lead.");
+        case StoreFault::Foreign:
+            return FaultText::tr(
+                "That file is no record of this program. It was left alone; choose another.");
+        case StoreFault::Newer:
+            return FaultText::tr("The record was written by a later version. Use that version.");
+        case StoreFault::WriteFailed:
+            return FaultText::tr(
+                "A write to the record failed. What happened is kept and written later.");
+        case StoreFault::Unconfirmed:
+            return FaultText::tr(
+                "Whether the last write is safe is not known. Work goes on in a second file.");
+        case StoreFault::NotLocal:
+            return FaultText::tr(
+                "The record lies on a network drive, which is not safe. Move it to this computer.");
+        case StoreFault::OutOfStep:
+            return FaultText::tr("The record and the screen disagree. Restart the station.");
+    }
+    Q_UNREACHABLE();
+}
+
+QString faultText(const StoreTrouble& trouble)
+{
+    const QString sentence = faultText(trouble.fault);
+    if (trouble.errorNumber == 0)
+        return sentence;
+    return FaultText::tr("%1 (System error %2.)", "a whole sentence; a number")
+        .arg(sentence)
+        .arg(trouble.errorNumber);
+}
+
+QString cardFaultText(const CardFault& fault)
+{
+    if (fault.key.empty())
+        return FaultText::tr("The procedure card cannot be used: expected %1, found %2.")
+            .arg(fromCore(fault.expected), fromCore(fault.found));
+    return FaultText::tr("The procedure card cannot be used: at \"%1\", expected %2, found %3.")
+        .arg(fromCore(fault.key), fromCore(fault.expected), fromCore(fault.found));
+}
+
+QString probeFaultText(const ProbeFault& fault)
+{
+    if (fault.key.empty())
+        return FaultText::tr("The thermometer's description cannot be used: expected %1, found %2.")
+            .arg(fromCore(fault.expected), fromCore(fault.found));
+    return FaultText::tr(
+               "The thermometer's description cannot be used: at \"%1\", expected %2, found %3.")
+        .arg(fromCore(fault.key), fromCore(fault.expected), fromCore(fault.found));
+}
+
+QString recordText(const RecordState& record)
+{
+    const auto waiting = static_cast<int>(record.waiting);
+    switch (record.health) {
+        case RecordState::Health::Recorded:
+            return {};
+        case RecordState::Health::Behind:
+            return FaultText::tr("%n event(s) wait to be recorded. Go on working.", "", waiting);
+        case RecordState::Health::NotConfirmed:
+            return FaultText::tr(
+                "Not confirmed in the record, kept in a second file. Go on working; tell the shift "
+                "lead.");
+        case RecordState::Health::NotRecorded:
+            return FaultText::tr(
+                "%n event(s) are not recorded. Go on working; leave the station on; call the shift "
+                "lead.",
+                "", waiting);
+    }
+    Q_UNREACHABLE();
+}
+
+}  // namespace bathside::ui

@@ -1,0 +1,165 @@
+#include "ui/text/refusals.h"
+
+#include <QCoreApplication>
+
+#include "ui/text/subjects.h"
+
+namespace bathside::ui {
+namespace {
+
+struct RefusalText {
+    Q_DECLARE_TR_FUNCTIONS(Refusal)
+};
+
+QString capitalised(QString text)
+{
+    if (!text.isEmpty())
+        text[0] = text[0].toUpper();
+    return text;
+}
+
+// Whom it is about, to begin the sentence.
+QString whom(const Refusal& refusal) { return capitalised(subjectText(refusal.subject)); }
+
+// What core names by a word of its own, else the value itself.
+QString fieldText(const Refusal& refusal)
+{
+    const std::string& word = refusal.detail;
+    if (word == "volume")
+        return RefusalText::tr("the bag's volume", "what is outside what can be");
+    if (word == "syringe")
+        return RefusalText::tr("the volume drawn into the syringe", "what is outside what can be");
+    if (word == "left")
+        return RefusalText::tr("the volume left", "what is outside what can be");
+    if (word == "birds" || word == "count")
+        return RefusalText::tr("the number of birds", "what is outside what can be");
+    if (word == "seconds")
+        return RefusalText::tr("the time out of the cryogen", "what is outside what can be");
+    if (word == "place")
+        return RefusalText::tr("the place of the cane", "what is outside what can be");
+    if (word == "text")
+        return RefusalText::tr("the text", "what is outside what can be");
+    return fromCore(word);
+}
+
+QString checkText(const Refusal& refusal, const Card* card, const std::string& language)
+{
+    if (card != nullptr) {
+        for (const Check& check : card->content().checks) {
+            if (check.id.text == refusal.detail)
+                return fromCore(check.words.in(language));
+        }
+    }
+    return fromCore(refusal.detail);
+}
+
+}  // namespace
+
+// One line a code, so long only because there are so many.
+QString refusalText(const Refusal& refusal, const Card* card, const std::string& language)
+{
+    const QString who = whom(refusal), detail = fromCore(refusal.detail),
+                  field = fieldText(refusal);
+    switch (refusal.code) {
+        case RefusalCode::NoCard:
+            return RefusalText::tr("There is no procedure card yet. Adopt one at set-up.");
+        case RefusalCode::ShiftNotOpen:
+            return RefusalText::tr("No shift is open. Open the shift first.");
+        case RefusalCode::ShiftAlreadyOpen:
+            return RefusalText::tr("The shift is open already.");
+        case RefusalCode::AmpouleStillOpen:
+            return RefusalText::tr("%1 is neither in a bag nor lost. Say first how it ended.")
+                .arg(who);
+        case RefusalCode::BagStillOpen:
+            return RefusalText::tr("%1 is still open. Take it down first.").arg(who);
+        case RefusalCode::NoPerson:
+            return RefusalText::tr("Nobody is on duty. Enter your initials first.");
+        case RefusalCode::UnknownCheck:
+            return RefusalText::tr("The procedure card has no check named \"%1\".").arg(detail);
+        case RefusalCode::CheckStillOpen:
+            return RefusalText::tr("The check \"%1\" is open. Do it, or override it with a reason.")
+                .arg(checkText(refusal, card, language));
+        case RefusalCode::ReasonMissing:
+            return RefusalText::tr("A reason is needed. Say why.");
+        case RefusalCode::BagExists:
+            return RefusalText::tr("%1 exists already. Give the new one another name.").arg(who);
+        case RefusalCode::NoSuchBag:
+            return RefusalText::tr("There is no such bag.");
+        case RefusalCode::WhichBag:
+            return RefusalText::tr("Which bag is not clear. Choose the bag.");
+        case RefusalCode::BagIsDown:
+            return RefusalText::tr("%1 is down. It takes nothing more.").arg(who);
+        case RefusalCode::BagIsHeld:
+            return RefusalText::tr("%1 is on hold. A shift lead decides about it.").arg(who);
+        case RefusalCode::BagNotHeld:
+            return RefusalText::tr("%1 is not on hold.").arg(who);
+        case RefusalCode::BagNotInspected:
+            return RefusalText::tr("%1 is not inspected yet. Inspect it first.").arg(who);
+        case RefusalCode::BagIsEmpty:
+            return RefusalText::tr("%1 has no ampoule in it yet.").arg(who);
+        case RefusalCode::BagNotMixed:
+            return RefusalText::tr("%1 is not mixed yet. Mix it first.").arg(who);
+        case RefusalCode::BagAlreadyMixed:
+            return RefusalText::tr("%1 is mixed already.").arg(who);
+        case RefusalCode::AlreadyInspected:
+            return RefusalText::tr("%1 is inspected already.").arg(who);
+        case RefusalCode::AlreadyDrawn:
+            return RefusalText::tr("The diluent of %1 is drawn already.")
+                .arg(subjectText(refusal.subject));
+        case RefusalCode::BagNotHung:
+            return RefusalText::tr("%1 hangs on no line yet.").arg(who);
+        case RefusalCode::LineHasBag:
+            return RefusalText::tr("%1 has bag %2 on it. Take that one down first.")
+                .arg(who, detail);
+        case RefusalCode::AlreadyThere:
+            return RefusalText::tr("It hangs there already.");
+        case RefusalCode::NoAmpoule:
+            return RefusalText::tr("No ampoule can take that step now.");
+        case RefusalCode::NoSuchAmpoule:
+            return RefusalText::tr("There is no such ampoule in this pull.");
+        case RefusalCode::AmpouleExists:
+            return RefusalText::tr("%1 is out already.").arg(who);
+        case RefusalCode::AmpouleIsLost:
+            return RefusalText::tr("%1 is lost. It takes no more steps.").arg(who);
+        case RefusalCode::AmpouleInBag:
+            return RefusalText::tr("%1 is in a bag. It takes no more steps.").arg(who);
+        case RefusalCode::StepAlreadyDone:
+            return RefusalText::tr("%1 has taken that step already.").arg(who);
+        case RefusalCode::NoOpenPull:
+            return RefusalText::tr("No ampoule is out of the cryogen yet.");
+        case RefusalCode::WhichLine:
+            return RefusalText::tr("Which line is not clear. Choose the line.");
+        case RefusalCode::LineStopped:
+            return RefusalText::tr("%1 is stopped already.").arg(who);
+        case RefusalCode::LineGoing:
+            return RefusalText::tr("%1 is going already.").arg(who);
+        case RefusalCode::CountGoesBack:
+            return RefusalText::tr("The birds counted so far are %1. The total cannot be less.")
+                .arg(detail);
+        case RefusalCode::NoSuchAlarm:
+            return RefusalText::tr("No such alarm is due now.");
+        case RefusalCode::NothingToTakeBack:
+            return RefusalText::tr("There is nothing to take back.");
+        case RefusalCode::NotInThisShift:
+            return RefusalText::tr("That is not of this shift, or was taken back.");
+        case RefusalCode::NoSuchField:
+            return RefusalText::tr("That cannot be corrected in this entry: %1.").arg(field);
+        case RefusalCode::BadValue:
+            return RefusalText::tr("That value cannot be used: %1.").arg(field);
+        case RefusalCode::NothingChanges:
+            return RefusalText::tr("That is what stands there already.");
+        case RefusalCode::NoSuchQuestion:
+            return RefusalText::tr("That question is not open any more.");
+        case RefusalCode::NoSuchChoice:
+            return RefusalText::tr("That is none of the choices.");
+        case RefusalCode::OutOfRange:
+            return RefusalText::tr("That is outside what can be: %1.").arg(field);
+        case RefusalCode::BadDocument:
+            return RefusalText::tr("The document cannot be used. Look at \"%1\".").arg(detail);
+        case RefusalCode::StationNotStarted:
+            return RefusalText::tr("The station has not started yet. Wait a moment.");
+    }
+    Q_UNREACHABLE();
+}
+
+}  // namespace bathside::ui
