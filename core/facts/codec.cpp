@@ -282,11 +282,11 @@ struct Kind {
 template <std::size_t... I>
 constexpr auto kindsOf(std::index_sequence<I...>)
 {
-    return std::array{Kind{std::variant_alternative_t<I, Fact>::kKind,
-                           &factOf<std::variant_alternative_t<I, Fact>>}...};
+    return std::array{Kind{std::variant_alternative_t<I, AnyFact>::kKind,
+                           &factOf<std::variant_alternative_t<I, AnyFact>>}...};
 }
 
-constexpr auto kKinds = kindsOf(std::make_index_sequence<std::variant_size_v<Fact>>());
+constexpr auto kKinds = kindsOf(std::make_index_sequence<std::variant_size_v<AnyFact>>());
 
 }  // namespace
 

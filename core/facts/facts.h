@@ -171,7 +171,7 @@ struct CodeScanned { std::string text;
 #undef BATHSIDE_FACT
 // clang-format on
 
-using Fact = std::variant<
+using AnyFact = std::variant<
     StationStarted, StationStopped, ClockStepped, ClockChecked, StoreFailed, StoreRecovered, SoundProven,
     SoundLost, SoundFound, CardAdopted, ProbeDescribed, ShiftOpened, ShiftClosed, DutyTaken, CheckRecorded,
     CheckOverridden, ReadingTaken, BathChanged, BagStarted, BagInspected, DiluentDrawn, BagMixed, BagHung,
@@ -179,6 +179,18 @@ using Fact = std::variant<
     AmpouleRinsed, AmpouleBagged, AmpouleLost, CaneExposed, PullPlanned, BirdsCounted, NeedleChanged,
     LineStopped, LineGoing, DoseChecked, DeviationFound, Rejudged, AlarmRaised, AlarmSounded, AlarmHeard,
     AlarmEnded, FactCorrected, FactTakenBack, QuestionAnswered, NoteMade, TapRefused, CodeScanned>;
+
+/// One of them. A variant like any other to `std::visit` and its kin; copied, moved and destroyed in
+/// facts.cpp, so that not every file has to build that for fifty types.
+struct Fact : AnyFact {
+    using AnyFact::AnyFact;
+    Fact();
+    Fact(const Fact&);
+    Fact(Fact&&) noexcept;
+    Fact& operator=(const Fact&);
+    Fact& operator=(Fact&&) noexcept;
+    ~Fact();
+};
 
 [[nodiscard]] std::string_view kindOf(const Fact& fact);
 

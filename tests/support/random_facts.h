@@ -22,7 +22,7 @@ class RandomFacts {
 public:
     explicit RandomFacts(std::uint64_t seed) : m_random(seed) {}
 
-    static constexpr std::size_t kKinds = std::variant_size_v<Fact>;
+    static constexpr std::size_t kKinds = std::variant_size_v<AnyFact>;
 
     Fact fact() { return fact(below(kKinds)); }
     Fact fact(std::size_t kind) { return byKind(kind, std::make_index_sequence<kKinds>()); }
@@ -58,7 +58,7 @@ private:
     Fact byKind(std::size_t kind, std::index_sequence<I...> /*all*/)
     {
         Fact fact;
-        ((I == kind ? void(fact = filled<std::variant_alternative_t<I, Fact>>()) : void()), ...);
+        ((I == kind ? void(fact = filled<std::variant_alternative_t<I, AnyFact>>()) : void()), ...);
         return fact;
     }
 

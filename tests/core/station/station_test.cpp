@@ -1,0 +1,124 @@
+#include "core/station/station.h"
+
+#include <gmock/gmock.h>
+
+#include "tests/support/shift.h"
+
+namespace bathside::test {
+namespace {
+
+using testing::ElementsAre;
+
+TEST(StationTest, eventsAreOneWithoutAGapInTheOrderOfTheTaps)
+{
+    BenchShift shift;
+    shift.open().madeUp("B1", 60);
+    Seq expected = 0;
+    for (const Event& event : shift.recorder.events)
+        EXPECT_EQ(event.seq, ++expected);
+    EXPECT_EQ(shift.bench().lastSeq, expected);
+}
+
+TEST(StationTest, aTapSaysWhoAndByWhichCard)
+{
+    BenchShift shift;
+    shift.open();
+    const Taken taken = shift.say(MakeNote{"draught from the door"});
+    const Event& event = shift.recorder.events[static_cast<std::size_t>(taken.first - 1)];
+    EXPECT_EQ(event.person->id.text, "AB");
+    EXPECT_EQ(event.person->proof, Proof::Claimed);
+    EXPECT_EQ(event.card, shift.bench().card->hash());
+
+    shift.say(TakeDuty{{"CD"}});
+    shift.say(MakeNote{"door shut"});
+    EXPECT_EQ(shift.recorder.events.back().person->id.text, "CD");
+}
+
+TEST(StationTest, anAlarmIsRaisedAtItsInstantRisesAndEndsWithTheStep)
+{
+    BenchShift shift;
+    shift.open().readyBag("B1").at(60).say(out({1}));
+    shift.at(80).say(moved(Step::Bath));
+
+    std::vector<std::string> story;
+    for (const Event& event : shift.recorder.events) {
+        const auto* raised = std::get_if<AlarmRaised>(&event.fact);
+        const auto* ended = std::get_if<AlarmEnded>(&event.fact);
+        const auto seconds = (event.at.boot - std::chrono::hours(1)) / std::chrono::seconds(1);
+        if (raised && raised->alarm.starts_with("exposure"))
+            story.push_back(std::string(nameOf(raised->level)) + " at " + std::to_string(seconds));
+        if (ended && ended->alarm.starts_with("exposure"))
+            story.push_back("ended at " + std::to_string(seconds));
+    }
+    EXPECT_THAT(story, ElementsAre("heads-up at 67", "limit at 70", "overrun at 75", "ended at 80"));
+}
+
+TEST(StationTest, heardHushesAndDoesNotEnd)
+{
+    BenchShift shift;
+    shift.open().readyBag("B1").at(60).say(out({1}));
+    shift.at(71).say(HearAlarm{});
+    const auto due = alarms(shift.bench(), shift.clock.now());
+    ASSERT_FALSE(due.due.empty());
+    EXPECT_EQ(due.due[0].level, Level::Limit);
+    EXPECT_TRUE(due.due[0].hushed);
+}
+
+TEST(StationTest, aRefusalIsNotedAndTheProgramsOwnIsNot)
+{
+    BenchShift shift;
+    shift.open();
+    (void)shift.refused(moved(Step::Bath));
+    EXPECT_THAT(shift.kindsFrom(shift.bench().lastSeq), ElementsAre("tap.refused"));
+    EXPECT_EQ(shift.all<TapRefused>().back().why, "no open pull");
+
+    const std::size_t before = shift.recorder.events.size();
+    EXPECT_FALSE(shift.station.note(EndAlarm{"none"}));
+    EXPECT_EQ(shift.recorder.events.size(), before);
+}
+
+TEST(StationTest, aSteadyThermometerIsWrittenEveryTenSecondsAndAtEveryChange)
+{
+    BenchShift shift;
+    shift.open();
+    for (int second = 0; second < 60; ++second) {
+        shift.at(second);
+        shift.station.feed({{"p1"}, shift.clock.now(), MilliCelsius{28'000}});
+    }
+    EXPECT_EQ(shift.all<ReadingTaken>().size(), 6U);
+
+    shift.station.feed({{"p1"}, shift.clock.now(), ReadingFault::CheckFailed});
+    shift.station.feed({{"p1"}, shift.clock.now(), ReadingFault::CheckFailed});
+    EXPECT_EQ(shift.all<ReadingTaken>().size(), 7U);
+    shift.at(60.5).station.feed({{"p1"}, shift.clock.now(), MilliCelsius{28'000}});
+    EXPECT_EQ(shift.all<ReadingTaken>().size(), 8U);
+}
+
+TEST(StationTest, whatWouldBeTakenIsWhatIsTaken)
+{
+    BenchShift shift;
+    shift.open();
+    EXPECT_FALSE(shift.station.wouldTake(moved(Step::Bath)));
+    shift.readyBag("B1").say(out({1}));
+    EXPECT_TRUE(shift.station.wouldTake(moved(Step::Bath)));
+    EXPECT_EQ(shift.bench().pulls[0].ampoules[0].reached(), Step::Out);
+}
+
+TEST(StationTest, listenersHearOfEveryChangeOfStateOrRecord)
+{
+    BenchShift shift;
+    int heard = 0;
+    shift.station.whenChanged([&] { ++heard; });
+    shift.open();
+    const int afterOpening = heard;
+    EXPECT_GT(afterOpening, 0);
+
+    RecordState record;
+    record.health = RecordState::Health::NotRecorded;
+    shift.station.recorded(record);
+    shift.station.recorded(record);
+    EXPECT_EQ(heard, afterOpening + 1);
+}
+
+}  // namespace
+}  // namespace bathside::test
