@@ -34,7 +34,7 @@ def main(root, lupdate):
         for original in originals:
             copy = pathlib.Path(scratch) / original.name
             shutil.copyfile(original, copy)
-            subprocess.run([lupdate, "-silent", "-locations", "none", "ui", "app", "-ts", copy], cwd=root, check=True)
+            subprocess.run([lupdate, "-silent", "-locations", "none", "-I", ".", "ui", "app", "-ts", copy], cwd=root, check=True)
             english = original.stem == "bathside_en"
             found += [f"{original.name}: {fault}" for fault in faults(copy, plurals_only=english)]
     if found:
