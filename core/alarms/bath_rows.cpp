@@ -53,18 +53,20 @@ std::optional<Origin> pullDueFrom(const View& view)
     return from;
 }
 
-/// An *outside* goes on as the record has it, though what made the pull due has changed meanwhile.
-Origin standingSince(const View& view, const std::string& alarm, const Origin& since,
-                     const Limit& limit)
+/// When it was passed: as the record has it, though what made the pull due has changed meanwhile;
+/// else with the last fact at the earliest, for a pull may be planned for sooner than the card's
+/// time.
+Origin passedSince(const View& view, const Origin& since, const Limit& limit)
 {
-    const auto raised = view.bench.alarms.find(alarm);
-    const bool onRecord = raised != view.bench.alarms.end() && raised->second.level >= Level::Limit;
-    if (!onRecord || since.at > view.now.boot)
+    if (since.at > view.now.boot)
         return since;
-    Origin standing = view.origin(raised->second.since);
+    const auto raised = view.bench.alarms.find(alarmId(LimitName::BathBetweenPulls, kBath));
+    if (raised == view.bench.alarms.end() || raised->second.level < Level::Limit)
+        return laterOf(since, view.origin(view.bench.last));
+    Origin passed = view.origin(raised->second.since);
     if (raised->second.level == Level::Overrun)
-        standing.at -= limit.time.overrun.value_or(Millis::zero());
-    return earlierOf(since, standing);
+        passed.at -= limit.time.overrun.value_or(Millis::zero());
+    return passed;
 }
 
 std::optional<Course> bathBetweenPulls(const View& view)
@@ -77,9 +79,8 @@ std::optional<Course> bathBetweenPulls(const View& view)
     const Origin since = laterOf(now->since, *due);
     if (now->verdict == Verdict::Undecided)
         return judgedCourse(LimitName::BathBetweenPulls, kBath, Level::HeadsUp, since, {});
-    const std::string alarm = alarmId(LimitName::BathBetweenPulls, kBath);
     return judgedCourse(LimitName::BathBetweenPulls, kBath, Level::Limit,
-                        standingSince(view, alarm, since, limit), limit.time.overrun);
+                        passedSince(view, since, limit), limit.time.overrun);
 }
 
 std::optional<Course> reading(const View& view)

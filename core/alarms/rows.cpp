@@ -116,6 +116,16 @@ Course lineRow(const View& view, LimitName cause, const Line& line, const Moment
     return course;
 }
 
+void addLines(const View& view, std::vector<Course>& courses)
+{
+    for (const auto& [id, line] : view.bench.lines) {
+        courses.push_back(
+            lineRow(view, LimitName::Needle, line, line.needle, line.birds - line.birdsAtNeedle));
+        courses.push_back(lineRow(view, LimitName::DoseCheck, line, line.since,
+                                  line.birds - line.birdsAtDoseCheck));
+    }
+}
+
 Row nextPull(const View& view)
 {
     if (!view.bench.shiftIsOpen() || !view.bench.nextPull)
@@ -180,11 +190,8 @@ std::vector<Course> workCourses(const Bench& bench, const Stamp& now)
         add(diluent(view, bag));
         add(swirl(view, bag));
     }
-    for (const auto& [id, line] : bench.lines) {
-        add(lineRow(view, LimitName::Needle, line, line.needle, line.birds - line.birdsAtNeedle));
-        add(lineRow(view, LimitName::DoseCheck, line, line.since,
-                    line.birds - line.birdsAtDoseCheck));
-    }
+    if (bench.shiftIsOpen())
+        addLines(view, courses);
     add(nextPull(view));
     return courses;
 }

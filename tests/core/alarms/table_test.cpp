@@ -343,6 +343,15 @@ TEST(BathBetweenPulls, goesOnWhileWhatMadeThePullDueChanges)
     EXPECT_FALSE(levelIn(alarms(maker.bench, at(150s)), kBath));
 }
 
+TEST(BathBetweenPulls, isNotOverrunBeforeAnybodyCouldKnow)
+{
+    BenchMaker maker;
+    maker.reading(Verdict::Outside, 10s).bench.nextPull = at(15min + 20s).wall;
+    maker.bench.last = at(500s);  // that it was planned for, only now
+    EXPECT_EQ(alarmIn(alarms(maker.bench, at(500s)), kBath)->level, Level::Limit);
+    EXPECT_EQ(levelIn(alarms(maker.bench, at(620s)), kBath), Level::Overrun);
+}
+
 TEST(BathBetweenPulls, isEndedByAReadingNotByForgettingOne)
 {
     BenchMaker maker;

@@ -1,0 +1,293 @@
+// A year of shifts through the one service, on a clock of the test's own: every alarm that the
+// oracle reckons is raised and ended at that very ms (none missed), and no other is (none false).
+// (Spec: alarms, last line.) Ten years where BATHSIDE_LONG is set.
+
+#include <cstdlib>
+#include <memory>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "core/station/station.h"
+#include "tests/core/alarms/oracle.h"
+#include "tests/support/cards.h"
+
+namespace bathside::test {
+namespace {
+
+using namespace std::chrono_literals;
+
+class HandClock final : public Clock {
+public:
+    [[nodiscard]] Stamp now() const override { return m_now; }
+
+    void goTo(Millis at) { m_now = {m_begin + at, at - m_bootedAt, m_boot}; }
+    /// Never before that instant, were it not a whole ms.
+    [[nodiscard]] Millis timeOf(BootTime at) const
+    {
+        return std::chrono::ceil<Millis>(at) + m_bootedAt;
+    }
+    void reboot(Millis at)
+    {
+        ++m_boot[0];
+        m_bootedAt = at;
+        goTo(at);
+    }
+    [[nodiscard]] Millis time() const { return m_now.wall - m_begin; }
+    [[nodiscard]] WallTime wallAt(Millis at) const { return m_begin + at; }
+
+private:
+    WallTime m_begin{Millis(1'772'668'800'000)};  // 2026-03-05T00:00:00Z
+    Millis m_bootedAt{};
+    BootId m_boot{1};
+    Stamp m_now{m_begin, {}, m_boot};
+};
+
+class Keeper final : public Recorder {
+public:
+    void record(std::vector<Event> added) override
+    {
+        for (Event& event : added) {
+            if (std::holds_alternative<ShiftOpened>(event.fact))
+                events.clear();
+            events.push_back(std::move(event));
+        }
+    }
+
+    std::vector<Event> events;  // since the shift opened
+};
+
+/// What the record has of alarms, as periods on the day's clock.
+class Logged {
+public:
+    void note(const Event& event, Millis at)
+    {
+        if (const auto* raised = std::get_if<AlarmRaised>(&event.fact)) {
+            end(raised->alarm, at);
+            m_standing[raised->alarm] = {raised->level, at, at};
+        } else if (const auto* ended = std::get_if<AlarmEnded>(&event.fact)) {
+            end(ended->alarm, at);
+        }
+    }
+
+    Periods take()
+    {
+        EXPECT_TRUE(m_standing.empty()) << m_standing.begin()->first << " stands overnight";
+        return tidied(std::exchange(m_periods, {}));
+    }
+
+private:
+    void end(const std::string& alarm, Millis at)
+    {
+        const auto found = m_standing.find(alarm);
+        if (found == m_standing.end())
+            return;
+        m_periods[alarm].push_back({found->second.level, found->second.from, at});
+        m_standing.erase(found);
+    }
+
+    std::map<std::string, Period> m_standing;
+    Periods m_periods;
+};
+
+class SimulatedYear : public testing::Test {
+protected:
+    SimulatedYear()
+    {
+        start({});
+        say(AdoptCard{cardWith(kYearsCard)->document()});
+        say(thermometer());
+        m_carried = m_keeper.events;
+    }
+
+    /// Runs one day and says what the record has of it.
+    Periods run(const Day& day, Millis morning)
+    {
+        m_morning = morning;
+        until(morning);
+        restart({{}, {}, morning.count() % 3 == 0});
+        auto restart = day.restarts.begin();
+        for (const Entry& entry : scriptOf(day, m_clock.wallAt(morning))) {
+            if (restart != day.restarts.end() && restart->up < entry.at)
+                this->restart(*restart++);
+            until(morning + entry.at);
+            say(entry.intent);
+        }
+        until(morning + day.closed + 6h);
+        return m_logged.take();
+    }
+
+private:
+    /// Lets time pass, as the program does: from one next change to the next.
+    void until(Millis at)
+    {
+        for (auto next = m_station->nextChange(); next; next = m_station->nextChange()) {
+            const Millis then = m_clock.timeOf(*next);
+            if (then > at)
+                break;
+            ASSERT_GT(then, m_clock.time()) << "time stands still";
+            m_clock.goTo(then);
+            m_station->tick();
+            listen();
+        }
+        m_clock.goTo(at);
+    }
+
+    void say(const Intent& intent)
+    {
+        const auto said = m_station->handle(
+            intent, {.place = {}, .at = m_clock.now(), .byReceipt = false, .id = {}});
+        EXPECT_TRUE(said) << nameOf(intent)
+                          << " is refused: " << static_cast<int>(said.error().code) << " at "
+                          << (m_clock.time() - m_morning).count();
+        listen();
+    }
+
+    void start(State state)
+    {
+        m_station = std::make_unique<Station>(std::move(state), m_clock, m_keeper,
+                                              [this] { return TapId{std::to_string(++m_taps)}; });
+        say(StartStation{
+            .version = "test", .head = {}, .rehearsal = false, .synchronised = true, .offset = {}});
+    }
+
+    /// From what the record has, like a start after SIGKILL or a power cut.
+    void restart(const Restart& restart)
+    {
+        until(m_morning + restart.down);
+        if (restart.powerCut)
+            m_clock.reboot(m_morning + restart.up);
+        else
+            m_clock.goTo(m_morning + restart.up);
+        const auto& events = m_keeper.events;
+        const bool inShift =
+            !events.empty() && std::holds_alternative<ShiftOpened>(events.front().fact);
+        start(restored(m_carried, inShift ? events : std::vector<Event>{}));
+    }
+
+    void listen()
+    {
+        auto& events = m_keeper.events;
+        const auto isNew = [this](const Event& event) { return event.seq > m_heard; };
+        for (auto it = std::ranges::find_if(events, isNew); it != events.end(); ++it)
+            m_logged.note(*it, m_clock.time() - m_morning);
+        if (!events.empty())
+            m_heard = events.back().seq;
+    }
+
+    HandClock m_clock;
+    Keeper m_keeper;
+    std::unique_ptr<Station> m_station;
+    std::vector<Event> m_carried;
+    Logged m_logged;
+    Millis m_morning{};
+    Seq m_heard = 0;
+    int m_taps = 0;
+};
+
+std::string described(const std::vector<Period>& periods)
+{
+    std::string text;
+    for (const Period& period : periods)
+        text += " " + std::string(nameOf(period.level)) + " [" +
+                std::to_string(period.from.count()) + ", " + std::to_string(period.to.count()) +
+                ")";
+    return text.empty() ? " never" : text;
+}
+
+/// How many periods the first has that the second lacks.
+int lacking(const Periods& periods, const Periods& in)
+{
+    int count = 0;
+    for (const auto& [id, list] : periods) {
+        const auto other = in.find(id);
+        for (const Period& period : list)
+            count += other == in.end() ||
+                     std::ranges::find(other->second, period) == other->second.end();
+    }
+    return count;
+}
+
+std::string difference(const Periods& expected, const Periods& logged)
+{
+    std::string text;
+    std::set<std::string> ids;
+    for (const Periods* periods : {&expected, &logged}) {
+        for (const auto& [id, list] : *periods)
+            ids.insert(id);
+    }
+    const auto in = [](const Periods& periods, const std::string& id) {
+        const auto found = periods.find(id);
+        return found == periods.end() ? std::vector<Period>{} : found->second;
+    };
+    for (const std::string& id : ids) {
+        if (in(expected, id) != in(logged, id))
+            text += id + "\n  expected" + described(in(expected, id)) + "\n  logged  " +
+                    described(in(logged, id)) + "\n";
+    }
+    return text;
+}
+
+/// "thaw overrun": so that it can be seen that nothing of the table was left out.
+void gather(std::set<std::string>& kinds, const Periods& periods)
+{
+    for (const auto& [id, list] : periods) {
+        for (const Period& period : list) {
+            const auto colon = id.find(':');
+            const auto cause = id.substr(0, id.rfind(' ', colon));
+            kinds.insert(cause + ": " + std::string(nameOf(period.level)));
+        }
+    }
+}
+
+void gather(std::set<std::string>& kinds, const Day& day)
+{
+    for (const Restart& restart : day.restarts) {
+        const bool inPull = std::ranges::any_of(day.pulls, [&](const PullLife& pull) {
+            return pull.first() < restart.down && restart.up < pull.closed();
+        });
+        kinds.insert(std::string(restart.powerCut ? "machine" : "program") +
+                     (inPull ? " in mid-pull" : " between pulls"));
+    }
+}
+
+TEST_F(SimulatedYear, missesNoAlarmAndRaisesNoFalseOne)
+{
+    const unsigned days = std::getenv("BATHSIDE_LONG") ? 3650 : 365;
+    int alarms = 0, missed = 0, wrong = 0;
+    std::set<std::string> kinds, restarts;
+    for (unsigned day = 1; day <= days && !HasFailure(); ++day) {
+        SCOPED_TRACE("day " + std::to_string(day));
+        const Day life = dayFrom(day);
+        const Periods expected = expectedAlarms(life);
+        const Periods logged = run(life, day * 24h);
+        missed += lacking(expected, logged);
+        wrong += lacking(logged, expected);
+        for (const auto& [id, list] : expected)
+            alarms += static_cast<int>(list.size());
+        gather(kinds, expected);
+        gather(restarts, life);
+        EXPECT_EQ(expected, logged) << difference(expected, logged);
+    }
+    EXPECT_EQ(missed, 0);
+    EXPECT_EQ(wrong, 0);
+    std::cout << alarms << " alarms in " << days << " shifts: " << missed << " missed, " << wrong
+              << " false\n";
+    EXPECT_THAT(restarts, testing::ElementsAre("machine between pulls", "machine in mid-pull",
+                                               "program between pulls", "program in mid-pull"));
+    EXPECT_THAT(
+        kinds,
+        testing::ElementsAre(
+            "bath at pull: heads-up", "bath at pull: limit", "bath between pulls: heads-up",
+            "bath between pulls: limit", "bath between pulls: overrun", "clock stepped: heads-up",
+            "diluent: limit", "dose check: limit", "exposure: heads-up", "exposure: limit",
+            "exposure: overrun", "in use: heads-up", "in use: limit", "in use: overrun",
+            "needle: heads-up", "needle: limit", "needle: overrun", "next pull: heads-up",
+            "next pull: limit", "next pull: overrun", "no sound: heads-up", "no sound: limit",
+            "not recorded: limit", "probe lost: heads-up", "reading: heads-up", "reading: limit",
+            "reading: overrun", "swirl: heads-up", "swirl: limit", "swirl: overrun",
+            "thaw: heads-up", "thaw: limit", "thaw: overrun"));
+}
+
+}  // namespace
+}  // namespace bathside::test
