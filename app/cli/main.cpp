@@ -1,13 +1,17 @@
 // bathside-cli: the station without a screen. Same core, same trail.
 
+#include <QCoreApplication>
 #include <exception>
 #include <iostream>
 #include <string>
 
 #include <CLI/CLI.hpp>
 
+#include "app/cli/export.h"
 #include "app/cli/reading.h"
+#include "app/cli/replay.h"
 #include "app/cli/verb.h"
+#include "app/cli/verify.h"
 
 namespace {
 
@@ -35,6 +39,9 @@ Exit runVerb(int argc, char** argv)
     app.require_subcommand(1);
     app.footer("Exit: 0 done or yes, 1 the answer is no, 2 unusable input.");
     addReading(app, call);
+    addReplay(app, call);
+    addVerify(app, call);
+    addExport(app, call);
     if (argc < 2)
         return sayWrongCall("a verb is missing");
     const std::string first = argv[1];
@@ -56,6 +63,7 @@ Exit runVerb(int argc, char** argv)
 
 int main(int argc, char** argv)
 {
+    const QCoreApplication application(argc, argv);  // for the store
     try {
         return static_cast<int>(runVerb(argc, argv));
     } catch (const std::exception& error) {

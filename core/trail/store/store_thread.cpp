@@ -1,6 +1,7 @@
 #include "core/trail/store/store_thread.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace bathside::store {
 namespace {
@@ -107,9 +108,12 @@ void StoreThread::run(Job job, Refused refused)
 {
     {
         const std::lock_guard lock(m_mutex);
-        m_work.push_back({std::move(job), std::move(refused)});
+        if (!m_stop)
+            m_work.push_back({std::move(job), std::exchange(refused, {})});
     }
     m_wake.notify_one();
+    if (refused)
+        refused({StoreFault::InUse, 0});
 }
 
 void StoreThread::readSlices(std::vector<SeqRange> ranges, Seq slice,

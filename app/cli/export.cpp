@@ -1,0 +1,135 @@
+#include "app/cli/export.h"
+
+#include <charconv>
+#include <cstring>
+
+#include <CLI/CLI.hpp>
+
+#include "app/cli/trail_file.h"
+#include "core/trail/store/day_order.h"
+#include "core/trail/store/folder_sink.h"
+#include "core/trail/store/zone_days.h"
+
+namespace bathside::cli {
+namespace {
+
+std::optional<std::chrono::year_month_day> dateFrom(std::string_view text)
+{
+    if (text.size() != 10 || text[4] != '-' || text[7] != '-')
+        return std::nullopt;
+    const auto number = [](std::string_view digits) -> int {
+        int value = -1;
+        const auto read = std::from_chars(digits.data(), digits.data() + digits.size(), value);
+        return read.ptr == digits.data() + digits.size() ? value : -1;
+    };
+    const int month = number(text.substr(5, 2));
+    const int day = number(text.substr(8, 2));
+    const std::chrono::year_month_day date{std::chrono::year(number(text.substr(0, 4))),
+                                           std::chrono::month(static_cast<unsigned>(month)),
+                                           std::chrono::day(static_cast<unsigned>(day))};
+    return month > 0 && day > 0 && date.ok() ? std::optional(date) : std::nullopt;
+}
+
+/// Sets what is wanted from "csv,jsonl"; the word that is none of these, or nothing.
+std::string readForms(std::string_view text, store::DaysWanted& wanted)
+{
+    wanted.lines = false;
+    while (true) {
+        const auto comma = text.find(',');
+        const auto word = text.substr(0, comma);
+        if (word == "jsonl")
+            wanted.lines = true;
+        else if (word == "csv")
+            wanted.sheets = {CsvDialect::forPrograms(), CsvDialect::forSpreadsheets(',')};
+        else
+            return std::string(word);
+        if (comma == std::string_view::npos)
+            return {};
+        text.remove_prefix(comma + 1);
+    }
+}
+
+Unusable unusable(const ExportCall& order, const ExportFault& fault)
+{
+    switch (fault.kind) {
+        case ExportFault::Kind::NoSuchZone:
+            return {order.trail, "", "a time zone that this machine does not know",
+                    "one of its tz database"};
+        case ExportFault::Kind::NoSuchDay:
+            return {"--day", "", order.day + (order.until.empty() ? "" : " to " + order.until),
+                    "days that there are, in order"};
+        case ExportFault::Kind::Incomplete:
+            return {order.trail, "seq " + std::to_string(fault.seq), "no event", "a whole trail"};
+        case ExportFault::Kind::Trail:
+            return cli::unusable(order.trail, fault.trouble);
+        case ExportFault::Kind::Sink:
+            break;
+    }
+    const std::string why = fault.sink.errorNumber == 0
+                                ? "a write error"
+                                : std::strerror(static_cast<int>(fault.sink.errorNumber));
+    return {order.folder, fault.sink.file, why, "a folder that can be written to"};
+}
+
+std::string wordsOf(const ExportCall& order, const Manifest& manifest)
+{
+    std::string text = std::to_string(manifest.count) + " events from " + manifest.firstDay +
+                       " to " + manifest.lastDay + " (" + manifest.zone + ") in " + order.folder +
+                       ":\n";
+    for (const auto& file : manifest.files)
+        text += "  " + file.name + "  " + std::to_string(file.bytes) + " bytes  " +
+                toHex(file.sha256) + "\n";
+    return text;
+}
+
+}  // namespace
+
+Exit exportVerb(const ExportCall& order, Terminal& terminal)
+{
+    const auto first = dateFrom(order.day);
+    const auto last = order.until.empty() ? first : dateFrom(order.until);
+    if (!first || !last)
+        return refuse(terminal, {first ? "--until" : "--day", "", first ? order.until : order.day,
+                                 "a date as YYYY-MM-DD"});
+    store::DaysWanted wanted{
+        .first = *first, .last = *last, .version = BATHSIDE_VERSION, .lines = false, .sheets = {}};
+    if (const auto word = readForms(order.as, wanted); !word.empty())
+        return refuse(terminal, {"--as", "", word, "csv or jsonl, or both with a comma"});
+    const auto trail = openTrail(order.trail);
+    if (!trail)
+        return refuse(terminal, trail.error());
+    const store::ZoneDays days;
+    const auto what = store::orderFor(**trail, days, wanted);
+    if (!what)
+        return refuse(terminal, unusable(order, what.error()));
+    if (what->runs.empty()) {
+        terminal.err << "bathside-cli: " << order.trail << " has no record of " << order.day
+                     << ".\n";
+        return Exit::No;
+    }
+    store::FolderSink sink(order.folder);
+    const auto manifest = exportRecord(**trail, *what, days, sink);
+    if (!manifest)
+        return refuse(terminal, unusable(order, manifest.error()));
+    return print(terminal, order.json ? manifestText(*manifest) + "\n" : wordsOf(order, *manifest),
+                 Exit::Done);
+}
+
+void addExport(CLI::App& app, Call& call)
+{
+    const auto order = std::make_shared<ExportCall>();
+    CLI::App* verb =
+        app.add_subcommand("export", "Write the record of a local day or a range as files");
+    verb->add_option("--trail", order->trail, "A trail no station holds open")->required();
+    verb->add_option("--day", order->day, "The first local day, YYYY-MM-DD")->required();
+    verb->add_option("--until", order->until, "The last local day; the same when left out");
+    verb->add_option("--to", order->folder, "The folder for the files")->required();
+    verb->add_option("--as", order->as, "csv, jsonl or both with a comma");
+    verb->add_flag("--json", order->json, "Print the manifest");
+    verb->footer("Exit: 0 written, 1 nothing on these days, 2 unusable input.");
+    verb->callback([order, &call] {
+        call.run = [order](Terminal& terminal) { return exportVerb(*order, terminal); };
+    });
+}
+
+}  // namespace bathside::cli
