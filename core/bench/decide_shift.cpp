@@ -31,12 +31,20 @@ Probe probeOf(const Bench& bench, const ProbeId& id)
     return found == bench.probes.end() ? Probe{.id = id, .name = {}, .certificate = {}, .calibrated = {}, .due = {}, .points = {}} : *found->second;
 }
 
+/// Raw values of one thermometer are compared with its own.
+std::optional<TakenReading> lastGoodOf(const Bench& bench, const ProbeId& probe)
+{
+    const auto found = std::ranges::find(bench.readings.rbegin(), bench.readings.rend(), probe,
+                                         [](const TakenReading& reading) { return reading.fact.probe; });
+    return found == bench.readings.rend() ? std::nullopt : std::optional(*found);
+}
+
 MilliCelsius thousandths(double celsius) { return {std::llround(celsius * 1000)}; }
 
 ReadingTaken judgedReading(const Context& now, const ProbeId& probe, MilliCelsius raw)
 {
     const auto& rules = now.card().bath;
-    const auto last = now.bench.lastGoodReading();
+    const auto last = lastGoodOf(now.bench, probe);
     if (const auto fault = implausible(rules, raw, last, now.tap.at))
         return {.probe = probe, .raw = raw, .corrected = {}, .expanded = {}, .verdict = {}, .fault = fault};
     const Tolerance tolerance{static_cast<double>(rules.target.count) / 1000, static_cast<double>(rules.tolerance.count) / 1000,
@@ -97,7 +105,10 @@ Decision on(const Context& now, const RecordCheck& meant)
         return failure(*no);
     if (!checkOf(now, meant.check))
         return refuse(RefusalCode::UnknownCheck, {}, meant.check.text);
-    return facts(CheckRecorded{meant.check, meant.ok, meant.value});
+    const CheckRecorded recorded{meant.check, meant.ok, meant.value};
+    if (meant.check == kAlarmHeard && meant.ok && !now.bench.soundProven)
+        return facts(recorded, SoundProven{meant.value.value_or("")});
+    return facts(recorded);
 }
 
 Decision on(const Context& now, const OverrideCheck& meant)

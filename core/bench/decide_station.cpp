@@ -38,7 +38,13 @@ Decision on(const Context& now, const StartStation& meant)
 
 Decision on(const Context&, const StopStation&) { return facts(StationStopped{}); }
 Decision on(const Context&, const NoteClockStep& meant) { return facts(ClockStepped{meant.by}); }
-Decision on(const Context&, const ProveSound& meant) { return facts(SoundProven{meant.device}); }
+
+Decision on(const Context& now, const ProveSound& meant)
+{
+    if (now.bench.soundProven)
+        return std::vector<Fact>{};
+    return facts(SoundProven{meant.device});
+}
 
 Decision on(const Context& now, const LoseSound& meant)
 {
@@ -71,9 +77,10 @@ Decision on(const Context&, const AdoptCard& meant)
 
 Decision on(const Context&, const DescribeProbe& meant)
 {
-    if (const auto probe = probeFrom(meant.document); !probe)
+    const auto probe = probeFrom(meant.document);
+    if (!probe)
         return refuse(RefusalCode::BadDocument, {}, probe.error().key);
-    return facts(ProbeDescribed{meant.probe, {meant.document}});
+    return facts(ProbeDescribed{meant.probe, {documentOf(*probe)}});
 }
 
 Decision on(const Context& now, const RaiseAlarm& meant)

@@ -87,6 +87,9 @@ struct Check {
     friend bool operator==(const Check&, const Check&) = default;
 };
 
+/// The check that proves the sound; a card that has none leaves it unproven.
+inline const CheckId kAlarmHeard{"alarm-heard"};
+
 struct BathRules {
     MilliCelsius target;
     MilliCelsius tolerance;
