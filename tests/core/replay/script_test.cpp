@@ -1,0 +1,96 @@
+#include "core/replay/script.h"
+
+#include <gmock/gmock.h>
+
+namespace bathside {
+namespace {
+
+using testing::ElementsAre;
+
+const std::string kStart =
+    R"({"t":"2026-03-05T07:10:00.000+01:00","do":"start-bag","bag":"B1","volume_ml":400,"diluent_lot":"D1","temperature_c":22})";
+
+std::vector<std::string> verbs(const std::string& text)
+{
+    std::vector<std::string> found;
+    const auto script = scriptFrom(text);
+    EXPECT_TRUE(script) << script.error().fault.key;
+    for (const ScriptEntry& entry : script.value_or({}))
+        found.push_back(entry.verb);
+    return found;
+}
+
+struct Broken {
+    std::string name, line, key;
+};
+class ScriptRefuses : public testing::TestWithParam<Broken> {};
+
+TEST_P(ScriptRefuses, aLineThatIsNoEntry)
+{
+    const auto script = scriptFrom(kStart + "\n\n" + GetParam().line + "\n");
+    ASSERT_FALSE(script);
+    EXPECT_EQ(script.error().line, 3);
+    EXPECT_EQ(script.error().fault.key, GetParam().key);
+    EXPECT_FALSE(script.error().fault.expected.empty());
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Script, ScriptRefuses,
+    testing::Values(
+        Broken{"NotJson", "in-bath", ""}, Broken{"NotAnObject", "[1]", ""},
+        Broken{"NoTime", R"({"do":"in-bath"})", "t"},
+        Broken{"TimeWithoutOffset", R"({"t":"2026-03-05T07:10:00","do":"in-bath"})", "t"},
+        Broken{"NoVerb", R"({"t":"2026-03-05T07:10:00Z"})", "do"},
+        Broken{"UnknownVerb", R"({"t":"2026-03-05T07:10:00Z","do":"juggle"})", "do"},
+        Broken{"UnknownKey", R"({"t":"2026-03-05T07:10:00Z","do":"in-bath","speed":3})", "speed"},
+        Broken{"RepeatedKey", R"({"t":"2026-03-05T07:10:00Z","do":"in-bath","do":"opened"})", "do"},
+        Broken{"AmpouleZero", R"({"t":"2026-03-05T07:10:00Z","do":"in-bath","ampoules":[0]})", "ampoules[0]"},
+        Broken{"LossForNoReason", R"({"t":"2026-03-05T07:10:00Z","do":"lost","ampoule":1,"why":"melted"})", "why"},
+        Broken{"CountAsText", R"({"t":"2026-03-05T07:10:00Z","do":"birds","line":"A","count":"12"})", "count"},
+        Broken{"ExpectSomethingElse", R"({"t":"2026-03-05T07:10:00Z","do":"in-bath","expect":"taken"})", "expect"},
+        Broken{"NegativeVolume", R"({"t":"2026-03-05T07:10:00Z","do":"diluent-drawn","volume_ml":-1})", "volume_ml"},
+        Broken{"ChecksSomeOk", R"({"t":"2026-03-05T07:10:00Z","do":"open-shift","zone":"UTC","person":"AB","checks":"some"})", "checks"}),
+    [](const auto& test) { return test.param.name; });
+
+TEST(ScriptTest, anEmptyScriptIsNone) { EXPECT_FALSE(scriptFrom("\n \n")); }
+
+TEST(ScriptTest, anIdNamesOneEntry)
+{
+    const std::string line = R"({"t":"2026-03-05T07:10:00Z","do":"needle","id":"n","line":"A"})";
+    const auto script = scriptFrom(line + "\n" + line);
+    ASSERT_FALSE(script);
+    EXPECT_EQ(script.error().line, 2);
+    EXPECT_EQ(script.error().fault.key, "id");
+}
+
+TEST(ScriptTest, startImpliesInspectedAndDrawnUnlessTheyFollow)
+{
+    const std::string inspected = R"({"t":"2026-03-05T07:11:00+01:00","do":"inspected"})";
+    const std::string drawn = R"({"t":"2026-03-05T07:12:00+01:00","do":"diluent-drawn","volume_ml":4})";
+    EXPECT_THAT(verbs(kStart), ElementsAre("start-bag", "inspected", "diluent-drawn"));
+    EXPECT_THAT(verbs(kStart + "\n" + drawn), ElementsAre("start-bag", "inspected", "diluent-drawn"));
+    EXPECT_THAT(verbs(kStart + "\n" + inspected), ElementsAre("start-bag", "inspected", "diluent-drawn"));
+    EXPECT_THAT(verbs(kStart + "\n" + inspected + "\n" + drawn), ElementsAre("start-bag", "inspected", "diluent-drawn"));
+}
+
+TEST(ScriptTest, aFailedInspectionDrawsNothing)
+{
+    const std::string bad = R"({"t":"2026-03-05T07:11:00+01:00","do":"inspected","ok":false})";
+    EXPECT_THAT(verbs(kStart + "\n" + bad), ElementsAre("start-bag", "inspected"));
+}
+
+TEST(ScriptTest, ampoulesAreNumbersOrDescribed)
+{
+    const auto script = scriptFrom(R"({"t":"2026-03-05T07:10:00Z","do":"out-of-cryogen","ampoules":[1,2]})"
+                                   "\n"
+                                   R"({"t":"2026-03-05T07:10:01Z","do":"out-of-cryogen","ampoules":[{"no":3,"component":"serotype 1","lot":"R1"}]})");
+    ASSERT_TRUE(script);
+    const auto& plain = std::get<TakeOut>(std::get<Intent>((*script)[0].statement));
+    EXPECT_EQ(plain.ampoules.size(), 2U);
+    const auto& described = std::get<TakeOut>(std::get<Intent>((*script)[1].statement));
+    EXPECT_EQ(described.ampoules[0].lot.text, "R1");
+    EXPECT_NE((*script)[0].place, (*script)[1].place);
+}
+
+}  // namespace
+}  // namespace bathside
