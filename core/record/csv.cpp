@@ -22,12 +22,20 @@ bool looksLikeFormula(std::string_view text)
     return false;
 }
 
-// Quoted wherever any common separator stands inside, so that a sheet opened with the wrong one
-// does not tear a text apart.
-bool needsQuotes(std::string_view text)
+// Free text is quoted wherever any common separator stands inside, so that a sheet opened with the
+// wrong one does not tear it apart.
+bool isTorn(std::string_view text)
 {
-    return text.find_first_of(",;\t\"\r\n") != std::string_view::npos || text.starts_with(' ') ||
+    return text.find_first_of(",;\t") != std::string_view::npos || text.starts_with(' ') ||
            text.ends_with(' ');
+}
+
+std::string quoted(std::string_view content)
+{
+    std::string text = "\"";
+    for (const char c : content)
+        text.append(c == '"' ? 2 : 1, c);
+    return text + "\"";
 }
 
 std::string head(CsvDialect dialect, const CsvColumn& column)
@@ -40,7 +48,7 @@ std::string head(CsvDialect dialect, const CsvColumn& column)
     if (unit.empty() && forPrograms)
         return text;
     if (forPrograms)
-        return text.append("_").append(unit);
+        return text.append("_").append(unit == "°C" ? "C" : unit);
     for (char& c : text)
         c = c == '_' ? ' ' : c;
     return unit.empty() ? text : text.append(" [").append(unit).append("]");
@@ -69,7 +77,8 @@ CsvWriter::CsvWriter(CsvDialect dialect, std::span<const CsvColumn> columns) : m
 
 void CsvWriter::text(std::string_view free)
 {
-    cell(looksLikeFormula(free) ? "'" + std::string(free) : std::string(free));
+    const std::string safe = (looksLikeFormula(free) ? "'" : "") + std::string(free);
+    cell(safe, isTorn(safe));
 }
 
 void CsvWriter::word(std::string_view ours) { cell(ours); }
@@ -101,6 +110,13 @@ void CsvWriter::instant(const LocalInstant& at)
     cell(local);
 }
 
+// Alone, a spreadsheet would run `+01:00`.
+void CsvWriter::offset(const LocalInstant& at)
+{
+    const bool forPrograms = m_dialect.use == CsvDialect::For::Programs;
+    cell((forPrograms ? "" : "UTC") + offsetText(at.offset));
+}
+
 void CsvWriter::endRow()
 {
     m_text += "\r\n";
@@ -109,19 +125,17 @@ void CsvWriter::endRow()
 
 std::string CsvWriter::take() { return std::exchange(m_text, {}); }
 
-void CsvWriter::cell(std::string_view content)
+void CsvWriter::cell(std::string_view content, bool isQuoted)
 {
     if (m_inRow)
         m_text += m_dialect.separator();
     m_inRow = true;
-    if (!needsQuotes(content)) {
+    const char special[] = {'"', '\r', '\n', m_dialect.separator()};
+    if (isQuoted ||
+        content.find_first_of(std::string_view(special, sizeof special)) != std::string_view::npos)
+        m_text += quoted(content);
+    else
         m_text += content;
-        return;
-    }
-    m_text += '"';
-    for (const char c : content)
-        m_text.append(c == '"' ? 2 : 1, c);
-    m_text += '"';
 }
 
 }  // namespace bathside

@@ -60,6 +60,7 @@ public:
     void scaled(std::int64_t count, int decimals);
     void yesNo(bool value);
     void instant(const LocalInstant& at);
+    void offset(const LocalInstant& at);
     void none();
     void endRow();
 
@@ -67,7 +68,7 @@ public:
     [[nodiscard]] std::string take();
 
 private:
-    void cell(std::string_view content);
+    void cell(std::string_view content, bool isQuoted = false);
 
     CsvDialect m_dialect;
     std::string m_text;

@@ -23,7 +23,7 @@ void writeEvent(CsvWriter& csv, const Entry& entry, const LocalInstant& at)
 {
     csv.whole(entry.seq);
     csv.instant(at);
-    csv.word(offsetText(at.offset));
+    csv.offset(at);
     csv.text(entry.kind);
     csv.text(entry.person ? entry.person->id.text : "");
     csv.word(entry.person ? nameOf(entry.person->proof) : std::string_view());

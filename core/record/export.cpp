@@ -130,7 +130,7 @@ private:
             if (next++ < range.first)
                 previous = entry.hash;
             else
-                take(entry, entry.seq == 1 ? std::nullopt : std::exchange(previous, std::nullopt));
+                take(entry, std::exchange(previous, std::nullopt));
             return !m_fault;
         });
         if (!done)
@@ -148,7 +148,7 @@ private:
         if (event)
             m_fold.take(*event);
         if (m_lines)
-            keep(m_lines->add(toLine({entry, previous}) + "\n"));
+            keep(m_lines->add(toLine({entry, entry.seq == 1 ? std::nullopt : previous}) + "\n"));
         for (EventSheet& sheet : m_events) {
             writeEvent(sheet.csv, entry, m_fold.local(entry.at));
             if (sheet.output)

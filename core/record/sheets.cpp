@@ -83,7 +83,7 @@ void word(CsvWriter& csv, const std::optional<E>& value)
 void shift(CsvWriter& csv, const Bench& bench, std::chrono::seconds offset)
 {
     instant(csv, bench.shift ? std::optional(bench.shift->opened) : std::nullopt, offset);
-    csv.word(offsetText(offset));
+    csv.offset({{}, offset});
 }
 
 // --- ampoules ---

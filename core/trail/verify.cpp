@@ -85,14 +85,19 @@ bool Verifier::starts(const Entry& entry, const std::optional<Hash>& previous)
         ++m_run;
         m_last.reset();
     }
+    if (m_last && previous &&
+        entry.seq == m_last->seq + 1)  // only the first line of a run says what it follows
+        blame(m_last->seq + 1, FlawKind::NotCanonical, "previous");
     if (m_last)
-        return true;
+        return !m_result.flaw;
     const Seq first = runs.empty() ? entry.seq : runs[m_run].first;
     if (first != 1 && !previous) {
         blame(runs.empty() ? first - 1 : first, FlawKind::Missing);
         return false;
     }
-    m_last = Head{first - 1, first == 1 ? Hash{} : *previous};
+    if (first == 1 && previous)
+        blame(1, FlawKind::NotCanonical, "previous");
+    m_last = Head{first - 1, previous.value_or(Hash{})};
     meet(*m_last);
     return !m_result.flaw;
 }

@@ -386,6 +386,16 @@ TEST(VerifierTest, theFirstEntryOfAPartIsProvenByWhatItFollows)
     EXPECT_EQ(verifiedAsLines(linesOf(log, 300, 400)).flaw, (Flaw{300, FlawKind::BadHash, 1, ""}));
 }
 
+TEST(VerifierTest, onlyTheFirstLineOfAPartSaysWhatItFollows)
+{
+    auto lines = linesOf(soundLog(), 300, 302);
+    lines[1] = toLine({soundLog()[300], soundLog()[299].hash});
+    EXPECT_EQ(verifiedAsLines(lines).flaw, (Flaw{301, FlawKind::NotCanonical, 2, "previous"}));
+    lines = linesOf(soundLog(), 1, 2);
+    lines[0] = toLine({soundLog()[0], Hash{}});
+    EXPECT_EQ(verifiedAsLines(lines).flaw, (Flaw{1, FlawKind::NotCanonical, 1, "previous"}));
+}
+
 TEST(VerifierTest, whatAPartFollowsMustBeTheWitnessedHead)
 {
     const auto lines = linesOf(soundLog(), 300, 400);

@@ -1,0 +1,252 @@
+#include "core/record/export.h"
+
+#include <fstream>
+#include <iterator>
+#include <string>
+#include <vector>
+
+#include <gtest/gtest.h>
+
+#include "core/record/days.h"
+#include "core/record/event_table.h"
+#include "tests/core/record/sample_day.h"
+#include "tests/support/local_days.h"
+#include "tests/support/memory_trail.h"
+
+namespace bathside {
+namespace {
+
+using namespace std::chrono_literals;
+
+constexpr auto kFifth = 2026y / std::chrono::March / 5;
+constexpr auto kSixth = 2026y / std::chrono::March / 6;
+
+std::string golden(const std::string& name)
+{
+    std::ifstream file(std::string(BATHSIDE_GOLDEN) + "/" + name, std::ios::binary);
+    return {std::istreambuf_iterator<char>(file), {}};
+}
+
+class ExportTest : public testing::Test {
+protected:
+    ExportOrder order(std::chrono::year_month_day first, std::chrono::year_month_day last) const
+    {
+        ExportOrder order{.zone = "Europe/Amsterdam",
+                          .firstDay = first,
+                          .lastDay = last,
+                          .version = "0.1.0",
+                          .runs = {},
+                          .context = {},
+                          .origin = {},
+                          .lines = true,
+                          .sheets = {CsvDialect::forPrograms(), CsvDialect::forSpreadsheets(',')}};
+        DayFinder finder;
+        for (const Entry& entry : trail.entries)
+            finder.take(entry);
+        const auto period = periodOf(days, order.zone, first, last);
+        if (period)
+            order.runs = finder.record(period->start, period->end);
+        return order;
+    }
+
+    Result<Manifest, ExportFault> exported(const ExportOrder& what) { return exported(what, sink); }
+    Result<Manifest, ExportFault> exported(const ExportOrder& what, Sink& into)
+    {
+        return exportRecord(trail, what, days, into);
+    }
+
+    test::TableDays days;
+    test::MemoryTrail trail{test::sampleDay().entries};
+    test::MemorySink sink;
+};
+
+// The files beside this test were read through by hand when they were added; none is ever edited.
+TEST_F(ExportTest, ofADayIsAsItAlwaysWas)
+{
+    ASSERT_TRUE(exported(order(kFifth, kFifth)));
+    std::size_t compared = 0;
+    for (const auto& [name, bytes] : sink.files) {
+        const std::string expected = golden(name);
+        ASSERT_FALSE(expected.empty()) << name;
+        EXPECT_EQ(bytes, expected) << name;
+        ++compared;
+    }
+    EXPECT_EQ(compared, 10U);
+}
+
+TEST_F(ExportTest, describesEveryFileInTheManifest)
+{
+    const auto manifest = exported(order(kFifth, kFifth));
+    ASSERT_TRUE(manifest);
+    EXPECT_EQ(manifestFrom(sink.files.at("manifest.json")), *manifest);
+    ASSERT_EQ(manifest->files.size() + 1, sink.files.size());
+    for (const auto& file : manifest->files) {
+        EXPECT_EQ(file.sha256, sha256(sink.files.at(file.name))) << file.name;
+        EXPECT_EQ(static_cast<std::size_t>(file.bytes), sink.files.at(file.name).size());
+    }
+    EXPECT_EQ(sink.order.back(), "manifest.json");
+}
+
+TEST_F(ExportTest, saysWhichPartOfTheTrailItIs)
+{
+    const auto manifest = exported(order(kFifth, kFifth)).value();
+    EXPECT_EQ(manifest.count, 36);
+    EXPECT_EQ(manifest.runs, (std::vector<SeqRange>{{1, 36}}));
+    EXPECT_EQ(manifest.head, trail.head());
+    EXPECT_EQ(manifest.last, (Head{36, trail.entries[35].hash}));
+    EXPECT_EQ(manifest.from, fromRfc3339("2026-03-04T23:00:00Z"));
+    EXPECT_EQ(manifest.to, fromRfc3339("2026-03-05T23:00:00Z"));
+    EXPECT_TRUE(manifest.rehearsal);
+    EXPECT_EQ(manifest.station, "bench 1");
+}
+
+TEST_F(ExportTest, aWholeTrailFollowsNothing)
+{
+    ASSERT_TRUE(exported(order(kFifth, kSixth)));
+    EXPECT_EQ(sink.files.at("events.jsonl").find("\"previous\""), std::string::npos);
+}
+
+TEST_F(ExportTest, aDayInMidTrailSaysWhatItFollows)
+{
+    const auto manifest = exported(order(kSixth, kSixth)).value();
+    EXPECT_EQ(manifest.runs, (std::vector<SeqRange>{{37, 37}}));
+    EXPECT_NE(sink.files.at("events.jsonl")
+                  .find("\"previous\":\"" + toHex(trail.entries[35].hash) + "\""),
+              std::string::npos);
+}
+
+TEST_F(ExportTest, aRangeOfDaysIsOneExport)
+{
+    EXPECT_EQ(exported(order(kFifth, kSixth)).value().count, 37);
+}
+
+TEST_F(ExportTest, aDayWithoutEventsIsAnEmptyRecord)
+{
+    const auto seventh = 2026y / std::chrono::March / 7;
+    const auto manifest = exported(order(seventh, seventh)).value();
+    EXPECT_EQ(manifest.count, 0);
+    EXPECT_EQ(manifest.last, Head{});
+    EXPECT_EQ(sink.files.at("events.jsonl"), "");
+    EXPECT_TRUE(sink.files.at("events.csv").starts_with("seq,at_utc,"));
+}
+
+TEST_F(ExportTest, onlyWhatIsAskedFor)
+{
+    auto what = order(kFifth, kFifth);
+    what.sheets.clear();
+    ASSERT_TRUE(exported(what));
+    EXPECT_EQ(sink.order, (std::vector<std::string>{"events.jsonl", "manifest.json"}));
+}
+
+// A trail that goes on from a damaged one's last good head, and is exported from its beginning.
+TEST_F(ExportTest, aContinuedTrailSaysWhatItFollows)
+{
+    const Head before{36, trail.entries[35].hash};
+    trail.entries.erase(trail.entries.begin(), trail.entries.begin() + 36);
+    auto what = order(kSixth, kSixth);
+    EXPECT_EQ(exported(what).error().kind, ExportFault::Kind::Incomplete);
+    what.origin = before;
+    ASSERT_TRUE(exported(what));
+    EXPECT_NE(sink.files.at("events.jsonl").find("\"previous\""), std::string::npos);
+}
+
+TEST_F(ExportTest, judgesByTheContextThatWentBefore)
+{
+    auto what = order(kSixth, kSixth);
+    EXPECT_FALSE(exported(what).value().rehearsal);
+    what.context = {trail.entries.front()};
+    EXPECT_TRUE(exported(what).value().rehearsal);
+}
+
+TEST_F(ExportTest, carriesKindsThatItDoesNotKnow)
+{
+    trail.entries.back().kind = "bag.flown";
+    ASSERT_TRUE(exported(order(kSixth, kSixth)));
+    EXPECT_NE(sink.files.at("events.jsonl").find("bag.flown"), std::string::npos);
+    EXPECT_NE(sink.files.at("events.csv").find("bag.flown"), std::string::npos);
+}
+
+TEST_F(ExportTest, refusesZonesAndDaysThatAreNone)
+{
+    auto what = order(kFifth, kFifth);
+    what.zone = "Europe/Nowhere";
+    EXPECT_EQ(exported(what).error().kind, ExportFault::Kind::NoSuchZone);
+    EXPECT_EQ(exported(order(kSixth, kFifth)).error().kind, ExportFault::Kind::NoSuchDay);
+    what = order(kFifth, kFifth);
+    what.zone = "Pacific/Apia";
+    what.firstDay = what.lastDay = 2011y / std::chrono::December / 30;
+    EXPECT_EQ(exported(what).error().kind, ExportFault::Kind::NoSuchDay);
+    EXPECT_TRUE(sink.order.empty());
+}
+
+TEST_F(ExportTest, saysWhenTheTrailWouldNot)
+{
+    trail.failsAt = 20;
+    const auto fault = exported(order(kFifth, kFifth)).error();
+    EXPECT_EQ(fault.kind, ExportFault::Kind::Trail);
+    EXPECT_EQ(fault.seq, 20);
+    EXPECT_EQ(fault.trouble.fault, StoreFault::Damaged);
+    EXPECT_FALSE(sink.files.contains("manifest.json"));
+}
+
+TEST_F(ExportTest, saysWhichEntryIsNotThere)
+{
+    const auto what = order(kFifth, kFifth);
+    trail.entries.erase(trail.entries.begin() + 19);
+    const auto fault = exported(what).error();
+    EXPECT_EQ(fault.kind, ExportFault::Kind::Incomplete);
+    EXPECT_EQ(fault.seq, 20);
+}
+
+TEST_F(ExportTest, neverHasAManifestWhenAFileFailed)
+{
+    for (const char* name :
+         {"events.jsonl", "events-sheet.csv", "deviations.csv", "manifest.json"}) {
+        test::MemorySink refusing;
+        refusing.refuses = name;
+        const auto fault = exported(order(kFifth, kFifth), refusing).error();
+        EXPECT_EQ(fault.kind, ExportFault::Kind::Sink);
+        EXPECT_EQ(fault.sink, (SinkFault{name, 13}));
+        EXPECT_FALSE(refusing.files.contains("manifest.json"));
+    }
+}
+
+// A disk that is full after any number of bytes: the whole set, or a fault and no manifest.
+TEST_F(ExportTest, isWholeOrNotAtAllOnAFullDisk)
+{
+    ASSERT_TRUE(exported(order(kFifth, kFifth)));
+    std::size_t total = 0;
+    for (const auto& [name, bytes] : sink.files)
+        total += bytes.size();
+    for (std::size_t room = 0; room < total; room += 97) {
+        test::MemorySink full;
+        full.room = room;
+        const auto done = exported(order(kFifth, kFifth), full);
+        ASSERT_EQ(done.has_value(), full.files.contains("manifest.json")) << room;
+        ASSERT_FALSE(done) << room;
+    }
+    test::MemorySink justEnough;
+    justEnough.room = total;
+    EXPECT_TRUE(exported(order(kFifth, kFifth), justEnough));
+}
+
+TEST(EventTableTest, hasEveryColumnOfAnEntry)
+{
+    Entry entry = test::sampleDay().entries[1];
+    entry.spool = SpoolOrigin{5, sha256("spool")};
+    entry.byReceipt = true;
+    CsvWriter csv = eventTable(CsvDialect::forPrograms());
+    writeEvent(csv, entry, {entry.at, std::chrono::hours(1)});
+    EXPECT_EQ(csv.take(),
+              "seq,at_utc,offset,kind,person,proof,payload,station,tap,place,by_receipt,card,boot_"
+              "us,boot_id,"
+              "spool_seq,spool_hash,hash\r\n"
+              "2,2026-03-05T06:00:00.000Z,+01:00,shift.opened,AB,claimed,"
+              "\"{\"\"card\"\":\"\"\"\",\"\"zone\"\":\"\"Europe/Amsterdam\"\"}\",bench "
+              "1,tap-2,,yes,,7200000000,"
+              "3f2b901c-7d11-4e5a-9c40-010203040506,5," +
+                  toHex(sha256("spool")) + "," + toHex(entry.hash) + "\r\n");
+}
+
+}  // namespace
+}  // namespace bathside

@@ -1,0 +1,126 @@
+#include "core/record/sheets.h"
+
+#include <string>
+#include <vector>
+
+#include <gtest/gtest.h>
+
+#include "tests/core/record/sample_day.h"
+#include "tests/support/local_days.h"
+
+namespace bathside {
+namespace {
+
+Sheets sheetsOf(const std::vector<Event>& events)
+{
+    const test::TableDays days;
+    SheetFold fold(days, "UTC", {CsvDialect::forPrograms()});
+    for (const Event& event : events)
+        fold.take(event);
+    return std::move(fold.finish().front());
+}
+
+std::vector<std::string> rowsOf(CsvWriter& csv)
+{
+    const std::string text = csv.take();
+    std::vector<std::string> rows;
+    for (std::size_t from = 0; from < text.size();) {
+        const std::size_t end = text.find("\r\n", from);
+        rows.push_back(text.substr(from, end - from));
+        from = end + 2;
+    }
+    rows.erase(rows.begin());  // the head
+    return rows;
+}
+
+bool has(const std::string& row, const std::string& cells)
+{
+    return row.find(cells) != std::string::npos;
+}
+
+class SheetsOfADay : public testing::Test {
+protected:
+    Sheets sheets = sheetsOf(test::sampleDay().events);
+};
+
+TEST_F(SheetsOfADay, haveARowForEachAmpouleBagAndDeviation)
+{
+    EXPECT_EQ(rowsOf(sheets.ampoules).size(), 3U);
+    EXPECT_EQ(rowsOf(sheets.bags).size(), 3U);
+    EXPECT_EQ(rowsOf(sheets.deviations).size(), 3U);
+}
+
+// Worked by hand from sample_day.h: 6.250 s to the bath; 70 s and 13.751 s more to diluent.
+TEST_F(SheetsOfADay, giveTheTimesThatTheLimitsWereJudgedBy)
+{
+    const auto rows = rowsOf(sheets.ampoules);
+    EXPECT_TRUE(has(rows[0], ",6.250,73.751,opened,no,")) << rows[0];
+    EXPECT_TRUE(has(rows[1], ",9.000,90.999,,no,"))
+        << rows[1];  // after the correction of *in bath*
+    EXPECT_TRUE(has(rows[2], ",,,,no,2026-03-05T06:10:12.000Z,broken")) << rows[2];
+}
+
+TEST_F(SheetsOfADay, showCorrectedValues)
+{
+    EXPECT_TRUE(has(rowsOf(sheets.ampoules)[0], ",serotype 3,K08,B1,"));
+    EXPECT_TRUE(has(rowsOf(sheets.bags)[0], ",2,\"1 × serotype 3 K07, 1 × serotype 3 K08\","));
+}
+
+TEST_F(SheetsOfADay, giveABagsAgeFromItsFirstAmpouleInDiluent)
+{
+    const auto rows = rowsOf(sheets.bags);
+    EXPECT_TRUE(has(rows[0], ",3601.234,no,expired,30.250,")) << rows[0];
+    EXPECT_TRUE(has(rows[1], ",,no,discarded,800.000,")) << rows[1];
+}
+
+TEST_F(SheetsOfADay, giveADeviationAsItStandsAfterRejudging)
+{
+    const auto rows = rowsOf(sheets.deviations);
+    EXPECT_TRUE(has(rows[0], ",exposure,ampoule:1/2,B1,,s,yes,no")) << rows[0];
+    EXPECT_TRUE(has(rows[1], ",in use,bag:B1,B1,1.234,s,no,yes")) << rows[1];
+    EXPECT_TRUE(has(rows[2], ",diluent,bag:B2,B2,0.600,°C,no,yes")) << rows[2];
+}
+
+TEST_F(SheetsOfADay, neutraliseLabelsAndWords)
+{
+    const auto rows = rowsOf(sheets.bags);
+    EXPECT_TRUE(has(rows[0], ",400.000,'=D7,21.500,")) << rows[0];
+    EXPECT_TRUE(has(rows[1], ",\"'=HYPERLINK(\"\"http://x\"\")\"")) << rows[1];
+}
+
+TEST(SheetFoldTest, whatWasTakenBackIsNotThere)
+{
+    test::DayScript day;
+    day.at("2026-03-05T06:00:00Z", ShiftOpened{"Europe/Amsterdam", {}})
+        .at("2026-03-05T06:01:00Z", BagStarted{{"B1"}, {400000}, {"D7"}, std::nullopt})
+        .at("2026-03-05T06:01:02Z", FactTakenBack{{2}, std::nullopt});
+    Sheets sheets = sheetsOf(day.events);
+    EXPECT_TRUE(rowsOf(sheets.bags).empty());
+}
+
+TEST(SheetFoldTest, aDurationAcrossARestartIsUncertain)
+{
+    test::DayScript day;
+    day.at("2026-03-05T06:00:00Z", ShiftOpened{"Europe/Amsterdam", {}})
+        .at("2026-03-05T06:01:00Z", AmpouleOut{{1, 1}, {"serotype 3"}, {"K07"}})
+        .at("2026-03-05T06:01:08Z", AmpouleInBath{{1, 1}, true});
+    day.events.back().at.bootId[0] ^= 1;
+    day.events.back().at.boot = std::chrono::seconds(3);
+    Sheets sheets = sheetsOf(day.events);
+    EXPECT_TRUE(has(rowsOf(sheets.ampoules).front(), ",8.000,,,yes,"));
+}
+
+TEST(SheetFoldTest, localTimeFollowsTheShiftsZone)
+{
+    const test::TableDays days;
+    SheetFold fold(days, "UTC", {});
+    const WallTime noon = fromRfc3339("2026-07-01T12:00:00Z").value();
+    EXPECT_EQ(fold.local(noon).offset, std::chrono::hours(0));
+    test::DayScript day;
+    day.at("2026-03-05T06:00:00Z", ShiftOpened{"Europe/Amsterdam", {}});
+    fold.take(day.events.front());
+    EXPECT_EQ(fold.local(noon).offset, std::chrono::hours(2));
+}
+
+}  // namespace
+}  // namespace bathside
