@@ -1,7 +1,7 @@
 #pragma once
 
-// What is due now, since when, how severe, and when that can next change. Computed, never scheduled:
-// after a crash, a restart or a suspend the right alarms are simply there again.
+// What is due now, since when, how severe, and when that can next change. Computed, never
+// scheduled: after a crash, a restart or a suspend the right alarms are simply there again.
 //
 // Pure. What alarms there are follows from the card's table and from the station itself (spec:
 // alarms). One cause, one alarm: its level rises, it does not multiply. Never early, not by a ms.
@@ -19,8 +19,10 @@
 namespace bathside {
 
 enum class StationCause : std::uint8_t { NoSound, NotRecorded, ClockStepped, ProbeLost };
-template <> struct Names<StationCause> {
-    static constexpr std::array<std::string_view, 4> all{"no sound", "not recorded", "clock stepped", "probe lost"};
+template <>
+struct Names<StationCause> {
+    static constexpr std::array<std::string_view, 4> all{"no sound", "not recorded",
+                                                         "clock stepped", "probe lost"};
 };
 
 using AlarmCause = std::variant<LimitName, StationCause>;
@@ -30,16 +32,18 @@ struct Alarm {
     AlarmCause cause;
     Subject subject;
     Level level{};
-    BootTime since{};                // when this level began, on the boot clock of `now`
-    std::optional<Micros> left;      // until the limit; below zero: passed by so much. None: not a matter of time
+    BootTime since{};  // when this level began, on the boot clock of `now`
+    std::optional<Micros>
+        left;  // until the limit; below zero: passed by so much. None: not a matter of time
     std::optional<std::int64_t> birdsLeft;  // likewise in birds
-    bool certain = true;             // false: reckoned from wall time across a start
-    bool hushed = false;             // heard, and the card's time is not over yet
+    bool certain = true;                    // false: reckoned from wall time across a start
+    bool hushed = false;                    // heard, and the card's time is not over yet
 };
 
 struct Alarms {
-    std::vector<Alarm> due;              // worst level first, the oldest first among equals
-    std::optional<BootTime> nextChange;  // first instant after now at which `due` can differ (rise, end of a hush)
+    std::vector<Alarm> due;  // worst level first, the oldest first among equals
+    std::optional<BootTime>
+        nextChange;  // first instant after now at which `due` can differ (rise, end of a hush)
 };
 
 [[nodiscard]] Alarms alarms(const Bench& bench, const Stamp& now);
@@ -50,11 +54,13 @@ struct Alarms {
 /// Time left of one ampoule's running limit (exposure, then thaw); none when nothing runs.
 struct Countdown {
     LimitName limit{};
-    Thresholds<Millis> thresholds;  // as they hold for it: the heads-up already brought forward by pace
-    Micros run{};                   // since it began
-    Micros left{};                  // below zero: passed
+    Thresholds<Millis>
+        thresholds;  // as they hold for it: the heads-up already brought forward by pace
+    Micros run{};    // since it began
+    Micros left{};   // below zero: passed
     bool certain = true;
 };
-[[nodiscard]] std::optional<Countdown> countdown(const Bench& bench, const Ampoule& ampoule, const Stamp& now);
+[[nodiscard]] std::optional<Countdown> countdown(const Bench& bench, const Ampoule& ampoule,
+                                                 const Stamp& now);
 
 }  // namespace bathside

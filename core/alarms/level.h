@@ -1,6 +1,7 @@
 #pragma once
 
-// How bad it is: three levels, told apart by rhythm, pitch, shape, word and colour (spec of alarms).
+// How bad it is: three levels, told apart by rhythm, pitch, shape, word and colour (spec of
+// alarms).
 
 #include <cstdint>
 

@@ -14,7 +14,8 @@ namespace bathside {
 [[nodiscard]] std::string toRfc3339(WallTime at);
 
 /// Any RFC 3339 date-time with an offset; decimals beyond ms are cut off; `:60` is the last ms of
-/// that minute (POSIX time has no leap second). Nothing else is taken: no date alone, no local time.
+/// that minute (POSIX time has no leap second). Nothing else is taken: no date alone, no local
+/// time.
 [[nodiscard]] std::optional<WallTime> fromRfc3339(std::string_view text);
 
 }  // namespace bathside

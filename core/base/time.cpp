@@ -14,7 +14,9 @@ Elapsed elapsed(const Stamp& from, const Stamp& to)
 Stamp shifted(const Stamp& at, Micros by)
 {
     const Micros wall = at.wall.time_since_epoch() + by;
-    return {.wall = WallTime(std::chrono::floor<Millis>(wall)), .boot = at.boot + by, .bootId = at.bootId};
+    return {.wall = WallTime(std::chrono::floor<Millis>(wall)),
+            .boot = at.boot + by,
+            .bootId = at.bootId};
 }
 
 }  // namespace bathside

@@ -48,7 +48,8 @@ Outcome withTime(Event event, const std::string& value)
     return event;
 }
 
-/// What `read` makes of the value, put where `find` points in the fact; facts without it lack the field.
+/// What `read` makes of the value, put where `find` points in the fact; facts without it lack the
+/// field.
 template <typename Find, typename Read>
 Outcome withMember(Event event, Find find, Read read)
 {
@@ -138,7 +139,8 @@ Outcome amended(const Event& event, const std::string& field, const std::string&
         return withMember(event, BATHSIDE_MEMBER(fact.ampoule.no), read);
     if (field == "bag") {
         // a deviation's bag is a judgement, not a statement
-        if (std::holds_alternative<DeviationFound>(event.fact) || std::holds_alternative<Rejudged>(event.fact))
+        if (std::holds_alternative<DeviationFound>(event.fact) ||
+            std::holds_alternative<Rejudged>(event.fact))
             return failure(AmendFault::NoSuchField);
         return withMember(event, BATHSIDE_MEMBER(fact.bag.text), read);
     }

@@ -16,9 +16,10 @@ enum class AmendFault : std::uint8_t {
     NothingChanges,  // it is that already
 };
 
-/// No event within the result: the correction says that it did not happen (`broken` false of a loss).
-/// `at` takes RFC 3339 and makes an implied step a timed one.
-[[nodiscard]] Result<std::optional<Event>, AmendFault> amended(const Event& event, const std::string& field,
+/// No event within the result: the correction says that it did not happen (`broken` false of a
+/// loss). `at` takes RFC 3339 and makes an implied step a timed one.
+[[nodiscard]] Result<std::optional<Event>, AmendFault> amended(const Event& event,
+                                                               const std::string& field,
                                                                const std::string& value);
 
 }  // namespace bathside

@@ -21,7 +21,8 @@
 
 namespace bathside {
 
-/// An instant on record: when, whether the step was tapped or implied by a later one, and by which event.
+/// An instant on record: when, whether the step was tapped or implied by a later one, and by which
+/// event.
 struct Moment {
     Stamp at;
     bool timed = true;
@@ -42,7 +43,10 @@ struct Ampoule {
     std::optional<Loss> lost;
     std::optional<BagId> bag;  // once it is in one
 
-    [[nodiscard]] const std::optional<Moment>& when(Step step) const { return steps[static_cast<std::size_t>(step)]; }
+    [[nodiscard]] const std::optional<Moment>& when(Step step) const
+    {
+        return steps[static_cast<std::size_t>(step)];
+    }
     /// Neither in a bag nor lost.
     [[nodiscard]] bool isOpen() const { return !lost && !bag; }
     /// The step it has reached, `Rinsed` counted only before `Bagged`.
@@ -58,7 +62,7 @@ struct BathAtPull {
 
 struct Pull {
     int no = 0;
-    std::vector<Ampoule> ampoules;  // by number
+    std::vector<Ampoule> ampoules;   // by number
     std::optional<BathAtPull> bath;  // once one is in the bath
     std::optional<Moment> closed;    // its last ampoule in a bag or lost
 };
@@ -89,8 +93,8 @@ struct Bag {
     std::optional<MilliCelsius> temperature;
     std::shared_ptr<const Card> card;  // the one it is judged by, for its whole life
     Moment started;
-    std::optional<Moment> inspected;    // and found good
-    std::optional<Moment> drawn;        // diluent in the syringe
+    std::optional<Moment> inspected;     // and found good
+    std::optional<Moment> drawn;         // diluent in the syringe
     std::optional<Moment> firstDiluent;  // its first ampoule in diluent: its age runs from here
     std::optional<Moment> mixed;         // since its last ampoule came in
     std::optional<Moment> swirled;       // mixed, or the last swirl
@@ -110,8 +114,8 @@ struct Line {
     std::int64_t birds = 0;  // running total of the shift
     std::int64_t birdsAtNeedle = 0;
     std::int64_t birdsAtDoseCheck = 0;
-    Moment since;      // first mention, or the last dose check
-    Moment needle;     // first mention, or the last needle change
+    Moment since;                         // first mention, or the last dose check
+    Moment needle;                        // first mention, or the last needle change
     std::optional<Gap> longestNeedleGap;  // birds
     bool stopped = false;
     Moment stateSince;  // stopped or going since
@@ -129,9 +133,9 @@ struct RaisedAlarm {
     std::string alarm;
     Level level{};
     Subject subject;
-    Stamp since;                   // of this level
-    std::optional<Stamp> heard;    // and hushed from then for the card's time
-    bool sounded = false;          // at this level
+    Stamp since;                 // of this level
+    std::optional<Stamp> heard;  // and hushed from then for the card's time
+    bool sounded = false;        // at this level
 };
 
 struct Judgement {
@@ -155,13 +159,13 @@ struct ExposedCane {
 
 struct Bench {
     // the station
-    Stamp last;                             // of the last event
+    Stamp last;  // of the last event
     Seq lastSeq = 0;
     bool rehearsal = false;
-    std::optional<BootId> boot;             // of the last start
-    bool clockTrusted = true;               // false: wall time across the last start cannot be relied on
-    std::set<BootId> untrusted;             // the boots for which that was so
-    bool soundProven = false;               // since the last start
+    std::optional<BootId> boot;  // of the last start
+    bool clockTrusted = true;    // false: wall time across the last start cannot be relied on
+    std::set<BootId> untrusted;  // the boots for which that was so
+    bool soundProven = false;    // since the last start
     bool soundLost = false;
     std::optional<StoreFault> storeFailed;  // until recovered
     std::optional<Stamp> clockStepped;      // until heard
@@ -176,11 +180,12 @@ struct Bench {
     std::optional<Shift> shift;
     std::optional<Person> onDuty;
     std::map<CheckId, CheckState> checks;
-    std::vector<TakenReading> readings;    // the last ones since the water was changed, oldest first
+    std::vector<TakenReading> readings;  // the last ones since the water was changed, oldest first
     std::optional<TakenReading> lastTaken;  // good or faulty
-    std::optional<Stamp> waterSince;        // the shift's opening, or the last change of water: readings count from here
-    std::map<ProbeId, Gap> overdue;         // probes read past their due date: by how much (ms) at first
-    std::optional<WallTime> nextPull;      // planned start
+    std::optional<Stamp>
+        waterSince;  // the shift's opening, or the last change of water: readings count from here
+    std::map<ProbeId, Gap> overdue;    // probes read past their due date: by how much (ms) at first
+    std::optional<WallTime> nextPull;  // planned start
 
     std::vector<Pull> pulls;  // in order; at most the last is open
     std::vector<Bag> bags;    // in order of start
@@ -203,16 +208,19 @@ struct Bench {
     [[nodiscard]] std::optional<TakenReading> lastGoodReading() const;
 };
 
-/// The card an ampoule is judged by: its bag's, else that of the bag being made up, else the one in force.
+/// The card an ampoule is judged by: its bag's, else that of the bag being made up, else the one in
+/// force.
 [[nodiscard]] const Card* cardOf(const Bench& bench, const Ampoule& ampoule);
 
-/// From the first *out of cryogen* until every ampoule of the pull is in a bag or lost, and the card's tail on.
+/// From the first *out of cryogen* until every ampoule of the pull is in a bag or lost, and the
+/// card's tail on.
 [[nodiscard]] bool inCriticalWindow(const Bench& bench, const Stamp& now);
 
 /// The verdict that holds now: of the last good reading, none when there is none or it is too old.
 [[nodiscard]] std::optional<Verdict> bathVerdict(const Bench& bench, const Stamp& now);
 
-/// The bench after one more event. May not refuse. Corrections and take-backs need the journal: see state.h.
+/// The bench after one more event. May not refuse. Corrections and take-backs need the journal: see
+/// state.h.
 [[nodiscard]] Bench evolve(Bench bench, const Event& event);
 
 }  // namespace bathside

@@ -15,7 +15,9 @@ bool isRepeat(const State& state, const Tap& tap)
     constexpr std::size_t kLookBack = 64;
     const auto& journal = state.journal;
     const auto from = journal.size() > kLookBack ? journal.end() - kLookBack : journal.begin();
-    const bool sameId = !tap.id.empty() && std::any_of(from, journal.end(), [&](const auto& event) { return event->tap == tap.id; });
+    const bool sameId = !tap.id.empty() && std::any_of(from, journal.end(), [&](const auto& event) {
+        return event->tap == tap.id;
+    });
     if (sameId)
         return true;
     const auto last = state.bench.lastTapAt.find(tap.place);
@@ -59,7 +61,8 @@ public:
     void holdMixedLots()
     {
         for (const Bag& bag : std::vector(m_state.bench.bags)) {
-            const bool isNew = mixesLots(m_state.bench, bag.id) && !mixesLots(m_before.bench, bag.id);
+            const bool isNew =
+                mixesLots(m_state.bench, bag.id) && !mixesLots(m_before.bench, bag.id);
             if (bag.isOpen() && !bag.held && isNew)
                 add(BagHeld{bag.id, HoldReason::WrongLot, {}});
         }
@@ -73,7 +76,9 @@ public:
             const auto* out = event ? std::get_if<AmpouleOut>(&event->fact) : nullptr;
             const auto* started = event ? std::get_if<BagStarted>(&event->fact) : nullptr;
             const Ampoule* ampoule = out ? m_state.bench.ampoule(out->ampoule) : nullptr;
-            const auto id = started ? std::optional(started->bag) : ampoule ? ampoule->bag : std::nullopt;
+            const auto id = started   ? std::optional(started->bag)
+                            : ampoule ? ampoule->bag
+                                      : std::nullopt;
             const Bag* bag = id ? m_state.bench.bag(*id) : nullptr;
             if (bag && !bag->held)
                 add(BagHeld{*id, HoldReason::WrongLot, {}});
@@ -88,7 +93,8 @@ public:
             const auto known = standing.find(found.key);
             const bool isNew = known == standing.end();
             if (isNew && !mending)
-                add(DeviationFound{found.key.first, found.key.second, found.bag, found.over, found.from});
+                add(DeviationFound{found.key.first, found.key.second, found.bag, found.over,
+                                   found.from});
             else if (mending && (isNew || known->second.over != found.over))
                 add(Rejudged{found.key.first, found.key.second, found.bag, found.over, found.from});
             if (!isNew)
@@ -105,9 +111,14 @@ public:
 private:
     void add(Fact fact)
     {
-        m_state = evolve(std::move(m_state),
-                         Event{.seq = m_state.bench.lastSeq + 1, .at = m_tap.at, .byReceipt = m_tap.byReceipt,
-                               .person = {}, .tap = m_tap.id, .place = m_tap.place, .card = {}, .fact = fact});
+        m_state = evolve(std::move(m_state), Event{.seq = m_state.bench.lastSeq + 1,
+                                                   .at = m_tap.at,
+                                                   .byReceipt = m_tap.byReceipt,
+                                                   .person = {},
+                                                   .tap = m_tap.id,
+                                                   .place = m_tap.place,
+                                                   .card = {},
+                                                   .fact = fact});
         m_facts.push_back(std::move(fact));
     }
 
@@ -121,7 +132,8 @@ std::vector<Seq> correctedLots(const std::vector<Fact>& said)
 {
     std::vector<Seq> seqs;
     for (const Fact& fact : said) {
-        if (const auto* corrected = std::get_if<FactCorrected>(&fact); corrected && corrected->field == "lot")
+        if (const auto* corrected = std::get_if<FactCorrected>(&fact);
+            corrected && corrected->field == "lot")
             seqs.push_back(corrected->seq);
     }
     return seqs;

@@ -11,7 +11,8 @@ const Check* openBlockingCheck(const Context& now)
 {
     for (const Check& check : now.card().checks) {
         const auto state = now.bench.checks.find(check.id);
-        const bool done = state != now.bench.checks.end() && (state->second.ok || !state->second.overridden.empty());
+        const bool done = state != now.bench.checks.end() &&
+                          (state->second.ok || !state->second.overridden.empty());
         if (check.blocking && !done)
             return &check;
     }
@@ -21,7 +22,8 @@ const Check* openBlockingCheck(const Context& now)
 bool isInAnyBag(const Context& now, const Bag& bag)
 {
     return std::ranges::any_of(now.bench.pulls, [&](const Pull& pull) {
-        return std::ranges::any_of(pull.ampoules, [&](const Ampoule& ampoule) { return ampoule.bag == bag.id; });
+        return std::ranges::any_of(pull.ampoules,
+                                   [&](const Ampoule& ampoule) { return ampoule.bag == bag.id; });
     });
 }
 
@@ -46,7 +48,8 @@ Decision on(const Context& now, const StartBag& meant)
 
 Decision on(const Context& now, const InspectBag& meant)
 {
-    const auto bag = bagMeant(now.bench, meant.bag, [](const Bag& b) { return !b.inspected && !b.held; });
+    const auto bag =
+        bagMeant(now.bench, meant.bag, [](const Bag& b) { return !b.inspected && !b.held; });
     if (!bag)
         return failure(bag.error());
     if ((*bag)->inspected)
@@ -58,7 +61,8 @@ Decision on(const Context& now, const InspectBag& meant)
 
 Decision on(const Context& now, const DrawDiluent& meant)
 {
-    const auto bag = bagMeant(now.bench, meant.bag, [](const Bag& b) { return b.isBeingMadeUp() && !b.drawn; });
+    const auto bag =
+        bagMeant(now.bench, meant.bag, [](const Bag& b) { return b.isBeingMadeUp() && !b.drawn; });
     if (!bag)
         return failure(bag.error());
     const Subject subject = subjectOf((*bag)->id);
@@ -77,7 +81,8 @@ Decision on(const Context& now, const DrawDiluent& meant)
 
 Decision on(const Context& now, const MixBag& meant)
 {
-    const auto bag = bagMeant(now.bench, meant.bag, [](const Bag& b) { return b.isBeingMadeUp() && b.firstDiluent; });
+    const auto bag = bagMeant(now.bench, meant.bag,
+                              [](const Bag& b) { return b.isBeingMadeUp() && b.firstDiluent; });
     if (!bag)
         return failure(bag.error());
     const Subject subject = subjectOf((*bag)->id);
@@ -92,7 +97,8 @@ Decision on(const Context& now, const MixBag& meant)
 
 Decision on(const Context& now, const HangBag& meant)
 {
-    const auto bag = bagMeant(now.bench, meant.bag, [](const Bag& b) { return b.mixed && !b.line && !b.held; });
+    const auto bag =
+        bagMeant(now.bench, meant.bag, [](const Bag& b) { return b.mixed && !b.line && !b.held; });
     if (!bag)
         return failure(bag.error());
     const Subject subject = subjectOf((*bag)->id);
@@ -111,7 +117,8 @@ Decision on(const Context& now, const HangBag& meant)
 
 Decision on(const Context& now, const SwirlBag& meant)
 {
-    const auto bag = bagMeant(now.bench, meant.bag, [](const Bag& b) { return b.mixed.has_value(); });
+    const auto bag =
+        bagMeant(now.bench, meant.bag, [](const Bag& b) { return b.mixed.has_value(); });
     if (!bag)
         return failure(bag.error());
     if (!(*bag)->mixed)
@@ -132,7 +139,8 @@ Decision on(const Context& now, const HoldBag& meant)
 
 Decision on(const Context& now, const ReleaseBag& meant)
 {
-    const auto bag = bagMeant(now.bench, meant.bag, [](const Bag& b) { return b.held.has_value(); });
+    const auto bag =
+        bagMeant(now.bench, meant.bag, [](const Bag& b) { return b.held.has_value(); });
     if (!bag)
         return failure(bag.error());
     if (!(*bag)->held)

@@ -15,12 +15,14 @@ bool isUndoable(const Event& event)
     return !event.place.empty() &&
            std::visit(
                []<typename F>(const F&) {
-                   constexpr bool isFrame = std::is_same_v<F, ShiftOpened> || std::is_same_v<F, ShiftClosed> ||
-                                            std::is_same_v<F, DutyTaken> || std::is_same_v<F, NoteMade> ||
-                                            std::is_same_v<F, CodeScanned> || std::is_same_v<F, TapRefused>;
-                   constexpr bool isMending = std::is_same_v<F, FactCorrected> || std::is_same_v<F, FactTakenBack> ||
-                                              std::is_same_v<F, QuestionAnswered> || std::is_same_v<F, AlarmHeard> ||
-                                              std::is_same_v<F, Rejudged>;
+                   constexpr bool isFrame =
+                       std::is_same_v<F, ShiftOpened> || std::is_same_v<F, ShiftClosed> ||
+                       std::is_same_v<F, DutyTaken> || std::is_same_v<F, NoteMade> ||
+                       std::is_same_v<F, CodeScanned> || std::is_same_v<F, TapRefused>;
+                   constexpr bool isMending =
+                       std::is_same_v<F, FactCorrected> || std::is_same_v<F, FactTakenBack> ||
+                       std::is_same_v<F, QuestionAnswered> || std::is_same_v<F, AlarmHeard> ||
+                       std::is_same_v<F, Rejudged>;
                    return !isFrame && !isMending;
                },
                event.fact);
@@ -44,13 +46,16 @@ std::optional<Refusal> unknownTarget(const Context& now, const Event& event, con
 {
     if (meant.field == "bag" && !std::holds_alternative<BagStarted>(event.fact)) {
         const BagId bag{meant.value};
-        return now.bench.bag(bag) ? std::nullopt : std::optional(Refusal{RefusalCode::NoSuchBag, subjectOf(bag), {}});
+        return now.bench.bag(bag)
+                   ? std::nullopt
+                   : std::optional(Refusal{RefusalCode::NoSuchBag, subjectOf(bag), {}});
     }
     return std::nullopt;
 }
 
 // The record says that `said` broke; it was `truth`. From there on each is written for the other.
-std::vector<Fact> swapped(const Context& now, AmpouleRef said, AmpouleRef truth, const std::string& why)
+std::vector<Fact> swapped(const Context& now, AmpouleRef said, AmpouleRef truth,
+                          const std::string& why)
 {
     const Ampoule* lost = now.bench.ampoule(said);
     std::vector<Fact> corrections;
@@ -58,10 +63,12 @@ std::vector<Fact> swapped(const Context& now, AmpouleRef said, AmpouleRef truth,
         std::visit(
             [&](const auto& fact) {
                 if constexpr (requires { fact.ampoule.no; }) {
-                    const bool later = event->seq >= lost->lost->moment.seq && !std::is_same_v<std::decay_t<decltype(fact)>, AmpouleOut>;
+                    const bool later = event->seq >= lost->lost->moment.seq &&
+                                       !std::is_same_v<std::decay_t<decltype(fact)>, AmpouleOut>;
                     if (later && (fact.ampoule == said || fact.ampoule == truth)) {
                         const int other = fact.ampoule == said ? truth.no : said.no;
-                        corrections.emplace_back(FactCorrected{event->seq, "ampoule", std::to_string(other), why});
+                        corrections.emplace_back(
+                            FactCorrected{event->seq, "ampoule", std::to_string(other), why});
                     }
                 }
             },
@@ -75,14 +82,16 @@ std::vector<Fact> swapped(const Context& now, AmpouleRef said, AmpouleRef truth,
 Decision on(const Context& now, const TakeBack& meant)
 {
     const auto& journal = now.state.journal;
-    const auto last = std::find_if(journal.rbegin(), journal.rend(), [](const auto& event) { return isUndoable(*event); });
+    const auto last = std::find_if(journal.rbegin(), journal.rend(),
+                                   [](const auto& event) { return isUndoable(*event); });
     if (last == journal.rend())
         return refuse(RefusalCode::NothingToTakeBack);
     const Elapsed since = elapsed((*last)->at, now.tap.at);
     const bool soon = since.certain && now.bench.card && since.time < now.card().takeBackFree;
     if (!soon && !inCriticalWindow(now.bench, now.tap.at) && meant.why.empty())
         return refuse(RefusalCode::ReasonMissing);
-    FactTakenBack said{.seqs = {}, .why = meant.why.empty() ? std::nullopt : std::optional(meant.why)};
+    FactTakenBack said{.seqs = {},
+                       .why = meant.why.empty() ? std::nullopt : std::optional(meant.why)};
     for (const auto& event : journal) {
         if (event->tap == (*last)->tap)
             said.seqs.push_back(event->seq);
@@ -120,7 +129,9 @@ Decision on(const Context& now, const Answer& meant)
 {
     const auto open = questions(now.bench);
     // by its id, or by the beginning of it while only one question begins so
-    const auto begins = [&](const Question& question) { return question.id.starts_with(meant.question); };
+    const auto begins = [&](const Question& question) {
+        return question.id.starts_with(meant.question);
+    };
     auto asked = std::ranges::find(open, meant.question, &Question::id);
     if (asked == open.end() && std::ranges::count_if(open, begins) == 1)
         asked = std::ranges::find_if(open, begins);
@@ -135,7 +146,8 @@ Decision on(const Context& now, const Answer& meant)
         const AmpouleRef truth{named.pull, std::stoi(meant.choice)};
         for (Fact& correction : swapped(now, named, truth, asked->id))
             said.push_back(std::move(correction));
-        said.emplace_back(QuestionAnswered{"which broke " + toText(subjectOf(truth)), meant.choice});
+        said.emplace_back(
+            QuestionAnswered{"which broke " + toText(subjectOf(truth)), meant.choice});
     }
     if (asked->kind == QuestionKind::WaterChanged && meant.choice == "yes")
         said.emplace_back(BathChanged{asked->id});

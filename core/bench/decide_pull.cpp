@@ -8,15 +8,20 @@
 namespace bathside::rows {
 namespace {
 
-const Pull* lastPull(const Bench& bench) { return bench.pulls.empty() ? nullptr : &bench.pulls.back(); }
+const Pull* lastPull(const Bench& bench)
+{
+    return bench.pulls.empty() ? nullptr : &bench.pulls.back();
+}
 
 const Ampoule* numbered(const Pull& pull, int no)
 {
-    const auto found = std::ranges::find(pull.ampoules, no, [](const Ampoule& a) { return a.ref.no; });
+    const auto found =
+        std::ranges::find(pull.ampoules, no, [](const Ampoule& a) { return a.ref.no; });
     return found == pull.ampoules.end() ? nullptr : &*found;
 }
 
-// --- out of cryogen ----------------------------------------------------------------------------------
+// --- out of cryogen
+// ----------------------------------------------------------------------------------
 
 class Taking {
 public:
@@ -39,8 +44,10 @@ public:
                 return refuse(RefusalCode::NoSuchAmpoule, subjectOf(ref));
             if (!m_used.insert(no).second)
                 return refuse(RefusalCode::AmpouleExists, subjectOf(ref));
-            const ComponentId component = one.component.empty() ? missingComponent() : one.component;
-            said.emplace_back(AmpouleOut{ref, component, one.lot.empty() ? lastLot(component) : one.lot});
+            const ComponentId component =
+                one.component.empty() ? missingComponent() : one.component;
+            said.emplace_back(
+                AmpouleOut{ref, component, one.lot.empty() ? lastLot(component) : one.lot});
         }
         return said;
     }
@@ -68,7 +75,8 @@ private:
     [[nodiscard]] LotId lastLot(const ComponentId& component) const
     {
         for (auto pull = m_now.bench.pulls.rbegin(); pull != m_now.bench.pulls.rend(); ++pull) {
-            for (auto ampoule = pull->ampoules.rbegin(); ampoule != pull->ampoules.rend(); ++ampoule) {
+            for (auto ampoule = pull->ampoules.rbegin(); ampoule != pull->ampoules.rend();
+                 ++ampoule) {
                 if (ampoule->component == component)
                     return ampoule->lot;
             }
@@ -82,7 +90,8 @@ private:
     std::set<int> m_used;
 };
 
-// --- the steps after it --------------------------------------------------------------------------------
+// --- the steps after it
+// --------------------------------------------------------------------------------
 
 Fact stepFact(Step step, AmpouleRef ref, const BagId& bag, bool timed)
 {
@@ -169,7 +178,8 @@ Result<BagId, Refusal> bagForAmpoules(const Bench& bench, const std::optional<Ba
 {
     const Bag* bag = named ? bench.bag(*named) : bench.bagBeingMadeUp();
     if (!bag)
-        return named ? refuse(RefusalCode::NoSuchBag, subjectOf(*named)) : refuse(RefusalCode::WhichBag);
+        return named ? refuse(RefusalCode::NoSuchBag, subjectOf(*named))
+                     : refuse(RefusalCode::WhichBag);
     if (!bag->isOpen())
         return refuse(RefusalCode::BagIsDown, subjectOf(bag->id));
     if (bag->held)
@@ -177,7 +187,8 @@ Result<BagId, Refusal> bagForAmpoules(const Bench& bench, const std::optional<Ba
     return bag->id;
 }
 
-/// The steps missed between where it is and `step`, written before it as not timed. Rinsing is never implied.
+/// The steps missed between where it is and `step`, written before it as not timed. Rinsing is
+/// never implied.
 void addSteps(std::vector<Fact>& said, const Ampoule& ampoule, Step step, const BagId& bag)
 {
     for (const Step missed : {Step::Bath, Step::Opened, Step::Diluent}) {

@@ -48,7 +48,8 @@ Decision on(const Context&, const NoteStoreFailure&);
 Decision on(const Context&, const NoteStoreRecovery&);
 // clang-format on
 
-[[nodiscard]] inline std::unexpected<Refusal> refuse(RefusalCode code, Subject subject = {}, std::string detail = {})
+[[nodiscard]] inline std::unexpected<Refusal> refuse(RefusalCode code, Subject subject = {},
+                                                     std::string detail = {})
 {
     return failure(Refusal{code, std::move(subject), std::move(detail)});
 }
@@ -61,13 +62,15 @@ template <typename... F>
 
 /// The open bag that is meant: the one named, or the only one for which `fits`.
 template <typename Fits>
-[[nodiscard]] Result<const Bag*, Refusal> bagMeant(const Bench& bench, const std::optional<BagId>& named, Fits fits)
+[[nodiscard]] Result<const Bag*, Refusal> bagMeant(const Bench& bench,
+                                                   const std::optional<BagId>& named, Fits fits)
 {
     if (named) {
         const Bag* bag = bench.bag(*named);
         if (!bag)
             return refuse(RefusalCode::NoSuchBag, subjectOf(*named));
-        return bag->isOpen() ? Result<const Bag*, Refusal>(bag) : refuse(RefusalCode::BagIsDown, subjectOf(*named));
+        return bag->isOpen() ? Result<const Bag*, Refusal>(bag)
+                             : refuse(RefusalCode::BagIsDown, subjectOf(*named));
     }
     const Bag* only = nullptr;
     for (const Bag& bag : bench.bags) {

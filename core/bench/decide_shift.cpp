@@ -28,14 +28,21 @@ std::optional<Refusal> noShift(const Context& now)
 Probe probeOf(const Bench& bench, const ProbeId& id)
 {
     const auto found = bench.probes.find(id);
-    return found == bench.probes.end() ? Probe{.id = id, .name = {}, .certificate = {}, .calibrated = {}, .due = {}, .points = {}} : *found->second;
+    return found == bench.probes.end() ? Probe{.id = id,
+                                               .name = {},
+                                               .certificate = {},
+                                               .calibrated = {},
+                                               .due = {},
+                                               .points = {}}
+                                       : *found->second;
 }
 
 /// Raw values of one thermometer are compared with its own.
 std::optional<TakenReading> lastGoodOf(const Bench& bench, const ProbeId& probe)
 {
-    const auto found = std::ranges::find(bench.readings.rbegin(), bench.readings.rend(), probe,
-                                         [](const TakenReading& reading) { return reading.fact.probe; });
+    const auto found =
+        std::ranges::find(bench.readings.rbegin(), bench.readings.rend(), probe,
+                          [](const TakenReading& reading) { return reading.fact.probe; });
     return found == bench.readings.rend() ? std::nullopt : std::optional(*found);
 }
 
@@ -46,14 +53,25 @@ ReadingTaken judgedReading(const Context& now, const ProbeId& probe, MilliCelsiu
     const auto& rules = now.card().bath;
     const auto last = lastGoodOf(now.bench, probe);
     if (const auto fault = implausible(rules, raw, last, now.tap.at))
-        return {.probe = probe, .raw = raw, .corrected = {}, .expanded = {}, .verdict = {}, .fault = fault};
-    const Tolerance tolerance{static_cast<double>(rules.target.count) / 1000, static_cast<double>(rules.tolerance.count) / 1000,
+        return {.probe = probe,
+                .raw = raw,
+                .corrected = {},
+                .expanded = {},
+                .verdict = {},
+                .fault = fault};
+    const Tolerance tolerance{static_cast<double>(rules.target.count) / 1000,
+                              static_cast<double>(rules.tolerance.count) / 1000,
                               static_cast<double>(rules.guardPercent) / 100};
     const auto day = std::chrono::floor<std::chrono::days>(now.tap.at.wall);
-    const Judged result = judged(probeOf(now.bench, probe), tolerance, static_cast<double>(raw.count) / 1000, day,
-                                 stability(now.bench.readings, now.tap.at));
-    return {.probe = probe, .raw = raw, .corrected = thousandths(result.corrected), .expanded = thousandths(result.expanded),
-            .verdict = result.verdict, .fault = {}};
+    const Judged result =
+        judged(probeOf(now.bench, probe), tolerance, static_cast<double>(raw.count) / 1000, day,
+               stability(now.bench.readings, now.tap.at));
+    return {.probe = probe,
+            .raw = raw,
+            .corrected = thousandths(result.corrected),
+            .expanded = thousandths(result.expanded),
+            .verdict = result.verdict,
+            .fault = {}};
 }
 
 }  // namespace
@@ -127,7 +145,12 @@ Decision on(const Context& now, const TakeReading& meant)
     if (!now.bench.card)
         return refuse(RefusalCode::NoCard);
     if (const auto* fault = std::get_if<ReadingFault>(&meant.value))
-        return facts(ReadingTaken{.probe = meant.probe, .raw = {}, .corrected = {}, .expanded = {}, .verdict = {}, .fault = *fault});
+        return facts(ReadingTaken{.probe = meant.probe,
+                                  .raw = {},
+                                  .corrected = {},
+                                  .expanded = {},
+                                  .verdict = {},
+                                  .fault = *fault});
     return facts(judgedReading(now, meant.probe, std::get<MilliCelsius>(meant.value)));
 }
 

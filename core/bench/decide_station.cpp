@@ -28,7 +28,8 @@ Decision on(const Context& now, const StartStation& meant)
     std::vector<Fact> said{StationStarted{meant.version, meant.head, meant.rehearsal},
                            ClockChecked{meant.synchronised, meant.offset}};
     const bool otherBoot = now.bench.boot && *now.bench.boot != now.tap.at.bootId;
-    const bool lostTrack = otherBoot && (!meant.synchronised || now.tap.at.wall < now.bench.last.wall);
+    const bool lostTrack =
+        otherBoot && (!meant.synchronised || now.tap.at.wall < now.bench.last.wall);
     if (lostTrack) {
         for (const BagId& bag : agelessBags(now))
             said.emplace_back(BagHeld{bag, HoldReason::AgeUnknown, {}});
@@ -65,7 +66,10 @@ Decision on(const Context&, const NoteStoreFailure& meant)
     return facts(StoreFailed{meant.fault, meant.errorNumber, meant.spool});
 }
 
-Decision on(const Context&, const NoteStoreRecovery& meant) { return facts(StoreRecovered{meant.merged, meant.spool}); }
+Decision on(const Context&, const NoteStoreRecovery& meant)
+{
+    return facts(StoreRecovered{meant.merged, meant.spool});
+}
 
 Decision on(const Context&, const AdoptCard& meant)
 {
@@ -94,7 +98,8 @@ Decision on(const Context& now, const RaiseAlarm& meant)
 Decision on(const Context& now, const NoteSounded& meant)
 {
     const auto standing = now.bench.alarms.find(meant.alarm);
-    const bool isNews = standing != now.bench.alarms.end() && standing->second.level == meant.level && !standing->second.sounded;
+    const bool isNews = standing != now.bench.alarms.end() &&
+                        standing->second.level == meant.level && !standing->second.sounded;
     if (!isNews)
         return std::vector<Fact>{};
     return facts(AlarmSounded{meant.alarm, meant.level, meant.device, meant.late});

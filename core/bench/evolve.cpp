@@ -6,7 +6,8 @@
 namespace bathside {
 namespace {
 
-constexpr std::size_t kReadingsKept = 128;  // two minutes of trend and any settling time, at one in 10 s
+constexpr std::size_t kReadingsKept =
+    128;  // two minutes of trend and any settling time, at one in 10 s
 
 Moment momentOf(const Event& event, bool timed = true) { return {event.at, timed, event.seq}; }
 
@@ -38,7 +39,10 @@ Line& lineIn(Bench& bench, const LineId& id, const Event& event)
     if (found != bench.lines.end())
         return found->second;
     const Moment now = momentOf(event);
-    return bench.lines.emplace(id, Line{.id = id, .since = now, .needle = now, .longestNeedleGap = {}, .stateSince = now})
+    return bench.lines
+        .emplace(
+            id,
+            Line{.id = id, .since = now, .needle = now, .longestNeedleGap = {}, .stateSince = now})
         .first->second;
 }
 
@@ -146,11 +150,17 @@ void on(Bench& bench, const Event& event, const ShiftClosed&)
     bench.nextPull.reset();
 }
 
-void on(Bench& bench, const Event&, const DutyTaken& fact) { bench.onDuty = Person{.id = fact.person}; }
+void on(Bench& bench, const Event&, const DutyTaken& fact)
+{
+    bench.onDuty = Person{.id = fact.person};
+}
 
 void on(Bench& bench, const Event& event, const CheckRecorded& fact)
 {
-    bench.checks[fact.check] = {.ok = fact.ok, .value = fact.value.value_or(""), .overridden = {}, .moment = momentOf(event)};
+    bench.checks[fact.check] = {.ok = fact.ok,
+                                .value = fact.value.value_or(""),
+                                .overridden = {},
+                                .moment = momentOf(event)};
 }
 
 void on(Bench& bench, const Event& event, const CheckOverridden& fact)
@@ -259,7 +269,8 @@ void on(Bench& bench, const Event& event, const BagDown& fact)
         bag->down = BagEnd{momentOf(event), fact.why, fact.left};
 }
 
-// --- ampoules --------------------------------------------------------------------------------------
+// --- ampoules
+// --------------------------------------------------------------------------------------
 
 void on(Bench& bench, const Event& event, const AmpouleOut& fact)
 {
@@ -286,7 +297,8 @@ BathAtPull bathAt(const Bench& bench, const Event& event)
     BathAtPull bath{.verdict = verdict, .over = 0, .reading = event.seq};
     if (verdict == Verdict::Outside) {
         const auto& rules = bench.card->content().bath;
-        const auto off = bench.readings.back().fact.corrected.value_or(MilliCelsius{}).count - rules.target.count;
+        const auto off = bench.readings.back().fact.corrected.value_or(MilliCelsius{}).count -
+                         rules.target.count;
         bath.over = std::max<std::int64_t>(0, std::abs(off) - rules.tolerance.count);
     }
     return bath;
@@ -297,7 +309,8 @@ void on(Bench& bench, const Event& event, const AmpouleInBath& fact)
     setStep(bench, event, fact.ampoule, Step::Bath, fact.timed);
     const BathAtPull bath = bathAt(bench, event);
     auto& worst = pullIn(bench, fact.ampoule.pull).bath;
-    if (!worst || std::pair(badness(bath.verdict), bath.over) > std::pair(badness(worst->verdict), worst->over))
+    if (!worst || std::pair(badness(bath.verdict), bath.over) >
+                      std::pair(badness(worst->verdict), worst->over))
         worst = bath;
 }
 
@@ -319,7 +332,8 @@ void on(Bench& bench, const Event& event, const AmpouleRinsed& fact)
 void takeIn(Bag& bag, const Ampoule& ampoule)
 {
     const auto& diluent = ampoule.when(Step::Diluent);
-    const bool first = diluent && (!bag.firstDiluent || diluent->at.wall < bag.firstDiluent->at.wall);
+    const bool first =
+        diluent && (!bag.firstDiluent || diluent->at.wall < bag.firstDiluent->at.wall);
     if (first)
         bag.firstDiluent = diluent;
     bag.mixed.reset();
@@ -357,7 +371,8 @@ void on(Bench& bench, const Event& event, const CaneExposed& fact)
 
 void on(Bench& bench, const Event&, const PullPlanned& fact) { bench.nextPull = fact.start; }
 
-// --- lines -----------------------------------------------------------------------------------------
+// --- lines
+// -----------------------------------------------------------------------------------------
 
 void on(Bench& bench, const Event& event, const BirdsCounted& fact)
 {
@@ -379,8 +394,14 @@ void setGoing(Bench& bench, const Event& event, const LineId& id, bool stopped)
     line.stateSince = momentOf(event);
 }
 
-void on(Bench& bench, const Event& event, const LineStopped& fact) { setGoing(bench, event, fact.line, true); }
-void on(Bench& bench, const Event& event, const LineGoing& fact) { setGoing(bench, event, fact.line, false); }
+void on(Bench& bench, const Event& event, const LineStopped& fact)
+{
+    setGoing(bench, event, fact.line, true);
+}
+void on(Bench& bench, const Event& event, const LineGoing& fact)
+{
+    setGoing(bench, event, fact.line, false);
+}
 
 void on(Bench& bench, const Event& event, const DoseChecked& fact)
 {
@@ -391,7 +412,8 @@ void on(Bench& bench, const Event& event, const DoseChecked& fact)
     line.since = momentOf(event);
 }
 
-// --- judgements, alarms, words ---------------------------------------------------------------------
+// --- judgements, alarms, words
+// ---------------------------------------------------------------------
 
 void on(Bench& bench, const Event& event, const DeviationFound& fact)
 {
@@ -409,8 +431,12 @@ void on(Bench& bench, const Event& event, const Rejudged& fact)
 
 void on(Bench& bench, const Event& event, const AlarmRaised& fact)
 {
-    bench.alarms[fact.alarm] = {.alarm = fact.alarm, .level = fact.level, .subject = fact.subject,
-                                .since = event.at, .heard = {}, .sounded = false};
+    bench.alarms[fact.alarm] = {.alarm = fact.alarm,
+                                .level = fact.level,
+                                .subject = fact.subject,
+                                .since = event.at,
+                                .heard = {},
+                                .sounded = false};
 }
 
 void on(Bench& bench, const Event&, const AlarmSounded& fact)
@@ -431,7 +457,10 @@ void on(Bench& bench, const Event& event, const AlarmHeard& fact)
 
 void on(Bench& bench, const Event&, const AlarmEnded& fact) { bench.alarms.erase(fact.alarm); }
 
-void on(Bench& bench, const Event&, const QuestionAnswered& fact) { bench.answers[fact.question] = fact.choice; }
+void on(Bench& bench, const Event&, const QuestionAnswered& fact)
+{
+    bench.answers[fact.question] = fact.choice;
+}
 
 // Facts that leave the bench alone are listed too, so that a new kind of fact stops the build until
 // someone has decided what it does. Amendments work on the journal (state.h).

@@ -7,12 +7,17 @@ namespace {
 
 // In the order of `Intent`.
 constexpr std::array<std::string_view, std::variant_size_v<Intent>> kNames{
-    "open-shift", "close-shift", "duty", "check", "override", "reading", "water-changed", "start-bag", "inspected",
-    "diluent-drawn", "mixed", "hang", "swirl", "hold", "release", "bag-down", "out-of-cryogen", "move-on", "lost",
-    "cane-exposed", "plan-pull", "birds", "needle", "line-stop", "line-go", "dose-check", "heard", "take-back", "correct",
-    "answer", "note", "scan", "adopt-card", "describe-probe", "start-station", "stop-station", "clock-step", "raise-alarm",
-    "sounded", "end-alarm", "prove-sound", "lose-sound", "find-sound", "store-failure", "store-recovery"};
-constexpr std::array<std::string_view, kSteps> kSteppedTo{"out-of-cryogen", "in-bath", "opened", "in-diluent", "rinsed", "in-bag"};
+    "open-shift",   "close-shift",    "duty",        "check",          "override",
+    "reading",      "water-changed",  "start-bag",   "inspected",      "diluent-drawn",
+    "mixed",        "hang",           "swirl",       "hold",           "release",
+    "bag-down",     "out-of-cryogen", "move-on",     "lost",           "cane-exposed",
+    "plan-pull",    "birds",          "needle",      "line-stop",      "line-go",
+    "dose-check",   "heard",          "take-back",   "correct",        "answer",
+    "note",         "scan",           "adopt-card",  "describe-probe", "start-station",
+    "stop-station", "clock-step",     "raise-alarm", "sounded",        "end-alarm",
+    "prove-sound",  "lose-sound",     "find-sound",  "store-failure",  "store-recovery"};
+constexpr std::array<std::string_view, kSteps> kSteppedTo{"out-of-cryogen", "in-bath", "opened",
+                                                          "in-diluent",     "rinsed",  "in-bag"};
 
 }  // namespace
 

@@ -15,6 +15,7 @@
 
 namespace bathside {
 
+// clang-format off
 // --- people ------------------------------------------------------------------------------------------
 struct OpenShift { std::string zone; PersonId person; };
 struct CloseShift {};
@@ -75,12 +76,15 @@ struct FindSound { std::string device; };
 struct NoteStoreFailure { StoreFault fault{}; std::int64_t errorNumber = 0; std::string spool; };
 struct NoteStoreRecovery { std::int64_t merged = 0; std::string spool; };
 
-using Intent = std::variant<
-    OpenShift, CloseShift, TakeDuty, RecordCheck, OverrideCheck, TakeReading, ChangeWater, StartBag, InspectBag,
-    DrawDiluent, MixBag, HangBag, SwirlBag, HoldBag, ReleaseBag, TakeBagDown, TakeOut, MoveOn, LoseAmpoule,
-    ExposeCane, PlanPull, CountBirds, ChangeNeedle, StopLine, GoLine, CheckDose, HearAlarm, TakeBack, Correct,
-    Answer, MakeNote, Scan, AdoptCard, DescribeProbe, StartStation, StopStation, NoteClockStep, RaiseAlarm,
-    NoteSounded, EndAlarm, ProveSound, LoseSound, FindSound, NoteStoreFailure, NoteStoreRecovery>;
+// clang-format on
+using Intent =
+    std::variant<OpenShift, CloseShift, TakeDuty, RecordCheck, OverrideCheck, TakeReading,
+                 ChangeWater, StartBag, InspectBag, DrawDiluent, MixBag, HangBag, SwirlBag, HoldBag,
+                 ReleaseBag, TakeBagDown, TakeOut, MoveOn, LoseAmpoule, ExposeCane, PlanPull,
+                 CountBirds, ChangeNeedle, StopLine, GoLine, CheckDose, HearAlarm, TakeBack,
+                 Correct, Answer, MakeNote, Scan, AdoptCard, DescribeProbe, StartStation,
+                 StopStation, NoteClockStep, RaiseAlarm, NoteSounded, EndAlarm, ProveSound,
+                 LoseSound, FindSound, NoteStoreFailure, NoteStoreRecovery>;
 
 /// The intent's word, as scripts and refused taps write it.
 [[nodiscard]] std::string_view nameOf(const Intent& intent);

@@ -10,7 +10,8 @@ bool isLimit(const Card& card, LimitName name) { return card.limit(name).sort ==
 
 /// By how many ms the stretch passed `at`; none: the limit was kept. A stretch across a start whose
 /// clock could not be trusted counts as passed.
-std::optional<std::int64_t> passed(const Bench& bench, const Moment& from, const Moment& to, std::optional<Millis> at)
+std::optional<std::int64_t> passed(const Bench& bench, const Moment& from, const Moment& to,
+                                   std::optional<Millis> at)
 {
     if (!at)
         return std::nullopt;
@@ -43,7 +44,8 @@ public:
     }
 
 private:
-    void find(LimitName limit, Subject subject, std::optional<BagId> bag, std::int64_t over, std::vector<Seq> from)
+    void find(LimitName limit, Subject subject, std::optional<BagId> bag, std::int64_t over,
+              std::vector<Seq> from)
     {
         m_found.push_back({{limit, std::move(subject)}, std::move(bag), over, std::move(from)});
     }
@@ -62,7 +64,8 @@ private:
             judge(*card, ampoule, LimitName::Thaw, bath->timed ? *bath : *out, *diluent);
     }
 
-    void judge(const Card& card, const Ampoule& ampoule, LimitName limit, const Moment& from, const Moment& to)
+    void judge(const Card& card, const Ampoule& ampoule, LimitName limit, const Moment& from,
+               const Moment& to)
     {
         const auto over = passed(m_bench, from, to, card.timesFor(limit, ampoule.component).at);
         if (over && isLimit(card, limit))
@@ -82,8 +85,8 @@ private:
         const Card* card = pull.ampoules.empty() ? nullptr : cardOf(m_bench, pull.ampoules.front());
         const bool outside = pull.bath && pull.bath->verdict == Verdict::Outside;
         if (card && outside && isLimit(*card, LimitName::BathAtPull))
-            find(LimitName::BathAtPull, subjectOfPull(pull.no), bagOf(pull.ampoules.front()), pull.bath->over,
-                 {pull.bath->reading});
+            find(LimitName::BathAtPull, subjectOfPull(pull.no), bagOf(pull.ampoules.front()),
+                 pull.bath->over, {pull.bath->reading});
     }
 
     void judge(const Bag& bag)
@@ -95,12 +98,15 @@ private:
         if (bag.firstDiluent && bag.down && isLimit(*bag.card, LimitName::InUse)) {
             const auto over = passed(m_bench, *bag.firstDiluent, bag.down->moment, times.at);
             if (over)
-                find(LimitName::InUse, subjectOf(bag.id), bag.id, *over, {bag.firstDiluent->seq, bag.down->moment.seq});
+                find(LimitName::InUse, subjectOf(bag.id), bag.id, *over,
+                     {bag.firstDiluent->seq, bag.down->moment.seq});
         }
         const auto& swirl = bag.card->limit(LimitName::Swirl);
         const auto& gap = bag.longestSwirlGap;
-        if (gap && swirl.sort == Sort::Limit && swirl.time.at && gap->amount >= swirl.time.at->count())
-            find(LimitName::Swirl, subjectOf(bag.id), bag.id, gap->amount - swirl.time.at->count(), {gap->from, gap->to});
+        if (gap && swirl.sort == Sort::Limit && swirl.time.at &&
+            gap->amount >= swirl.time.at->count())
+            find(LimitName::Swirl, subjectOf(bag.id), bag.id, gap->amount - swirl.time.at->count(),
+                 {gap->from, gap->to});
     }
 
     void judgeDiluent(const Bag& bag)
@@ -108,7 +114,8 @@ private:
         if (!bag.temperature || !isLimit(*bag.card, LimitName::Diluent))
             return;
         const auto& content = bag.card->content();
-        const auto over = std::max(content.diluentLow - *bag.temperature, *bag.temperature - content.diluentHigh);
+        const auto over =
+            std::max(content.diluentLow - *bag.temperature, *bag.temperature - content.diluentHigh);
         if (over.count > 0)
             find(LimitName::Diluent, subjectOf(bag.id), bag.id, over.count, {bag.started.seq});
     }
@@ -120,7 +127,8 @@ private:
         const auto& needle = m_bench.card->limit(LimitName::Needle);
         const auto& gap = line.longestNeedleGap;
         if (gap && needle.sort == Sort::Limit && needle.birds.at && gap->amount >= *needle.birds.at)
-            find(LimitName::Needle, subjectOf(line.id), {}, gap->amount - *needle.birds.at, {gap->from, gap->to});
+            find(LimitName::Needle, subjectOf(line.id), {}, gap->amount - *needle.birds.at,
+                 {gap->from, gap->to});
     }
 
     const Bench& m_bench;

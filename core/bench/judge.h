@@ -3,8 +3,8 @@
 // Every limit that was passed, judged afresh from the bench as it stands.
 //
 // A limit is kept when the elapsed time is less than it. Each ampoule, bag, pull or line is judged
-// on its own, once the fact that ends the overrun is there. An untimed step is judged as late as the
-// record allows; across a start with an untrusted clock the limit counts as passed with 0 over.
+// on its own, once the fact that ends the overrun is there. An untimed step is judged as late as
+// the record allows; across a start with an untrusted clock the limit counts as passed with 0 over.
 // (Spec: the job, section 3.)
 
 #include <optional>

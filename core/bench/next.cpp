@@ -7,9 +7,13 @@
 namespace bathside {
 namespace {
 
-const Card::Content* rules(const Bench& bench) { return bench.card ? &bench.card->content() : nullptr; }
+const Card::Content* rules(const Bench& bench)
+{
+    return bench.card ? &bench.card->content() : nullptr;
+}
 
-/// Where an ampoule stands in the queue of the hands: those under a limit first, the oldest of them first.
+/// Where an ampoule stands in the queue of the hands: those under a limit first, the oldest of them
+/// first.
 auto urgency(const Ampoule& ampoule)
 {
     const Step reached = ampoule.reached();
@@ -53,10 +57,11 @@ bool hasWholeRecipe(const Bench& bench, const Bag& bag)
 
 Next nextForBag(const Bench& bench, const Bag& bag)
 {
-    const auto deed = !bag.inspected                                    ? NextDeed::Inspect
-                      : !bag.drawn                                      ? NextDeed::DrawDiluent
-                      : bag.card && bag.firstDiluent && hasWholeRecipe(bench, bag) ? NextDeed::Mix
-                                                                        : NextDeed::TakeOut;
+    const auto deed = !bag.inspected ? NextDeed::Inspect
+                      : !bag.drawn   ? NextDeed::DrawDiluent
+                      : bag.card && bag.firstDiluent && hasWholeRecipe(bench, bag)
+                          ? NextDeed::Mix
+                          : NextDeed::TakeOut;
     return {.deed = deed, .step = {}, .ampoules = {}, .bag = bag.id};
 }
 
@@ -64,12 +69,14 @@ bool checksOpen(const Bench& bench)
 {
     return std::ranges::any_of(bench.card->content().checks, [&](const Check& check) {
         const auto found = bench.checks.find(check.id);
-        const bool done = found != bench.checks.end() && (found->second.ok || !found->second.overridden.empty());
+        const bool done =
+            found != bench.checks.end() && (found->second.ok || !found->second.overridden.empty());
         return check.blocking && !done;
     });
 }
 
-const std::vector<std::string> kLateCauses{"interrupted", "too many at once", "hard to open", "tapped late", "other"};
+const std::vector<std::string> kLateCauses{"interrupted", "too many at once", "hard to open",
+                                           "tapped late", "other"};
 const std::vector<std::string> kShortCauses{"small ampoule", "warm bath", "tapped late", "other"};
 const std::vector<std::string> kYesNo{"yes", "no"};
 
@@ -92,7 +99,8 @@ public:
     }
 
 private:
-    void ask(std::string id, QuestionKind kind, Subject subject, LimitName limit, std::vector<std::string> choices)
+    void ask(std::string id, QuestionKind kind, Subject subject, LimitName limit,
+             std::vector<std::string> choices)
     {
         if (!m_bench.answers.contains(id))
             m_open.push_back({std::move(id), kind, std::move(subject), limit, std::move(choices)});
@@ -112,8 +120,8 @@ private:
     {
         const Subject subject = subjectOf(ampoule.ref);
         if (m_bench.judgements.contains({limit, subject}))
-            ask(questionId("why late " + std::string(nameOf(limit)), subject), QuestionKind::WhyLate, subject, limit,
-                kLateCauses);
+            ask(questionId("why late " + std::string(nameOf(limit)), subject),
+                QuestionKind::WhyLate, subject, limit, kLateCauses);
     }
 
     void thawedShort(const Ampoule& ampoule)
@@ -124,8 +132,8 @@ private:
         if (!bath || !diluent || !bath->timed || !diluent->timed || !card)
             return;
         if (elapsed(bath->at, diluent->at).time < card->content().shortestThaw)
-            ask(questionId("thawed short", subjectOf(ampoule.ref)), QuestionKind::ThawedShort, subjectOf(ampoule.ref),
-                LimitName::Thaw, kShortCauses);
+            ask(questionId("thawed short", subjectOf(ampoule.ref)), QuestionKind::ThawedShort,
+                subjectOf(ampoule.ref), LimitName::Thaw, kShortCauses);
     }
 
     void broken(const Pull& pull)
@@ -143,11 +151,13 @@ private:
         if (!broken)
             return;
         if (numbers.size() > 1)
-            ask(questionId("which broke", subjectOf(broken->ref)), QuestionKind::WhichBroke, subjectOf(broken->ref), {}, numbers);
-        ask(questionId("anyone hurt", subjectOfPull(pull.no)), QuestionKind::AnyoneHurt, subjectOfPull(pull.no), {}, kYesNo);
+            ask(questionId("which broke", subjectOf(broken->ref)), QuestionKind::WhichBroke,
+                subjectOf(broken->ref), {}, numbers);
+        ask(questionId("anyone hurt", subjectOfPull(pull.no)), QuestionKind::AnyoneHurt,
+            subjectOfPull(pull.no), {}, kYesNo);
         if (burst)
-            ask(questionId("water changed", subjectOfPull(pull.no)), QuestionKind::WaterChanged, subjectOfPull(pull.no), {},
-                kYesNo);
+            ask(questionId("water changed", subjectOfPull(pull.no)), QuestionKind::WaterChanged,
+                subjectOfPull(pull.no), {}, kYesNo);
     }
 
     const Bench& m_bench;
@@ -169,7 +179,9 @@ Next next(const Bench& bench)
             return {.deed = NextDeed::Hang, .step = {}, .ampoules = {}, .bag = bag.id};
     }
     const bool inUse = std::ranges::any_of(bench.bags, &Bag::isOpen);
-    const auto deed = checksOpen(bench) ? NextDeed::SetUp : inUse ? NextDeed::Wait : NextDeed::StartBag;
+    const auto deed = checksOpen(bench) ? NextDeed::SetUp
+                      : inUse           ? NextDeed::Wait
+                                        : NextDeed::StartBag;
     return {.deed = deed, .step = {}, .ampoules = {}, .bag = {}};
 }
 
@@ -191,7 +203,8 @@ Millis handling(const Bench& bench)
         }
         std::ranges::sort(times, {}, &Stamp::boot);
         for (std::size_t i = 1; i < times.size(); ++i) {
-            if (const auto gap = elapsed(times[i - 1], times[i]); gap.certain && gap.time > Micros::zero())
+            if (const auto gap = elapsed(times[i - 1], times[i]);
+                gap.certain && gap.time > Micros::zero())
                 seen.push_back(gap.time);
         }
     }
@@ -204,7 +217,8 @@ Millis handling(const Bench& bench)
 }
 
 // n ampoules that go in s apart are slushy from the heads-up on and taken one by one, `hand` each:
-// the k-th is done at max(done before it, cue + (k-1) s) + hand, and must be before limit + (k-1) s.
+// the k-th is done at max(done before it, cue + (k-1) s) + hand, and must be before limit + (k-1)
+// s.
 Pace pace(const Bench& bench, int n)
 {
     if (!bench.card)
@@ -244,7 +258,8 @@ Millis thawCue(const Bench& bench, const Ampoule& ampoule)
     const auto before = std::ranges::count_if(pull->ampoules, [&](const Ampoule& other) {
         const auto& since = other.when(Step::Bath);
         const bool waiting = other.isOpen() && since && !other.when(Step::Diluent);
-        return waiting && std::tuple(since->at.boot, other.ref.no) < std::tuple(bath->at.boot, ampoule.ref.no);
+        return waiting &&
+               std::tuple(since->at.boot, other.ref.no) < std::tuple(bath->at.boot, ampoule.ref.no);
     });
     const Millis early = *times.at - before * handling(bench);
     return std::max(std::min(cue, early), card->content().shortestThaw);
@@ -257,7 +272,9 @@ std::int64_t birdsServed(const Bench& bench, const Bag& bag)
     if (!bag.line)
         return 0;
     const auto line = bench.lines.find(*bag.line);
-    return line == bench.lines.end() ? 0 : std::max<std::int64_t>(0, line->second.birds - bag.hungAtBirds);
+    return line == bench.lines.end()
+               ? 0
+               : std::max<std::int64_t>(0, line->second.birds - bag.hungAtBirds);
 }
 
 MicroLitres volumeLeft(const Bench& bench, const Bag& bag)

@@ -11,7 +11,16 @@
 namespace bathside {
 
 enum class NextDeed : std::uint8_t {
-    OpenShift, SetUp, StartBag, Inspect, DrawDiluent, TakeOut, MoveOn, Mix, Hang, Wait,
+    OpenShift,
+    SetUp,
+    StartBag,
+    Inspect,
+    DrawDiluent,
+    TakeOut,
+    MoveOn,
+    Mix,
+    Hang,
+    Wait,
 };
 
 /// The next thing a person will have done, and for which ampoules.
@@ -30,16 +39,23 @@ struct Next {
 [[nodiscard]] Millis handling(const Bench& bench);
 
 struct Pace {
-    int together = 1;   // how many may go in at once and each still be in time
-    Millis stagger{};   // else this far apart, in whole seconds; 0 when they fit
+    int together = 1;  // how many may go in at once and each still be in time
+    Millis stagger{};  // else this far apart, in whole seconds; 0 when they fit
 };
 /// For `n` ampoules at this handling time, by the card in force.
 [[nodiscard]] Pace pace(const Bench& bench, int n);
 
-/// When to call for this ampoule: the card's heads-up, or earlier, so that those before it leave time.
+/// When to call for this ampoule: the card's heads-up, or earlier, so that those before it leave
+/// time.
 [[nodiscard]] Millis thawCue(const Bench& bench, const Ampoule& ampoule);
 
-enum class QuestionKind : std::uint8_t { WhyLate, ThawedShort, WhichBroke, AnyoneHurt, WaterChanged };
+enum class QuestionKind : std::uint8_t {
+    WhyLate,
+    ThawedShort,
+    WhichBroke,
+    AnyoneHurt,
+    WaterChanged
+};
 
 struct Question {
     std::string id;
@@ -48,7 +64,8 @@ struct Question {
     LimitName limit{};                 // for WhyLate
     std::vector<std::string> choices;  // words of the trail; ui/text translates the fixed ones
 };
-/// What has to be explained and is not yet, oldest first. Ask none of it within the critical window.
+/// What has to be explained and is not yet, oldest first. Ask none of it within the critical
+/// window.
 [[nodiscard]] std::vector<Question> questions(const Bench& bench);
 
 /// Birds the bag has served on its line, and what is left of its volume by the card's dose.

@@ -11,7 +11,8 @@ using Journal = std::vector<std::shared_ptr<const Event>>;
 
 Journal::iterator placeOf(Journal& journal, Seq seq)
 {
-    const auto found = std::ranges::lower_bound(journal, seq, {}, [](const auto& event) { return event->seq; });
+    const auto found =
+        std::ranges::lower_bound(journal, seq, {}, [](const auto& event) { return event->seq; });
     return found != journal.end() && (*found)->seq == seq ? found : journal.end();
 }
 
@@ -67,7 +68,8 @@ State evolve(State state, const Event& event)
 
 const Event* eventAt(const State& state, Seq seq)
 {
-    const auto found = std::ranges::lower_bound(state.journal, seq, {}, [](const auto& event) { return event->seq; });
+    const auto found = std::ranges::lower_bound(state.journal, seq, {},
+                                                [](const auto& event) { return event->seq; });
     return found != state.journal.end() && (*found)->seq == seq ? found->get() : nullptr;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
-// An event: one fact with who, when, by which tap and judged by which card. What state is folded from.
+// An event: one fact with who, when, by which tap and judged by which card. What state is folded
+// from.
 
 #include <cstdint>
 #include <optional>
@@ -16,7 +17,8 @@ enum class Proof : std::uint8_t {
     Claimed,  // by one tap on a name
     Proven,   // by PIN or badge
 };
-template <> struct Names<Proof> {
+template <>
+struct Names<Proof> {
     static constexpr std::array<std::string_view, 2> all{"claimed", "proven"};
 };
 

@@ -1,6 +1,7 @@
 #pragma once
 
-// The word an enumerator has in the trail, on cards and in scripts. Words once released never change.
+// The word an enumerator has in the trail, on cards and in scripts. Words once released never
+// change.
 //
 // `Names<E>::all` lists them in the order of the enumerators, which count from 0 without a gap.
 

@@ -18,7 +18,8 @@ AmpouleRef ampouleOf(const Subject& subject)
     AmpouleRef ref;
     const char* end = subject.id.data() + subject.id.size();
     const auto pull = std::from_chars(subject.id.data(), end, ref.pull);
-    if (subject.kind != SubjectKind::Ampoule || pull.ec != std::errc{} || pull.ptr == end || *pull.ptr != '/')
+    if (subject.kind != SubjectKind::Ampoule || pull.ec != std::errc{} || pull.ptr == end ||
+        *pull.ptr != '/')
         return {};
     const auto no = std::from_chars(pull.ptr + 1, end, ref.no);
     return no.ec == std::errc{} && no.ptr == end ? ref : AmpouleRef{};

@@ -12,7 +12,8 @@ constexpr auto kRunOn = std::chrono::minutes(10);
 /// Ids of a replay: numbered, so that the same script gives the same trail.
 std::function<TapId()> numberedTaps()
 {
-    return [count = std::int64_t{0}]() mutable { return TapId{"replay-" + std::to_string(++count)}; };
+    return
+        [count = std::int64_t{0}]() mutable { return TapId{"replay-" + std::to_string(++count)}; };
 }
 
 int ampouleNumber(const Fact& fact)
@@ -29,9 +30,11 @@ int ampouleNumber(const Fact& fact)
 
 }  // namespace
 
-Player::Player(const std::vector<ScriptEntry>& entries, std::string cardDocument, Recorder& recorder,
-               std::string version)
-    : m_entries(entries), m_version(std::move(version)), m_clock(entries.front().at),
+Player::Player(const std::vector<ScriptEntry>& entries, std::string cardDocument,
+               Recorder& recorder, std::string version)
+    : m_entries(entries),
+      m_version(std::move(version)),
+      m_clock(entries.front().at),
       m_station(State{}, m_clock, recorder, numberedTaps())
 {
     start(true);
@@ -40,7 +43,11 @@ Player::Player(const std::vector<ScriptEntry>& entries, std::string cardDocument
 
 void Player::start(bool synchronised)
 {
-    (void)m_station.note(StartStation{.version = m_version, .head = {}, .rehearsal = true, .synchronised = synchronised, .offset = {}});
+    (void)m_station.note(StartStation{.version = m_version,
+                                      .head = {},
+                                      .rehearsal = true,
+                                      .synchronised = synchronised,
+                                      .offset = {}});
 }
 
 std::optional<PlayFault> Player::play()
@@ -83,9 +90,11 @@ std::optional<PlayFault> Player::play(const ScriptEntry& entry)
     return say(entry, std::get<Intent>(entry.statement), entry.place);
 }
 
-std::optional<PlayFault> Player::say(const ScriptEntry& entry, const Intent& intent, const PlaceId& place)
+std::optional<PlayFault> Player::say(const ScriptEntry& entry, const Intent& intent,
+                                     const PlaceId& place)
 {
-    const auto taken = m_station.handle(intent, TapInput{.place = place, .at = m_clock.now(), .byReceipt = false, .id = {}});
+    const auto taken = m_station.handle(
+        intent, TapInput{.place = place, .at = m_clock.now(), .byReceipt = false, .id = {}});
     if (taken && entry.refused)
         return PlayFault{entry.line, entry.verb, PlayFault::Kind::NotRefused, {}};
     if (!taken && !entry.refused)
@@ -115,12 +124,14 @@ std::optional<PlayFault> Player::correct(const ScriptEntry& entry, const Correct
     const auto taken = m_taken.find(correction.of);
     if (taken == m_taken.end())
         return PlayFault{entry.line, entry.verb, PlayFault::Kind::UnknownEntry, {}};
-    const auto seqs = seqsToCorrect(m_station.state(), taken->second, correction.ampoule, correction.field, correction.value);
-    return say(entry, Correct{seqs, correction.field, correction.value, correction.why}, entry.place);
+    const auto seqs = seqsToCorrect(m_station.state(), taken->second, correction.ampoule,
+                                    correction.field, correction.value);
+    return say(entry, Correct{seqs, correction.field, correction.value, correction.why},
+               entry.place);
 }
 
-std::vector<Seq> seqsToCorrect(const State& state, const Taken& taken, int ampoule, const std::string& field,
-                               const std::string& value)
+std::vector<Seq> seqsToCorrect(const State& state, const Taken& taken, int ampoule,
+                               const std::string& field, const std::string& value)
 {
     std::vector<Seq> seqs;
     for (Seq seq = taken.first; seq <= taken.last && seq > 0; ++seq) {

@@ -43,7 +43,8 @@ public:
 
 private:
     void start(bool synchronised);
-    std::optional<PlayFault> say(const ScriptEntry& entry, const Intent& intent, const PlaceId& place);
+    std::optional<PlayFault> say(const ScriptEntry& entry, const Intent& intent,
+                                 const PlaceId& place);
     std::optional<PlayFault> openShift(const ScriptEntry& entry, const OpenShiftEntry& open);
     std::optional<PlayFault> correct(const ScriptEntry& entry, const CorrectEntry& correction);
 

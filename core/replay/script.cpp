@@ -11,8 +11,8 @@
 namespace bathside {
 namespace {
 
-constexpr std::size_t kShort = 64;    // ids, lots, initials
-constexpr std::size_t kLong = 500;    // reasons, notes
+constexpr std::size_t kShort = 64;  // ids, lots, initials
+constexpr std::size_t kLong = 500;  // reasons, notes
 constexpr WholeRange kNumbers{1, 999, ""};
 constexpr NumberRange kMillilitres{0, 100'000, "mL"};
 constexpr NumberRange kCelsius{-200, 200, "°C"};
@@ -32,7 +32,10 @@ std::string textOr(JsonObject& entry, std::string_view key, std::size_t longest)
     return entry.has(key) ? entry.text(key, longest) : std::string();
 }
 
-bool flagOr(JsonObject& entry, std::string_view key) { return entry.has(key) ? entry.flag(key) : true; }
+bool flagOr(JsonObject& entry, std::string_view key)
+{
+    return entry.has(key) ? entry.flag(key) : true;
+}
 
 MicroLitres millilitres(JsonObject& entry, std::string_view key)
 {
@@ -57,7 +60,9 @@ std::vector<AmpouleTaken> ampoulesTaken(JsonObject& entry)
     }
     for (JsonObject& one : entry.objects("ampoules", 0, 99)) {
         const auto no = one.wholeIfAny("no", kNumbers).value_or(0);
-        taken.push_back({static_cast<int>(no), {textOr(one, "component", kShort)}, {textOr(one, "lot", kShort)}});
+        taken.push_back({static_cast<int>(no),
+                         {textOr(one, "component", kShort)},
+                         {textOr(one, "lot", kShort)}});
         one.noOthers();
     }
     return taken;
@@ -77,10 +82,13 @@ Statement moveOn(JsonObject& entry, Step step)
 
 Statement startBag(JsonObject& entry)
 {
-    StartBag start{.bag = {entry.text("bag", kShort)}, .volume = millilitres(entry, "volume_ml"),
-                   .diluentLot = {textOr(entry, "diluent_lot", kShort)}, .temperature = {}};
+    StartBag start{.bag = {entry.text("bag", kShort)},
+                   .volume = millilitres(entry, "volume_ml"),
+                   .diluentLot = {textOr(entry, "diluent_lot", kShort)},
+                   .temperature = {}};
     if (entry.has("temperature_c"))
-        start.temperature = MilliCelsius{std::llround(entry.number("temperature_c", kCelsius) * 1000)};
+        start.temperature =
+            MilliCelsius{std::llround(entry.number("temperature_c", kCelsius) * 1000)};
     return Intent(start);
 }
 
@@ -89,7 +97,8 @@ Statement reading(JsonObject& entry)
     const ProbeId probe{entry.text("probe", kShort)};
     if (entry.has("fault"))
         return Intent(TakeReading{probe, entry.word<ReadingFault>("fault")});
-    return Intent(TakeReading{probe, MilliCelsius{std::llround(entry.number("indicated_c", kCelsius) * 1000)}});
+    return Intent(TakeReading{
+        probe, MilliCelsius{std::llround(entry.number("indicated_c", kCelsius) * 1000)}});
 }
 
 Statement openShift(JsonObject& entry)
@@ -105,10 +114,12 @@ Statement openShift(JsonObject& entry)
 
 Statement correct(JsonObject& entry)
 {
-    return CorrectEntry{.of = entry.text("of", kShort),
-                        .ampoule = static_cast<int>(entry.wholeIfAny("ampoule", kNumbers).value_or(0)),
-                        .field = entry.text("field", kShort), .value = entry.scalar("value", kShort),
-                        .why = textOr(entry, "why", kLong)};
+    return CorrectEntry{
+        .of = entry.text("of", kShort),
+        .ampoule = static_cast<int>(entry.wholeIfAny("ampoule", kNumbers).value_or(0)),
+        .field = entry.text("field", kShort),
+        .value = entry.scalar("value", kShort),
+        .why = textOr(entry, "why", kLong)};
 }
 
 // The verbs of a script, each with how its keys are read.
@@ -119,36 +130,57 @@ const std::map<std::string, std::function<Statement(JsonObject&)>, std::less<>>&
         {"open-shift", openShift},
         {"close-shift", [](J) { return Intent(CloseShift{}); }},
         {"duty", [](J e) { return Intent(TakeDuty{{e.text("person", kShort)}}); }},
-        {"check", [](J e) {
+        {"check",
+         [](J e) {
              const CheckId check{e.text("name", kShort)};
              const bool ok = flagOr(e, "ok");
-             const auto value = e.has("value") ? std::optional(e.scalar("value", kShort)) : std::nullopt;
+             const auto value =
+                 e.has("value") ? std::optional(e.scalar("value", kShort)) : std::nullopt;
              return Intent(RecordCheck{check, ok, value});
          }},
-        {"override", [](J e) { return Intent(OverrideCheck{{e.text("name", kShort)}, textOr(e, "why", kLong)}); }},
+        {"override",
+         [](J e) {
+             return Intent(OverrideCheck{{e.text("name", kShort)}, textOr(e, "why", kLong)});
+         }},
         {"reading", reading},
-        {"probe", [](J e) {
+        {"probe",
+         [](J e) {
              const ProbeId probe{e.text("probe", kShort)};
              return Intent(DescribeProbe{probe, e.document("description")});
          }},
         {"water-changed", [](J e) { return Intent(ChangeWater{textOr(e, "why", kLong)}); }},
         {"start-bag", startBag},
-        {"inspected", [](J e) { return Intent(InspectBag{bagIn(e), flagOr(e, "ok")}); }},
-        {"diluent-drawn", [](J e) {
-             const auto volume = e.has("volume_ml") ? std::optional(millilitres(e, "volume_ml")) : std::nullopt;
+        {"inspected",
+         [](J e) {
+             return Intent(InspectBag{bagIn(e), flagOr(e, "ok")});
+         }},
+        {"diluent-drawn",
+         [](J e) {
+             const auto volume =
+                 e.has("volume_ml") ? std::optional(millilitres(e, "volume_ml")) : std::nullopt;
              return Intent(DrawDiluent{bagIn(e), volume});
          }},
         {"mixed", [](J e) { return Intent(MixBag{bagIn(e)}); }},
-        {"hang", [](J e) { return Intent(HangBag{bagIn(e), {e.text("line", kShort)}}); }},
+        {"hang",
+         [](J e) {
+             return Intent(HangBag{bagIn(e), {e.text("line", kShort)}});
+         }},
         {"swirl", [](J e) { return Intent(SwirlBag{bagIn(e)}); }},
-        {"hold", [](J e) {
+        {"hold",
+         [](J e) {
              const auto bag = bagIn(e);
              const auto why = e.text("why", kLong);
              const auto reason = named<HoldReason>(why);
-             return Intent(HoldBag{bag, reason.value_or(HoldReason::Other), reason ? std::string() : why});
+             return Intent(
+                 HoldBag{bag, reason.value_or(HoldReason::Other), reason ? std::string() : why});
          }},
-        {"release", [](J e) { return Intent(ReleaseBag{bagIn(e), {textOr(e, "by", kShort)}, textOr(e, "why", kLong)}); }},
-        {"bag-down", [](J e) {
+        {"release",
+         [](J e) {
+             return Intent(
+                 ReleaseBag{bagIn(e), {textOr(e, "by", kShort)}, textOr(e, "why", kLong)});
+         }},
+        {"bag-down",
+         [](J e) {
              const auto why = e.word<DownReason>("why");
              const auto left = e.has("left_ml") ? millilitres(e, "left_ml") : MicroLitres{};
              return Intent(TakeBagDown{bagIn(e), why, left});
@@ -159,30 +191,36 @@ const std::map<std::string, std::function<Statement(JsonObject&)>, std::less<>>&
         {"in-diluent", [](J e) { return moveOn(e, Step::Diluent); }},
         {"rinsed", [](J e) { return moveOn(e, Step::Rinsed); }},
         {"in-bag", [](J e) { return moveOn(e, Step::Bagged); }},
-        {"lost", [](J e) {
+        {"lost",
+         [](J e) {
              const auto no = static_cast<int>(e.whole("ampoule", kNumbers));
              return Intent(LoseAmpoule{no, e.word<LossReason>("why")});
          }},
-        {"cane-exposed", [](J e) {
+        {"cane-exposed",
+         [](J e) {
              const auto place = e.text("place", kShort);
-             return Intent(ExposeCane{place, Millis(std::llround(e.number("seconds", {0, 86'400, "s"}) * 1000))});
+             return Intent(ExposeCane{
+                 place, Millis(std::llround(e.number("seconds", {0, 86'400, "s"}) * 1000))});
          }},
         {"next-pull", [](J e) { return Intent(PlanPull{instant(e, "start")}); }},
-        {"birds", [](J e) {
+        {"birds",
+         [](J e) {
              const auto line = lineIn(e);
              return Intent(CountBirds{line, e.whole("count", {0, 1'000'000'000, "birds"})});
          }},
         {"needle", [](J e) { return Intent(ChangeNeedle{lineIn(e)}); }},
         {"line-stop", [](J e) { return Intent(StopLine{lineIn(e)}); }},
         {"line-go", [](J e) { return Intent(GoLine{lineIn(e)}); }},
-        {"dose-check", [](J e) {
+        {"dose-check",
+         [](J e) {
              const auto line = lineIn(e);
              return Intent(CheckDose{line, flagOr(e, "ok")});
          }},
         {"heard", [](J e) { return Intent(HearAlarm{textOr(e, "alarm", kLong)}); }},
         {"take-back", [](J e) { return Intent(TakeBack{textOr(e, "why", kLong)}); }},
         {"correct", correct},
-        {"answer", [](J e) {
+        {"answer",
+         [](J e) {
              const auto question = e.text("question", kLong);
              return Intent(Answer{question, e.scalar("choice", kShort)});
          }},
@@ -205,7 +243,8 @@ std::string listOfVerbs()
 PlaceId placeOf(const std::string& verb, JsonObject& entry)
 {
     std::string place = "script " + verb;
-    for (const std::string_view key : {"bag", "line", "name", "person", "probe", "ampoule", "ampoules", "question", "of"}) {
+    for (const std::string_view key :
+         {"bag", "line", "name", "person", "probe", "ampoule", "ampoules", "question", "of"}) {
         if (entry.has(key))
             place += " " + entry.textOf(key);
     }
@@ -262,7 +301,8 @@ ScriptEntry implied(const ScriptEntry& start, std::string verb, Intent intent)
     ScriptEntry entry;
     entry.line = start.line;
     entry.at = start.at;
-    entry.place = {"script " + verb + " " + std::get<StartBag>(std::get<Intent>(start.statement)).bag.text};
+    entry.place = {"script " + verb + " " +
+                   std::get<StartBag>(std::get<Intent>(start.statement)).bag.text};
     entry.verb = std::move(verb);
     entry.statement = std::move(intent);
     return entry;

@@ -3,9 +3,9 @@
 // A script: taps, scans and readings in order of time, one JSON object a line.
 //
 // Reading is strict and comes before anything is written: a line that is no entry is a fault that
-// names the line and the key. What an entry implies (a bag's inspection and its diluent, unless they
-// follow as entries) is written out here, so that whoever plays a script plays statements only.
-// (Spec: command line, replay.)
+// names the line and the key. What an entry implies (a bag's inspection and its diluent, unless
+// they follow as entries) is written out here, so that whoever plays a script plays statements
+// only. (Spec: command line, replay.)
 
 #include <string>
 #include <string_view>
@@ -19,11 +19,20 @@
 namespace bathside {
 
 /// Opens the shift; with `allChecks` every check of the card is recorded as passed after it.
-struct OpenShiftEntry { OpenShift shift; bool allChecks = false; };
+struct OpenShiftEntry {
+    OpenShift shift;
+    bool allChecks = false;
+};
 /// Corrects what the entry `of` became; of several ampoules only `ampoule`, unless that is 0.
-struct CorrectEntry { std::string of; int ampoule = 0; std::string field, value, why; };
+struct CorrectEntry {
+    std::string of;
+    int ampoule = 0;
+    std::string field, value, why;
+};
 /// The machine goes down and comes back at the entry's time.
-struct RestartEntry { bool synchronised = true; };
+struct RestartEntry {
+    bool synchronised = true;
+};
 
 using Statement = std::variant<Intent, OpenShiftEntry, CorrectEntry, RestartEntry>;
 

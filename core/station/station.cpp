@@ -5,9 +5,11 @@
 namespace bathside {
 namespace {
 
-constexpr auto kTraceEvery = std::chrono::seconds(10);  // a steady thermometer is written this often
+constexpr auto kTraceEvery =
+    std::chrono::seconds(10);  // a steady thermometer is written this often
 
-/// Who says it: whoever takes duty with these facts, else whoever has it; nobody for the program itself.
+/// Who says it: whoever takes duty with these facts, else whoever has it; nobody for the program
+/// itself.
 std::optional<Person> speaker(const Bench& bench, const std::vector<Fact>& facts, const Tap& tap)
 {
     if (tap.place.empty())
@@ -31,8 +33,12 @@ bool isNews(const Bench& bench, const ReadingTaken& taken, const Stamp& at)
 
 }  // namespace
 
-Station::Station(State state, const Clock& clock, Recorder& recorder, std::function<TapId()> newTapId)
-    : m_state(std::move(state)), m_clock(clock), m_recorder(recorder), m_newTapId(std::move(newTapId))
+Station::Station(State state, const Clock& clock, Recorder& recorder,
+                 std::function<TapId()> newTapId)
+    : m_state(std::move(state)),
+      m_clock(clock),
+      m_recorder(recorder),
+      m_newTapId(std::move(newTapId))
 {
     m_record.recorded = m_state.bench.lastSeq;
 }
@@ -44,11 +50,14 @@ Decision Station::wouldTake(const Intent& intent) const
 
 Result<Taken, Refusal> Station::handle(const Intent& intent, const TapInput& input)
 {
-    const Tap tap{.id = input.id.empty() ? m_newTapId() : input.id, .place = input.place, .at = input.at,
+    const Tap tap{.id = input.id.empty() ? m_newTapId() : input.id,
+                  .place = input.place,
+                  .at = input.at,
                   .byReceipt = input.byReceipt};
     auto taken = take(intent, tap);
     if (!taken && !tap.place.empty())
-        write({TapRefused{std::string(nameOf(intent)), std::string(nameOf(taken.error().code))}}, tap);
+        write({TapRefused{std::string(nameOf(intent)), std::string(nameOf(taken.error().code))}},
+              tap);
     settleAlarms(now());
     changed();
     return taken;
@@ -105,8 +114,13 @@ Taken Station::write(std::vector<Fact> facts, const Tap& tap)
     std::vector<Event> events;
     for (Fact& fact : facts) {
         const Bench& bench = m_state.bench;
-        events.push_back({.seq = bench.lastSeq + 1, .at = tap.at, .byReceipt = tap.byReceipt, .person = person,
-                          .tap = tap.id, .place = tap.place, .card = bench.card ? bench.card->hash() : CardHash{},
+        events.push_back({.seq = bench.lastSeq + 1,
+                          .at = tap.at,
+                          .byReceipt = tap.byReceipt,
+                          .person = person,
+                          .tap = tap.id,
+                          .place = tap.place,
+                          .card = bench.card ? bench.card->hash() : CardHash{},
                           .fact = std::move(fact)});
         m_state = evolve(std::move(m_state), events.back());
     }
@@ -151,7 +165,8 @@ State restored(const std::vector<Event>& carried, const std::vector<Event>& sinc
 
 const std::vector<std::string>& carriedKinds()
 {
-    static const std::vector<std::string> kinds{std::string(CardAdopted::kKind), std::string(ProbeDescribed::kKind)};
+    static const std::vector<std::string> kinds{std::string(CardAdopted::kKind),
+                                                std::string(ProbeDescribed::kKind)};
     return kinds;
 }
 

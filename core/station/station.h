@@ -75,8 +75,8 @@ private:
     std::function<void()> m_changed;
 };
 
-/// A state folded from the trail: first the carried facts (cards, probes) before the last shift, then
-/// everything since it opened.
+/// A state folded from the trail: first the carried facts (cards, probes) before the last shift,
+/// then everything since it opened.
 [[nodiscard]] State restored(const std::vector<Event>& carried, const std::vector<Event>& since);
 
 /// The kinds that are carried over shifts.

@@ -21,7 +21,8 @@ std::function<TapId()> numbered()
 BenchShift::BenchShift(const std::shared_ptr<const Card>& card)
     : clock(kStart), station(State{}, clock, recorder, numbered())
 {
-    say(StartStation{.version = "test", .head = {}, .rehearsal = false, .synchronised = true, .offset = {}});
+    say(StartStation{
+        .version = "test", .head = {}, .rehearsal = false, .synchronised = true, .offset = {}});
     say(AdoptCard{card->document()});
 }
 
@@ -76,14 +77,16 @@ BenchShift& BenchShift::at(double seconds)
 Taken BenchShift::say(const Intent& intent)
 {
     const auto taken = attempt(intent);
-    EXPECT_TRUE(taken) << nameOf(intent) << " refused: " << nameOf(taken.error().code) << " " << taken.error().detail;
+    EXPECT_TRUE(taken) << nameOf(intent) << " refused: " << nameOf(taken.error().code) << " "
+                       << taken.error().detail;
     return taken.value_or(Taken{});
 }
 
 Result<Taken, Refusal> BenchShift::attempt(const Intent& intent, const std::string& place)
 {
     const PlaceId where{place.empty() ? "place " + std::to_string(++m_places) : place};
-    return station.handle(intent, TapInput{.place = where, .at = clock.now(), .byReceipt = false, .id = {}});
+    return station.handle(
+        intent, TapInput{.place = where, .at = clock.now(), .byReceipt = false, .id = {}});
 }
 
 RefusalCode BenchShift::refused(const Intent& intent)
@@ -104,7 +107,10 @@ std::vector<std::string> BenchShift::kindsFrom(Seq seq) const
     return kinds;
 }
 
-std::string BenchShift::text(double seconds) const { return toRfc3339(kStart + Millis(std::llround(seconds * 1e3))); }
+std::string BenchShift::text(double seconds) const
+{
+    return toRfc3339(kStart + Millis(std::llround(seconds * 1e3)));
+}
 
 TakeOut out(std::initializer_list<int> numbers)
 {
@@ -114,6 +120,9 @@ TakeOut out(std::initializer_list<int> numbers)
     return taken;
 }
 
-MoveOn moved(Step step, std::initializer_list<int> numbers) { return {.step = step, .ampoules = numbers, .bag = {}}; }
+MoveOn moved(Step step, std::initializer_list<int> numbers)
+{
+    return {.step = step, .ampoules = numbers, .bag = {}};
+}
 
 }  // namespace bathside::test

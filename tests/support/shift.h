@@ -17,7 +17,10 @@ namespace bathside::test {
 
 class MemoryRecorder final : public Recorder {
 public:
-    void record(std::vector<Event> batch) override { events.insert(events.end(), batch.begin(), batch.end()); }
+    void record(std::vector<Event> batch) override
+    {
+        events.insert(events.end(), batch.begin(), batch.end());
+    }
 
     std::vector<Event> events;
 };

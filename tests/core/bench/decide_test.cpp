@@ -67,49 +67,70 @@ const StartBag kBag{{"B1"}, {400'000}, {"D1"}, {}};
 INSTANTIATE_TEST_SUITE_P(
     Bench, DecideRefuses,
     testing::Values(
-        Slip{"ShiftTwice", Scene::Open, OpenShift{"Europe/Amsterdam", {"CD"}}, RefusalCode::ShiftAlreadyOpen},
-        Slip{"ShiftWithoutInitials", Scene::Started, OpenShift{"Europe/Amsterdam", {}}, RefusalCode::NoPerson},
+        Slip{"ShiftTwice", Scene::Open, OpenShift{"Europe/Amsterdam", {"CD"}},
+             RefusalCode::ShiftAlreadyOpen},
+        Slip{"ShiftWithoutInitials", Scene::Started, OpenShift{"Europe/Amsterdam", {}},
+             RefusalCode::NoPerson},
         Slip{"BagBeforeShift", Scene::Started, kBag, RefusalCode::ShiftNotOpen},
         Slip{"OutBeforeShift", Scene::Started, out({1}), RefusalCode::ShiftNotOpen},
         Slip{"DutyOfNobody", Scene::Open, TakeDuty{}, RefusalCode::NoPerson},
-        Slip{"CheckNotOnTheCard", Scene::Open, RecordCheck{{"nonsense"}, true, {}}, RefusalCode::UnknownCheck},
-        Slip{"OverrideWithoutReason", Scene::Open, OverrideCheck{{"alarm-heard"}, {}}, RefusalCode::ReasonMissing},
+        Slip{"CheckNotOnTheCard", Scene::Open, RecordCheck{{"nonsense"}, true, {}},
+             RefusalCode::UnknownCheck},
+        Slip{"OverrideWithoutReason", Scene::Open, OverrideCheck{{"alarm-heard"}, {}},
+             RefusalCode::ReasonMissing},
         Slip{"SameBagTwice", Scene::Bag, kBag, RefusalCode::BagExists},
-        Slip{"BagOfNoVolume", Scene::Open, StartBag{{"B2"}, {0}, {"D1"}, {}}, RefusalCode::OutOfRange},
+        Slip{"BagOfNoVolume", Scene::Open, StartBag{{"B2"}, {0}, {"D1"}, {}},
+             RefusalCode::OutOfRange},
         Slip{"DrawnBeforeInspected", Scene::Bag, DrawDiluent{}, RefusalCode::BagNotInspected},
         Slip{"DrawnTwice", Scene::Drawn, DrawDiluent{BagId{"B1"}, {}}, RefusalCode::AlreadyDrawn},
-        Slip{"MoreThanTheSyringe", Scene::Bag, DrawDiluent{BagId{"B1"}, MicroLitres{50'000}}, RefusalCode::BagNotInspected},
-        Slip{"InspectedTwice", Scene::Drawn, InspectBag{BagId{"B1"}, true}, RefusalCode::AlreadyInspected},
+        Slip{"MoreThanTheSyringe", Scene::Bag, DrawDiluent{BagId{"B1"}, MicroLitres{50'000}},
+             RefusalCode::BagNotInspected},
+        Slip{"InspectedTwice", Scene::Drawn, InspectBag{BagId{"B1"}, true},
+             RefusalCode::AlreadyInspected},
         Slip{"MixedWhileEmpty", Scene::Drawn, MixBag{BagId{"B1"}}, RefusalCode::BagIsEmpty},
         Slip{"UnknownBag", Scene::Drawn, SwirlBag{BagId{"B9"}}, RefusalCode::NoSuchBag},
-        Slip{"HungBeforeMixed", Scene::Bagged, HangBag{BagId{"B1"}, {"A"}}, RefusalCode::BagNotMixed},
+        Slip{"HungBeforeMixed", Scene::Bagged, HangBag{BagId{"B1"}, {"A"}},
+             RefusalCode::BagNotMixed},
         Slip{"HungOnNoLine", Scene::Mixed, HangBag{BagId{"B1"}, {}}, RefusalCode::WhichLine},
-        Slip{"HungWhereItHangs", Scene::Hung, HangBag{BagId{"B1"}, {"A"}}, RefusalCode::AlreadyThere},
+        Slip{"HungWhereItHangs", Scene::Hung, HangBag{BagId{"B1"}, {"A"}},
+             RefusalCode::AlreadyThere},
         Slip{"MixedTwice", Scene::Mixed, MixBag{BagId{"B1"}}, RefusalCode::BagAlreadyMixed},
-        Slip{"HeldTwice", Scene::Held, HoldBag{BagId{"B1"}, HoldReason::Colour, {}}, RefusalCode::BagIsHeld},
-        Slip{"ReleasedWithoutHold", Scene::Hung, ReleaseBag{BagId{"B1"}, {"LS"}, "ok"}, RefusalCode::BagNotHeld},
-        Slip{"ReleasedByNobody", Scene::Held, ReleaseBag{BagId{"B1"}, {}, "ok"}, RefusalCode::NoPerson},
+        Slip{"HeldTwice", Scene::Held, HoldBag{BagId{"B1"}, HoldReason::Colour, {}},
+             RefusalCode::BagIsHeld},
+        Slip{"ReleasedWithoutHold", Scene::Hung, ReleaseBag{BagId{"B1"}, {"LS"}, "ok"},
+             RefusalCode::BagNotHeld},
+        Slip{"ReleasedByNobody", Scene::Held, ReleaseBag{BagId{"B1"}, {}, "ok"},
+             RefusalCode::NoPerson},
         Slip{"HeldBagHung", Scene::Held, HangBag{BagId{"B1"}, {"B"}}, RefusalCode::BagIsHeld},
-        Slip{"DownTwice", Scene::Down, TakeBagDown{BagId{"B1"}, DownReason::Empty, {}}, RefusalCode::BagIsDown},
-        Slip{"MoreLeftThanItHeld", Scene::Hung, TakeBagDown{BagId{"B1"}, DownReason::Empty, {900'000}}, RefusalCode::OutOfRange},
+        Slip{"DownTwice", Scene::Down, TakeBagDown{BagId{"B1"}, DownReason::Empty, {}},
+             RefusalCode::BagIsDown},
+        Slip{"MoreLeftThanItHeld", Scene::Hung,
+             TakeBagDown{BagId{"B1"}, DownReason::Empty, {900'000}}, RefusalCode::OutOfRange},
         Slip{"NoAmpouleAtAll", Scene::Drawn, TakeOut{}, RefusalCode::NoAmpoule},
         Slip{"StepWithoutPull", Scene::Drawn, moved(Step::Bath), RefusalCode::NoOpenPull},
         Slip{"NumberTwice", Scene::Out, out({2}), RefusalCode::AmpouleExists},
         Slip{"UnknownAmpoule", Scene::Out, moved(Step::Bath, {7}), RefusalCode::NoSuchAmpoule},
         Slip{"StepAgain", Scene::Bath, moved(Step::Bath, {1}), RefusalCode::StepAlreadyDone},
         Slip{"AllInBathAgain", Scene::Bath, moved(Step::Bath), RefusalCode::NoAmpoule},
-        Slip{"StepOfALostOne", Scene::OneLost, moved(Step::Opened, {2}), RefusalCode::AmpouleIsLost},
-        Slip{"LostTwice", Scene::OneLost, LoseAmpoule{2, LossReason::Dropped}, RefusalCode::AmpouleIsLost},
-        Slip{"IntoAnUnknownBag", Scene::Bath, MoveOn{Step::Bagged, {1}, BagId{"B7"}}, RefusalCode::NoSuchBag},
-        Slip{"LostAfterThePull", Scene::Bagged, LoseAmpoule{1, LossReason::Broken}, RefusalCode::NoOpenPull},
+        Slip{"StepOfALostOne", Scene::OneLost, moved(Step::Opened, {2}),
+             RefusalCode::AmpouleIsLost},
+        Slip{"LostTwice", Scene::OneLost, LoseAmpoule{2, LossReason::Dropped},
+             RefusalCode::AmpouleIsLost},
+        Slip{"IntoAnUnknownBag", Scene::Bath, MoveOn{Step::Bagged, {1}, BagId{"B7"}},
+             RefusalCode::NoSuchBag},
+        Slip{"LostAfterThePull", Scene::Bagged, LoseAmpoule{1, LossReason::Broken},
+             RefusalCode::NoOpenPull},
         Slip{"CloseWithAnAmpoule", Scene::Bath, CloseShift{}, RefusalCode::AmpouleStillOpen},
         Slip{"CloseWithABag", Scene::Hung, CloseShift{}, RefusalCode::BagStillOpen},
         Slip{"BirdsOfNoLine", Scene::Drawn, CountBirds{{}, 5}, RefusalCode::WhichLine},
         Slip{"GoingAlready", Scene::Hung, GoLine{LineId{"A"}}, RefusalCode::LineGoing},
         Slip{"HeardNothing", Scene::Open, HearAlarm{"thaw ampoule:9/9"}, RefusalCode::NoSuchAlarm},
-        Slip{"CorrectWithoutReason", Scene::Bath, Correct{{1}, "at", "x", {}}, RefusalCode::ReasonMissing},
-        Slip{"CorrectAnotherShift", Scene::Bath, Correct{{1}, "at", "x", "typo"}, RefusalCode::NotInThisShift},
-        Slip{"AnswerNobodyAsked", Scene::Bath, Answer{"why late", "other"}, RefusalCode::NoSuchQuestion},
+        Slip{"CorrectWithoutReason", Scene::Bath, Correct{{1}, "at", "x", {}},
+             RefusalCode::ReasonMissing},
+        Slip{"CorrectAnotherShift", Scene::Bath, Correct{{1}, "at", "x", "typo"},
+             RefusalCode::NotInThisShift},
+        Slip{"AnswerNobodyAsked", Scene::Bath, Answer{"why late", "other"},
+             RefusalCode::NoSuchQuestion},
         Slip{"EmptyNote", Scene::Open, MakeNote{}, RefusalCode::ReasonMissing},
         Slip{"CardThatIsNone", Scene::Open, AdoptCard{"{}"}, RefusalCode::BadDocument}),
     [](const auto& test) { return test.param.name; });
@@ -184,7 +205,8 @@ TEST(DecideTest, aShiftClosesWithItsCounts)
     EXPECT_EQ(shift.refused(kBag), RefusalCode::ShiftNotOpen);
 }
 
-// A second tap on the same place within the card's lock (350 ms) is the same tap: harmless, not logged.
+// A second tap on the same place within the card's lock (350 ms) is the same tap: harmless, not
+// logged.
 TEST(DecideTest, aRepeatWithinTheLockIsHarmless)
 {
     BenchShift shift;
@@ -223,11 +245,13 @@ TEST(DecideTest, theSameTapIdIsTheSameTapWheneverItComes)
 {
     BenchShift shift;
     shift.open().readyBag("B1").at(60);
-    const TapInput tap{.place = {"step"}, .at = shift.clock.now(), .byReceipt = false, .id = {"x-1"}};
+    const TapInput tap{
+        .place = {"step"}, .at = shift.clock.now(), .byReceipt = false, .id = {"x-1"}};
     EXPECT_FALSE(shift.station.handle(out({1}), tap)->again);
 
     shift.at(80);
-    const TapInput repeated{.place = {"step"}, .at = shift.clock.now(), .byReceipt = false, .id = {"x-1"}};
+    const TapInput repeated{
+        .place = {"step"}, .at = shift.clock.now(), .byReceipt = false, .id = {"x-1"}};
     EXPECT_TRUE(shift.station.handle(out({2}), repeated)->again);
     EXPECT_EQ(shift.bench().pulls[0].ampoules.size(), 1U);
 }

@@ -18,7 +18,8 @@ struct Edge {
 
 class ExposureEdge : public testing::TestWithParam<Edge> {};
 
-// A limit is kept when the elapsed time is less than it: 9.999 s is none, 10.000 s a deviation of 0 s over.
+// A limit is kept when the elapsed time is less than it: 9.999 s is none, 10.000 s a deviation of 0
+// s over.
 TEST_P(ExposureEdge, isJudged)
 {
     BenchShift shift;
@@ -57,8 +58,8 @@ TEST_P(ThawEdge, isJudged)
 }
 
 INSTANTIATE_TEST_SUITE_P(CommonPractice, ThawEdge,
-                         testing::Values(Edge{"justKept", 89.999, {}}, Edge{"justPassed", 90.000, 0},
-                                         Edge{"late", 94.2, 4200}),
+                         testing::Values(Edge{"justKept", 89.999, {}},
+                                         Edge{"justPassed", 90.000, 0}, Edge{"late", 94.2, 4200}),
                          [](const auto& test) { return test.param.name; });
 
 TEST(JudgeTest, eachAmpouleIsJudgedOnItsOwn)
@@ -103,7 +104,8 @@ TEST(JudgeTest, anUntimedStepIsJudgedAsLateAsTheRecordAllows)
     shift.at(140).say(moved(Step::Diluent));  // *in bath* was never tapped
 
     const auto found = shift.all<DeviationFound>();
-    ASSERT_EQ(found.size(), 1U);  // 80 s since out: the thaw limit is kept, the exposure is not shown to be
+    ASSERT_EQ(found.size(),
+              1U);  // 80 s since out: the thaw limit is kept, the exposure is not shown to be
     EXPECT_EQ(found[0].limit, LimitName::Exposure);
     EXPECT_EQ(found[0].over, 70'000);
 }
@@ -149,8 +151,10 @@ TEST_P(BathAtPullTest, isOneDeviationOfThePull)
 }
 
 INSTANTIATE_TEST_SUITE_P(CommonPractice, BathAtPullTest,
-                         testing::Values(BathCase{"onTarget", 28'000, false}, BathCase{"noReading", {}, false},
-                                         BathCase{"tooWarm", 30'500, true}, BathCase{"tooCold", 25'500, true}),
+                         testing::Values(BathCase{"onTarget", 28'000, false},
+                                         BathCase{"noReading", {}, false},
+                                         BathCase{"tooWarm", 30'500, true},
+                                         BathCase{"tooCold", 25'500, true}),
                          [](const auto& test) { return test.param.name; });
 
 TEST(JudgeTest, coldDiluentIsADeviationAtTheStart)
@@ -169,7 +173,8 @@ TEST(JudgeTest, aComponentMayHaveItsOwnLimits)
         {"component": "serotype 3"},
         {"component": "serotype 1", "thaw": {"heads_up_ms": 60000, "at_ms": 70000, "overrun_ms": 75000}}]})");
     BenchShift shift(card);
-    shift.open().readyBag("B1").at(60).say(TakeOut{{{1, {"serotype 3"}, {"K1"}}, {2, {"serotype 1"}, {"R1"}}}});
+    shift.open().readyBag("B1").at(60).say(
+        TakeOut{{{1, {"serotype 3"}, {"K1"}}, {2, {"serotype 1"}, {"R1"}}}});
     shift.at(65).say(moved(Step::Bath));
     shift.at(145).say(moved(Step::Diluent));
 
@@ -183,7 +188,9 @@ TEST(JudgeTest, aNewCardTakesEffectAtTheNextBagAndNeverWithinOne)
 {
     BenchShift shift;
     shift.open().readyBag("B1");
-    shift.say(AdoptCard{cardWith(R"({"version": 2, "limits": {"thaw": {"at_ms": 60000, "heads_up_ms": 50000}}})")->document()});
+    shift.say(AdoptCard{
+        cardWith(R"({"version": 2, "limits": {"thaw": {"at_ms": 60000, "heads_up_ms": 50000}}})")
+            ->document()});
     shift.at(60).say(out({1}));
     shift.at(65).say(moved(Step::Bath));
     shift.at(145).say(moved(Step::Bagged));

@@ -39,7 +39,8 @@ TEST_F(MendingTest, takeBackUndoesTheLastTapWhole)
     EXPECT_EQ(ampoule(2).reached(), Step::Out);
 
     shift.at(67).say(moved(Step::Bath));
-    EXPECT_EQ(ampoule(1).when(Step::Bath)->at.boot, std::chrono::hours(1) + std::chrono::seconds(67));
+    EXPECT_EQ(ampoule(1).when(Step::Bath)->at.boot,
+              std::chrono::hours(1) + std::chrono::seconds(67));
 }
 
 TEST_F(MendingTest, takeBackTakesTheDeviationWithIt)
@@ -84,7 +85,8 @@ TEST_F(MendingTest, aCorrectedTimeIsRejudgedAway)
     pull(75, 150);
     EXPECT_EQ(shift.bench().judgements.size(), 2U);  // both were 15 s out
 
-    shift.at(200).say(Correct{{inBath.first, inBath.first + 1}, "at", shift.text(66), "tapped late"});
+    shift.at(200).say(
+        Correct{{inBath.first, inBath.first + 1}, "at", shift.text(66), "tapped late"});
 
     EXPECT_TRUE(shift.bench().judgements.empty());
     const auto rejudged = shift.all<Rejudged>();
@@ -142,7 +144,8 @@ TEST_F(MendingTest, aCorrectedBagMovesTheAmpoule)
     EXPECT_EQ(ampoule(1).bag->text, "B1");
     EXPECT_FALSE(shift.bench().bag({"B2"})->firstDiluent);
     EXPECT_TRUE(shift.bench().bag({"B1"})->firstDiluent);
-    EXPECT_EQ(shift.refused(Correct{{bagged.first}, "bag", "B7", "no such bag"}), RefusalCode::NoSuchBag);
+    EXPECT_EQ(shift.refused(Correct{{bagged.first}, "bag", "B7", "no such bag"}),
+              RefusalCode::NoSuchBag);
 }
 
 TEST_F(MendingTest, brokenOrNot)
@@ -167,9 +170,11 @@ TEST_F(MendingTest, aCorrectedCountMayGoEitherWay)
     shift.say(Correct{{counted.first}, "count", "800", "read wrong"});
     EXPECT_EQ(shift.bench().lines.at({"A"}).birds, 800);
     EXPECT_EQ(shift.refused(Correct{{counted.first}, "count", "-3", "x"}), RefusalCode::BadValue);
-    EXPECT_EQ(shift.refused(Correct{{counted.first}, "count", "800", "x"}), RefusalCode::NothingChanges);
+    EXPECT_EQ(shift.refused(Correct{{counted.first}, "count", "800", "x"}),
+              RefusalCode::NothingChanges);
     EXPECT_EQ(shift.refused(Correct{{counted.first}, "lot", "K1", "x"}), RefusalCode::NoSuchField);
-    EXPECT_EQ(shift.refused(Correct{{counted.first}, "at", "yesterday", "x"}), RefusalCode::BadValue);
+    EXPECT_EQ(shift.refused(Correct{{counted.first}, "at", "yesterday", "x"}),
+              RefusalCode::BadValue);
 }
 
 TEST_F(MendingTest, theTrailKeepsWhatWasSaidAndWhatItBecame)

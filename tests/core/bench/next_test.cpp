@@ -83,7 +83,8 @@ TEST(PaceTest, onlyOneFitsAtOnceOnTheDefaultCard)
     EXPECT_EQ(pace(shift.bench(), 1).stagger, Millis{});
     const Pace two = pace(shift.bench(), 2);
     EXPECT_EQ(two.together, 1);
-    EXPECT_EQ(two.stagger, std::chrono::seconds(7));  // 96 s is before 90 + 7 s and not before 90 + 6 s
+    EXPECT_EQ(two.stagger,
+              std::chrono::seconds(7));  // 96 s is before 90 + 7 s and not before 90 + 6 s
     EXPECT_EQ(pace(shift.bench(), 3).stagger, std::chrono::seconds(8));
 }
 
@@ -117,9 +118,12 @@ TEST(PaceTest, theCueOfEachLeavesTimeForThoseBeforeIt)
     BenchShift shift;
     shift.open().readyBag("B1").at(60).say(out({1, 2, 3}));
     shift.at(65).say(moved(Step::Bath));
-    const auto cue = [&](int no) { return thawCue(shift.bench(), *shift.bench().ampoule({1, no})); };
+    const auto cue = [&](int no) {
+        return thawCue(shift.bench(), *shift.bench().ampoule({1, no}));
+    };
     EXPECT_EQ(cue(1), std::chrono::seconds(80));
-    EXPECT_EQ(cue(2), std::chrono::seconds(80));  // 90 - 8 = 82 s: the card's own heads-up is earlier
+    EXPECT_EQ(cue(2),
+              std::chrono::seconds(80));  // 90 - 8 = 82 s: the card's own heads-up is earlier
     EXPECT_EQ(cue(3), std::chrono::seconds(74));  // 90 - 2 x 8
     shift.at(140).say(moved(Step::Diluent, {1}));
     EXPECT_EQ(cue(3), std::chrono::seconds(80));
@@ -134,7 +138,8 @@ TEST(BagTest, whatIsLeftFollowsFromTheBirdsAndTheDose)
     shift.at(600).say(CountBirds{LineId{"A"}, 1500});
     const Bag& bag = *shift.bench().bag({"B1"});
     EXPECT_EQ(birdsServed(shift.bench(), bag), 1000);
-    EXPECT_EQ(volumeLeft(shift.bench(), bag).count, 400'000 - 1000 * 200);  // 0.2 mL a bird: common practice
+    EXPECT_EQ(volumeLeft(shift.bench(), bag).count,
+              400'000 - 1000 * 200);  // 0.2 mL a bird: common practice
 }
 
 }  // namespace

@@ -33,7 +33,8 @@ TEST_F(PullTest, aLaterStepImpliesThoseMissedAsNotTimed)
     shift.at(66).say(moved(Step::Bath));
     const Taken taken = shift.at(150).say(moved(Step::Bagged));
 
-    EXPECT_THAT(shift.kindsFrom(taken.first), ElementsAre("ampoule.opened", "ampoule.diluent", "ampoule.bagged"));
+    EXPECT_THAT(shift.kindsFrom(taken.first),
+                ElementsAre("ampoule.opened", "ampoule.diluent", "ampoule.bagged"));
     EXPECT_FALSE(ampoule(1).when(Step::Opened)->timed);
     EXPECT_FALSE(ampoule(1).when(Step::Diluent)->timed);
     EXPECT_TRUE(ampoule(1).when(Step::Bagged)->timed);
@@ -178,9 +179,11 @@ TEST(RestartTest, clocksGoOnByWallTimeWhereItCanBeTrusted)
     shift.at(65).say(moved(Step::Bath));
 
     shift.clock.restart(shift.clock.now().wall + std::chrono::seconds(30));
-    shift.say(StartStation{.version = "test", .head = {}, .rehearsal = false, .synchronised = true, .offset = {}});
+    shift.say(StartStation{
+        .version = "test", .head = {}, .rehearsal = false, .synchronised = true, .offset = {}});
 
-    const Elapsed run = elapsed(shift.bench().pulls[0].ampoules[0].when(Step::Bath)->at, shift.clock.now());
+    const Elapsed run =
+        elapsed(shift.bench().pulls[0].ampoules[0].when(Step::Bath)->at, shift.clock.now());
     EXPECT_EQ(run.time, std::chrono::seconds(30));
     EXPECT_FALSE(run.certain);
     EXPECT_FALSE(shift.bench().bag({"B1"})->held);
@@ -193,7 +196,8 @@ TEST(RestartTest, anUntrustedClockHoldsTheBagAndPassesTheLimit)
     shift.at(65).say(moved(Step::Bath));
 
     shift.clock.restart(shift.clock.now().wall + std::chrono::seconds(5));
-    shift.say(StartStation{.version = "test", .head = {}, .rehearsal = false, .synchronised = false, .offset = {}});
+    shift.say(StartStation{
+        .version = "test", .head = {}, .rehearsal = false, .synchronised = false, .offset = {}});
     shift.say(moved(Step::Diluent));
 
     ASSERT_TRUE(shift.bench().bag({"B1"})->held);

@@ -1,11 +1,11 @@
-// State is the fold over its events and nothing else: whatever is said, folding the record gives the
-// same bench; a record cut off anywhere still folds.
+// State is the fold over its events and nothing else: whatever is said, folding the record gives
+// the same bench; a record cut off anywhere still folds.
 
 #include "core/bench/state.h"
 
-#include <gtest/gtest.h>
-
 #include <random>
+
+#include <gtest/gtest.h>
 
 #include "core/facts/codec.h"
 #include "tests/support/shift.h"
@@ -19,19 +19,24 @@ std::string portrait(const Bench& bench)
     std::string text;
     for (const Pull& pull : bench.pulls) {
         for (const Ampoule& ampoule : pull.ampoules) {
-            text += std::to_string(pull.no) + "/" + std::to_string(ampoule.ref.no) + ampoule.component.text + ampoule.lot.text;
+            text += std::to_string(pull.no) + "/" + std::to_string(ampoule.ref.no) +
+                    ampoule.component.text + ampoule.lot.text;
             for (const auto& step : ampoule.steps)
-                text += step ? " " + std::to_string(step->at.boot.count()) + (step->timed ? "t" : "i") : " -";
+                text +=
+                    step ? " " + std::to_string(step->at.boot.count()) + (step->timed ? "t" : "i")
+                         : " -";
             text += ampoule.lost ? " lost" : ampoule.bag ? " in " + ampoule.bag->text : " open";
         }
         text += pull.closed ? "; closed\n" : "; open\n";
     }
     for (const Bag& bag : bench.bags) {
-        text += bag.id.text + (bag.inspected ? "i" : "") + (bag.drawn ? "d" : "") + (bag.mixed ? "m" : "") +
-                (bag.line ? bag.line->text : "") + (bag.held ? "h" : "") + (bag.down ? "x" : "") + "\n";
+        text += bag.id.text + (bag.inspected ? "i" : "") + (bag.drawn ? "d" : "") +
+                (bag.mixed ? "m" : "") + (bag.line ? bag.line->text : "") + (bag.held ? "h" : "") +
+                (bag.down ? "x" : "") + "\n";
     }
     for (const auto& [key, judgement] : bench.judgements)
-        text += std::string(nameOf(key.first)) + toText(key.second) + std::to_string(judgement.over) + "\n";
+        text += std::string(nameOf(key.first)) + toText(key.second) +
+                std::to_string(judgement.over) + "\n";
     for (const auto& [id, line] : bench.lines)
         text += id.text + std::to_string(line.birds) + (line.stopped ? "s" : "g") + "\n";
     for (const auto& [id, alarm] : bench.alarms)
@@ -47,24 +52,48 @@ public:
 
     Intent next(const BenchShift& shift)
     {
-        const auto bag = pick(4) == 0 ? std::nullopt : std::optional(BagId{"B" + std::to_string(pick(3))});
+        const auto bag =
+            pick(4) == 0 ? std::nullopt : std::optional(BagId{"B" + std::to_string(pick(3))});
         const LineId line{std::string(1, static_cast<char>('A' + pick(2)))};
         const std::vector<int> numbers = pick(2) ? std::vector<int>{} : std::vector{1 + pick(3)};
         switch (pick(17)) {
-            case 0: return StartBag{{"B" + std::to_string(pick(3))}, {400'000}, {"D1"}, MilliCelsius{16'000 + 1000 * pick(12)}};
-            case 1: return InspectBag{bag, pick(5) != 0};
-            case 2: return DrawDiluent{bag, {}};
-            case 3: return TakeOut{{{pick(4), {}, {"K" + std::to_string(pick(2))}}}};
-            case 4: case 5: case 6: case 7: case 8:
-                return MoveOn{static_cast<Step>(1 + pick(5)), numbers, pick(3) ? std::nullopt : bag};
-            case 9: return LoseAmpoule{1 + pick(3), static_cast<LossReason>(pick(4))};
-            case 10: return MixBag{bag};
-            case 11: return HangBag{bag, line};
-            case 12: return CountBirds{line, 100 * pick(50)};
-            case 13: return TakeBack{pick(2) ? "slip" : ""};
-            case 14: return Correct{{1 + pick(static_cast<int>(shift.bench().lastSeq) + 1)}, pick(2) ? "ampoule" : "lot", std::to_string(1 + pick(3)), "typo"};
-            case 15: return TakeBagDown{bag, DownReason::Empty, {}};
-            default: return TakeReading{{"hand"}, MilliCelsius{26'000 + 500 * pick(9)}};
+            case 0:
+                return StartBag{{"B" + std::to_string(pick(3))},
+                                {400'000},
+                                {"D1"},
+                                MilliCelsius{16'000 + 1000 * pick(12)}};
+            case 1:
+                return InspectBag{bag, pick(5) != 0};
+            case 2:
+                return DrawDiluent{bag, {}};
+            case 3:
+                return TakeOut{{{pick(4), {}, {"K" + std::to_string(pick(2))}}}};
+            case 4:
+            case 5:
+            case 6:
+            case 7:
+            case 8:
+                return MoveOn{static_cast<Step>(1 + pick(5)), numbers,
+                              pick(3) ? std::nullopt : bag};
+            case 9:
+                return LoseAmpoule{1 + pick(3), static_cast<LossReason>(pick(4))};
+            case 10:
+                return MixBag{bag};
+            case 11:
+                return HangBag{bag, line};
+            case 12:
+                return CountBirds{line, 100 * pick(50)};
+            case 13:
+                return TakeBack{pick(2) ? "slip" : ""};
+            case 14:
+                return Correct{{1 + pick(static_cast<int>(shift.bench().lastSeq) + 1)},
+                               pick(2) ? "ampoule" : "lot",
+                               std::to_string(1 + pick(3)),
+                               "typo"};
+            case 15:
+                return TakeBagDown{bag, DownReason::Empty, {}};
+            default:
+                return TakeReading{{"hand"}, MilliCelsius{26'000 + 500 * pick(9)}};
         }
     }
 

@@ -7,12 +7,14 @@
 namespace bathside::test {
 namespace {
 
-const std::string kOpen = R"({"t":"2026-03-05T07:00:00Z","do":"open-shift","zone":"UTC","person":"AB","checks":"all-ok"})"
-                          "\n";
-const std::string kBag = R"({"t":"2026-03-05T07:01:00Z","do":"start-bag","bag":"B1","volume_ml":400,"diluent_lot":"D1"})"
-                         "\n"
-                         R"({"t":"2026-03-05T07:02:00Z","do":"out-of-cryogen","id":"out","ampoules":[1]})"
-                         "\n";
+const std::string kOpen =
+    R"({"t":"2026-03-05T07:00:00Z","do":"open-shift","zone":"UTC","person":"AB","checks":"all-ok"})"
+    "\n";
+const std::string kBag =
+    R"({"t":"2026-03-05T07:01:00Z","do":"start-bag","bag":"B1","volume_ml":400,"diluent_lot":"D1"})"
+    "\n"
+    R"({"t":"2026-03-05T07:02:00Z","do":"out-of-cryogen","id":"out","ampoules":[1]})"
+    "\n";
 
 struct Played {
     std::optional<PlayFault> fault;
@@ -41,14 +43,16 @@ TEST(PlayerTest, stopsAtARefusalThatWasNotExpected)
 
 TEST(PlayerTest, stopsWhereARefusalWasExpectedAndNoneCame)
 {
-    const Played day = played(kOpen + R"({"t":"2026-03-05T07:01:00Z","do":"needle","line":"A","expect":"refused"})");
+    const Played day = played(
+        kOpen + R"({"t":"2026-03-05T07:01:00Z","do":"needle","line":"A","expect":"refused"})");
     ASSERT_TRUE(day.fault);
     EXPECT_EQ(day.fault->kind, PlayFault::Kind::NotRefused);
 }
 
 TEST(PlayerTest, anExpectedRefusalIsPartOfTheDay)
 {
-    EXPECT_FALSE(played(kOpen + R"({"t":"2026-03-05T07:01:00Z","do":"in-bath","expect":"refused"})").fault);
+    EXPECT_FALSE(
+        played(kOpen + R"({"t":"2026-03-05T07:01:00Z","do":"in-bath","expect":"refused"})").fault);
 }
 
 TEST(PlayerTest, stopsWhereTimeGoesBack)
@@ -60,12 +64,18 @@ TEST(PlayerTest, stopsWhereTimeGoesBack)
 
 TEST(PlayerTest, aCorrectionNamesAnEntry)
 {
-    const Played good = played(kOpen + kBag + R"({"t":"2026-03-05T07:02:05Z","do":"correct","of":"out","field":"lot","value":"K2","why":"typo"})");
+    const Played good = played(
+        kOpen + kBag +
+        R"({"t":"2026-03-05T07:02:05Z","do":"correct","of":"out","field":"lot","value":"K2","why":"typo"})");
     EXPECT_FALSE(good.fault);
-    const Played none = played(kOpen + kBag + R"({"t":"2026-03-05T07:02:05Z","do":"correct","of":"in","field":"lot","value":"K2","why":"typo"})");
+    const Played none = played(
+        kOpen + kBag +
+        R"({"t":"2026-03-05T07:02:05Z","do":"correct","of":"in","field":"lot","value":"K2","why":"typo"})");
     ASSERT_TRUE(none.fault);
     EXPECT_EQ(none.fault->kind, PlayFault::Kind::UnknownEntry);
-    const Played field = played(kOpen + kBag + R"({"t":"2026-03-05T07:02:05Z","do":"correct","of":"out","field":"count","value":2,"why":"typo"})");
+    const Played field = played(
+        kOpen + kBag +
+        R"({"t":"2026-03-05T07:02:05Z","do":"correct","of":"out","field":"count","value":2,"why":"typo"})");
     ASSERT_TRUE(field.fault);
     EXPECT_EQ(field.fault->refusal.code, RefusalCode::NoSuchField);
 }
@@ -84,9 +94,10 @@ TEST(PlayerTest, theClockRunsOnSoThatWhatFallsDueIsRaised)
 
 TEST(PlayerTest, aRestartIsAnotherBootAndTheClocksGoOn)
 {
-    const Played day = played(kOpen + kBag + R"({"t":"2026-03-05T07:02:04Z","do":"restart"})"
-                                             "\n"
-                                             R"({"t":"2026-03-05T07:02:08Z","do":"in-bath"})");
+    const Played day = played(kOpen + kBag +
+                              R"({"t":"2026-03-05T07:02:04Z","do":"restart"})"
+                              "\n"
+                              R"({"t":"2026-03-05T07:02:08Z","do":"in-bath"})");
     ASSERT_FALSE(day.fault);
     const State state = restored({}, day.events);
     const Ampoule& ampoule = state.bench.pulls[0].ampoules[0];

@@ -50,7 +50,8 @@ TEST(StationTest, anAlarmIsRaisedAtItsInstantRisesAndEndsWithTheStep)
         if (ended && ended->alarm.starts_with("exposure"))
             story.push_back("ended at " + std::to_string(seconds));
     }
-    EXPECT_THAT(story, ElementsAre("heads-up at 67", "limit at 70", "overrun at 75", "ended at 80"));
+    EXPECT_THAT(story,
+                ElementsAre("heads-up at 67", "limit at 70", "overrun at 75", "ended at 80"));
 }
 
 TEST(StationTest, heardHushesAndDoesNotEnd)
