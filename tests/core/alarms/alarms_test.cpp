@@ -150,6 +150,16 @@ TEST(Alarms, goOnForAHeldBagsAgeButNotItsSwirl)
                 ElementsAre("reading bath", "in use bag:B1"));
 }
 
+TEST(Alarms, leaveTheLinesAloneOnceTheShiftIsClosed)
+{
+    BenchMaker maker;
+    maker.line("A", 0s, 1500);
+    EXPECT_TRUE(levelIn(alarms(maker.bench, at(3h)), "dose check line:A"));
+    maker.bench.shift->closed = momentAt(2h);
+    EXPECT_THAT(alarms(maker.bench, at(3h)).due, IsEmpty());
+    EXPECT_EQ(alarms(maker.bench, at(3h)).nextChange, std::nullopt);
+}
+
 // --- heard
 // -----------------------------------------------------------------------------------------
 

@@ -8,6 +8,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "core/base/simulated_clock.h"
 #include "core/station/station.h"
 #include "tests/core/alarms/oracle.h"
 #include "tests/support/cards.h"
@@ -17,31 +18,7 @@ namespace {
 
 using namespace std::chrono_literals;
 
-class HandClock final : public Clock {
-public:
-    [[nodiscard]] Stamp now() const override { return m_now; }
-
-    void goTo(Millis at) { m_now = {m_begin + at, at - m_bootedAt, m_boot}; }
-    /// Never before that instant, were it not a whole ms.
-    [[nodiscard]] Millis timeOf(BootTime at) const
-    {
-        return std::chrono::ceil<Millis>(at) + m_bootedAt;
-    }
-    void reboot(Millis at)
-    {
-        ++m_boot[0];
-        m_bootedAt = at;
-        goTo(at);
-    }
-    [[nodiscard]] Millis time() const { return m_now.wall - m_begin; }
-    [[nodiscard]] WallTime wallAt(Millis at) const { return m_begin + at; }
-
-private:
-    WallTime m_begin{Millis(1'772'668'800'000)};  // 2026-03-05T00:00:00Z
-    Millis m_bootedAt{};
-    BootId m_boot{1};
-    Stamp m_now{m_begin, {}, m_boot};
-};
+const WallTime kFirstMorning(Millis(1'772'668'800'000));  // 2026-03-05T00:00:00Z
 
 class Keeper final : public Recorder {
 public:
@@ -107,7 +84,7 @@ protected:
         until(morning);
         restart({{}, {}, morning.count() % 3 == 0});
         auto restart = day.restarts.begin();
-        for (const Entry& entry : scriptOf(day, m_clock.wallAt(morning))) {
+        for (const Entry& entry : scriptOf(day, kFirstMorning + morning)) {
             if (restart != day.restarts.end() && restart->up < entry.at)
                 this->restart(*restart++);
             until(morning + entry.at);
@@ -118,19 +95,21 @@ protected:
     }
 
 private:
+    /// Since the first morning, as the wall clock has it.
+    [[nodiscard]] Millis time() const { return m_clock.now().wall - kFirstMorning; }
+
     /// Lets time pass, as the program does: from one next change to the next.
     void until(Millis at)
     {
-        for (auto next = m_station->nextChange(); next; next = m_station->nextChange()) {
-            const Millis then = m_clock.timeOf(*next);
-            if (then > at)
-                break;
-            ASSERT_GT(then, m_clock.time()) << "time stands still";
-            m_clock.goTo(then);
+        const BootTime then = m_clock.now().boot + (at - time());
+        for (auto next = m_station->nextChange(); next && *next <= then;
+             next = m_station->nextChange()) {
+            ASSERT_GT(*next, m_clock.now().boot) << "time stands still";
+            m_clock.runTo(*next);
             m_station->tick();
             listen();
         }
-        m_clock.goTo(at);
+        m_clock.runTo(then);
     }
 
     void say(const Intent& intent)
@@ -139,7 +118,7 @@ private:
             intent, {.place = {}, .at = m_clock.now(), .byReceipt = false, .id = {}});
         EXPECT_TRUE(said) << nameOf(intent)
                           << " is refused: " << static_cast<int>(said.error().code) << " at "
-                          << (m_clock.time() - m_morning).count();
+                          << (time() - m_morning).count();
         listen();
     }
 
@@ -156,9 +135,9 @@ private:
     {
         until(m_morning + restart.down);
         if (restart.powerCut)
-            m_clock.reboot(m_morning + restart.up);
+            m_clock.restart(kFirstMorning + m_morning + restart.up);
         else
-            m_clock.goTo(m_morning + restart.up);
+            m_clock.runTo(kFirstMorning + m_morning + restart.up);
         const auto& events = m_keeper.events;
         const bool inShift =
             !events.empty() && std::holds_alternative<ShiftOpened>(events.front().fact);
@@ -170,12 +149,12 @@ private:
         auto& events = m_keeper.events;
         const auto isNew = [this](const Event& event) { return event.seq > m_heard; };
         for (auto it = std::ranges::find_if(events, isNew); it != events.end(); ++it)
-            m_logged.note(*it, m_clock.time() - m_morning);
+            m_logged.note(*it, time() - m_morning);
         if (!events.empty())
             m_heard = events.back().seq;
     }
 
-    HandClock m_clock;
+    SimulatedClock m_clock{kFirstMorning};
     Keeper m_keeper;
     std::unique_ptr<Station> m_station;
     std::vector<Event> m_carried;
