@@ -52,8 +52,9 @@ AlarmThread::~AlarmThread()
 
 void AlarmThread::publish(std::shared_ptr<const SoundSource> source)
 {
-    change([&](Inbox& inbox) {
+    change([&, now = m_clock.now().boot](Inbox& inbox) {
         m_published.swap(source);  // the old one is let go of outside the lock
+        inbox.published = now;
         inbox.mustLook = true;
     });
 }
@@ -122,6 +123,8 @@ void AlarmThread::run()
         const bool isElsewhere = generation != std::exchange(generation, m_sounder->generation());
         if (inbox.mustLook || isElsewhere || m_waiting == Waiting::BootClock) {
             reportClock(now);
+            if (inbox.published)
+                voice.notePublished(*inbox.published);
             next = voice.look(m_asked.get(), now, m_new);
         }
         for (const Cue cue : inbox.cues)

@@ -71,7 +71,8 @@ private:
         std::optional<std::optional<double>> volume;
         bool mustLook = true;
         bool mustStop = false;
-        std::uint64_t asked = 0;
+        std::optional<BootTime> published;
+        std::uint64_t asked = 1;
     };
 
     void cue(Cue cue);

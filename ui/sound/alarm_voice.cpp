@@ -65,12 +65,13 @@ void AlarmVoice::sound(const Stamp& now, std::vector<SoundReport>& reports)
 // the change that mattered, not from the first one slept through.
 BootTime AlarmVoice::dueSince(const SoundSource& source, const Stamp& now) const
 {
-    BootTime at = m_lastLook.value_or(now.boot);
+    const BootTime published = std::min(m_published, now.boot);
+    BootTime at = m_lastLook.value_or(published);
     for (int i = 0; i < kMostChanges && at < now.boot; ++i) {
         const Sounding then = source.at(shifted(now, at - now.boot));
+        // Due at the last look already, and not sounded: by what was published since.
         if (isSame(then, m_current))
-            return i == 0 ? now.boot
-                          : at;  // at the first: it became due by what was published since
+            return i == 0 ? published : at;
         if (!then.nextChange || *then.nextChange <= at)
             break;
         at = *then.nextChange;

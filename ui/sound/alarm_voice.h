@@ -23,6 +23,8 @@ public:
 
     AlarmVoice(Sounder& sounder, const SoundBook& book) : m_sounder(sounder), m_book(book) {}
 
+    /// The source was changed then: what it finds due at once is late from there on.
+    void notePublished(BootTime at) { m_published = at; }
     /// Does what is due and returns when to look again at the latest. No source: silence.
     BootTime look(const SoundSource* source, const Stamp& now, std::vector<SoundReport>& reports);
 
@@ -40,6 +42,7 @@ private:
     std::uint64_t m_generation = 0;    // of the sounder, when the burst was begun
     bool m_isReported = false;         // that it was sounded
     std::optional<BootTime> m_lastLook;
+    BootTime m_published{};
 };
 
 }  // namespace bathside::ui

@@ -50,27 +50,26 @@ double envelope(double position, double edge)
 
 // Phases after Schroeder (k² π / n) keep the crest low, so that more of it is heard at the same
 // peak.
-double wave(double at, double pitchHz, std::span<const double> harmonicsDb)
+void addHarmonic(std::vector<double>& raw, double pitchHz, std::size_t number, double db,
+                 double count)
 {
-    const double n = static_cast<double>(harmonicsDb.size());
-    double sum = 0.0;
-    for (std::size_t i = 0; i < harmonicsDb.size(); ++i) {
-        const double k = static_cast<double>(i + 1);
-        const double phase = -std::numbers::pi * k * (k - 1.0) / n;
-        sum += std::pow(10.0, harmonicsDb[i] / 20.0) *
-               std::sin(2.0 * std::numbers::pi * k * pitchHz * at + phase);
-    }
-    return sum;
+    const double k = static_cast<double>(number);
+    const double phase = -std::numbers::pi * k * (k - 1.0) / count;
+    const double step = 2.0 * std::numbers::pi * k * pitchHz / kSampleRate;
+    const double amplitude = std::pow(10.0, db / 20.0);
+    for (std::size_t i = 0; i < raw.size(); ++i)
+        raw[i] += amplitude * std::sin(step * static_cast<double>(i) + phase);
 }
 
 std::vector<float> pulseSamples(const Pulse& pulse, const Timbre& timbre)
 {
     std::vector<double> raw(samplesIn(pulse.length));
+    const double count = static_cast<double>(timbre.harmonicsDb.size());
+    for (std::size_t i = 0; i < timbre.harmonicsDb.size(); ++i)
+        addHarmonic(raw, pulse.pitchHz, i + 1, timbre.harmonicsDb[i], count);
     double highest = 0.0;
     for (std::size_t i = 0; i < raw.size(); ++i) {
-        const double at = static_cast<double>(i);
-        raw[i] = wave(at / kSampleRate, pulse.pitchHz, timbre.harmonicsDb) *
-                 envelope(at / static_cast<double>(raw.size()), timbre.edge);
+        raw[i] *= envelope(static_cast<double>(i) / static_cast<double>(raw.size()), timbre.edge);
         highest = std::max(highest, std::abs(raw[i]));
     }
     std::vector<float> samples(raw.size());
@@ -84,10 +83,15 @@ Burst synthesise(std::vector<Pulse> pulses, const Timbre& timbre, Micros pause =
 {
     Burst burst{.pulses = std::move(pulses), .samples = {}, .repeatAfter = {}};
     burst.samples.resize(samplesIn(burst.length()));
-    for (const Pulse& pulse : burst.pulses)
+    std::vector<float> one;
+    const Pulse* made = nullptr;
+    for (const Pulse& pulse : burst.pulses) {
+        if (!made || made->length != pulse.length || made->pitchHz != pulse.pitchHz)
+            one = pulseSamples(pulse, timbre);
+        made = &pulse;
         std::ranges::copy(
-            pulseSamples(pulse, timbre),
-            burst.samples.begin() + static_cast<std::ptrdiff_t>(samplesIn(pulse.start)));
+            one, burst.samples.begin() + static_cast<std::ptrdiff_t>(samplesIn(pulse.start)));
+    }
     if (pause > Micros{})
         burst.repeatAfter = burst.length() + pause;
     return burst;

@@ -114,13 +114,19 @@ PulseLink::~PulseLink()
 {
     {
         const Lock lock(*this);
-        pa_context_set_state_callback(m_context, nullptr, nullptr);
-        pa_context_set_subscribe_callback(m_context, nullptr, nullptr);
-        pa_context_disconnect(m_context);
+        end();
     }
     pa_threaded_mainloop_stop(m_loop);
     pa_context_unref(m_context);
     pa_threaded_mainloop_free(m_loop);
+}
+
+void PulseLink::end()
+{
+    pa_context_set_state_callback(m_context, nullptr, nullptr);
+    pa_context_set_subscribe_callback(m_context, nullptr, nullptr);
+    m_isLost = true;
+    pa_context_disconnect(m_context);  // and with it every question that is not answered yet
 }
 
 void PulseLink::onState()
@@ -153,6 +159,8 @@ void PulseLink::ask(std::optional<std::uint32_t> stream)
 void PulseLink::finish()
 {
     m_isAsking = false;
+    if (m_isLost)
+        return;
     if (std::exchange(m_mustAskAgain, false))
         ask(m_stream);
     else

@@ -60,6 +60,8 @@ public:
     /// Asks for the devices and, if given, our stream; `answered` follows. One at a time: asking
     /// again meanwhile asks once more afterwards.
     void ask(std::optional<std::uint32_t> stream);
+    /// No callback and no answer comes after this. With the lock.
+    void end();
     void setSink(const SinkFacts& sink, double level);
     void setStream(std::uint32_t stream, const SinkFacts& sink, double level);
 

@@ -49,6 +49,7 @@ void PulseOut::close()
     {
         const PulseLink::Lock lock(*m_link);
         m_stream.reset();
+        m_link->end();
     }
     m_link.reset();
     m_isStreamBad = false;

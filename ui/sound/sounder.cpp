@@ -45,6 +45,7 @@ std::vector<SounderChange> Sounder::look(BootTime now)
         if (wasStopped)
             path.askedAt = now;  // we slept, not the device
         if (i > 0 && !path.out->canFollow(m_paths[i - 1].fault)) {
+            shut(path);
             path.isGivenUp = true;
             path.fault = m_paths[i - 1].fault;
             continue;
@@ -96,14 +97,12 @@ bool Sounder::hasStalled(Path& path, const OutStatus& status, BootTime now) cons
     return now - path.askedAt >= kStalled;
 }
 
-void Sounder::closeAfter(std::size_t used)
+void Sounder::shut(Path& path)
 {
-    for (std::size_t i = used + 1; i < m_paths.size(); ++i) {
-        if (m_paths[i].opened)
-            m_paths[i].out->close();
-        m_paths[i].opened.reset();
-        m_paths[i].isGivenUp = false;
-    }
+    if (path.opened)
+        path.out->close();
+    path.opened.reset();
+    path.isGivenUp = false;
 }
 
 // None, and whether there was one before: a first device is found, a last one is lost.
@@ -117,7 +116,8 @@ std::vector<SounderChange> Sounder::use(std::optional<std::size_t> path)
         const OutFault fault = m_paths.empty() ? OutFault::NoDevice : m_paths.front().fault;
         return {{SounderChange::Kind::Lost, m_device, {}, fault}};
     }
-    closeAfter(*path);
+    for (std::size_t later = *path + 1; later < m_paths.size(); ++later)
+        shut(m_paths[later]);
     const std::string device = m_paths[*path].out->status().device;
     const bool isSame = m_used == path && m_device == device;
     const bool wasThere = !m_isLost && !m_device.empty();

@@ -65,7 +65,7 @@ private:
 
     void see(Path& path, BootTime now);
     [[nodiscard]] bool hasStalled(Path& path, const OutStatus& status, BootTime now) const;
-    void closeAfter(std::size_t used);
+    static void shut(Path& path);
     [[nodiscard]] std::vector<SounderChange> use(std::optional<std::size_t> path);
     [[nodiscard]] std::vector<SounderChange> nothing();
 
