@@ -1,6 +1,7 @@
 #include "core/station/station.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace bathside {
 namespace {
@@ -94,8 +95,14 @@ void Station::recorded(const RecordState& record)
 {
     if (record == m_record)
         return;
-    m_record = record;
-    changed();
+    const RecordState before = std::exchange(m_record, record);
+    if (record.failures != before.failures && !m_state.bench.storeFailed)
+        (void)note(
+            NoteStoreFailure{record.trouble.fault, record.trouble.errorNumber, record.spool});
+    else if (record.health == RecordState::Health::Recorded && m_state.bench.storeFailed)
+        (void)note(NoteStoreRecovery{record.merged, record.mergedSpool});
+    else
+        changed();
 }
 
 Result<Taken, Refusal> Station::take(const Intent& intent, const Tap& tap)

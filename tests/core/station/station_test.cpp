@@ -114,11 +114,38 @@ TEST(StationTest, listenersHearOfEveryChangeOfStateOrRecord)
     const int afterOpening = heard;
     EXPECT_GT(afterOpening, 0);
 
-    RecordState record;
-    record.health = RecordState::Health::NotRecorded;
+    RecordState record = shift.station.record();
+    record.health = RecordState::Health::Behind;
     shift.station.recorded(record);
     shift.station.recorded(record);
     EXPECT_EQ(heard, afterOpening + 1);
+}
+
+TEST(StationTest, aFailingStoreIsAFactAnAlarmAndEndsWithItsRecovery)
+{
+    BenchShift shift;
+    shift.open();
+    RecordState record = shift.station.record();
+    record.health = RecordState::Health::NotRecorded;
+    record.failures = 1;
+    record.trouble = {StoreFault::NoSpace, 28};
+    shift.station.recorded(record);
+
+    const auto failed = shift.all<StoreFailed>();
+    ASSERT_EQ(failed.size(), 1U);
+    EXPECT_EQ(failed[0].fault, StoreFault::NoSpace);
+    EXPECT_EQ(failed[0].errorNumber, 28);
+    EXPECT_TRUE(shift.bench().alarms.contains("not recorded station"));
+
+    record.health = RecordState::Health::Recorded;
+    record.merges = 1;
+    record.merged = 3;
+    record.mergedSpool = "trail.spool-1";
+    shift.station.recorded(record);
+    const auto recovered = shift.all<StoreRecovered>();
+    ASSERT_EQ(recovered.size(), 1U);
+    EXPECT_EQ(recovered[0].merged, 3);
+    EXPECT_FALSE(shift.bench().alarms.contains("not recorded station"));
 }
 
 }  // namespace
