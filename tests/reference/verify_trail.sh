@@ -12,6 +12,7 @@ set -euo pipefail
 
 file=${1:?usage: verify_trail.sh FILE [SEQ:HASH ...]}
 shift
+[ -r "$file" ] || { echo "$file: cannot be read" >&2; exit 2; }
 zeros=$(printf '0%.0s' {1..64})
 
 # One event a line: its seq, its hash, the previous hash where it names one (else -), its text.
@@ -25,11 +26,11 @@ from_lines() {
 from_database() {
     sqlite3 -readonly -separator ' ' "$1" "SELECT seq, lower(hex(hash)), '-',
       '{\"at\":' || json_quote(at) || ',\"boot_id\":' || json_quote(boot_id) || ',\"boot_us\":' || boot_us
-      || iif(by_receipt, ',\"by_receipt\":true', '') || coalesce(',\"card\":' || json_quote(card), '')
+      || iif(by_receipt, ',\"by_receipt\":true', '') || iif(card IS NULL, '', ',\"card\":' || json_quote(card))
       || ',\"kind\":' || json_quote(kind) || ',\"payload\":' || payload
-      || coalesce(',\"person\":{\"id\":' || json_quote(person) || ',\"proof\":' || json_quote(proof) || '}', '')
-      || coalesce(',\"place\":' || json_quote(place), '') || ',\"seq\":' || seq
-      || coalesce(',\"spool\":{\"hash\":\"' || lower(hex(spool_hash)) || '\",\"seq\":' || spool_seq || '}', '')
+      || iif(person IS NULL, '', ',\"person\":{\"id\":' || json_quote(person) || ',\"proof\":' || json_quote(proof) || '}')
+      || iif(place IS NULL, '', ',\"place\":' || json_quote(place)) || ',\"seq\":' || seq
+      || iif(spool_seq IS NULL, '', ',\"spool\":{\"hash\":\"' || lower(hex(spool_hash)) || '\",\"seq\":' || spool_seq || '}')
       || ',\"station\":' || json_quote(station) || ',\"tap\":' || json_quote(tap) || '}'
       FROM event ORDER BY seq"
 }

@@ -8,8 +8,11 @@ namespace {
 
 using namespace std::chrono;
 
+// Qt takes no name for the zone of the machine.
 std::optional<QTimeZone> zoneOf(std::string_view name)
 {
+    if (name.empty())
+        return std::nullopt;
     const QTimeZone zone(QByteArray(name.data(), static_cast<qsizetype>(name.size())));
     return zone.isValid() ? std::optional(zone) : std::nullopt;
 }
