@@ -289,7 +289,9 @@ TEST(AfterAStart, aHushGoesOnByTheWallClockIfItCanBeReliedOn)
     EXPECT_TRUE(alarmIn(alarms(maker.bench, at(1000s)), "reading bath")->hushed);
     EXPECT_FALSE(alarmIn(alarms(maker.bench, at(1070s)), "reading bath")->hushed);
     maker.bench.clockTrusted = false;
-    EXPECT_FALSE(alarmIn(alarms(maker.bench, at(1000s)), "reading bath")->hushed);
+    const Stamp early{.wall = at(1000s).wall, .boot = 3s, .bootId = kThisBoot};
+    EXPECT_EQ(levelIn(alarms(maker.bench, early), "reading bath"), Level::Limit);
+    EXPECT_FALSE(alarmIn(alarms(maker.bench, early), "reading bath")->hushed);
 }
 
 TEST(WallTime, aStepOfTheWallClockMovesNoLimitOfThisBoot)
@@ -364,6 +366,8 @@ TEST(Station, aProbeThatDoesNotAnswerIsLost)
         EXPECT_FALSE(lostAfter(fault)) << nameOf(fault);
     BenchMaker maker;
     maker.faulty(ReadingFault::Lost, 3s).reading(Verdict::Inside, 6s);  // by hand, or it is back
+    EXPECT_FALSE(levelIn(alarms(maker.bench, at(9s)), "probe lost station"));
+    maker.faulty(ReadingFault::Lost, 7s).bench.shift->closed = momentAt(8s);
     EXPECT_FALSE(levelIn(alarms(maker.bench, at(9s)), "probe lost station"));
 }
 

@@ -19,7 +19,7 @@ public:
     Day make()
     {
         m_day.opened = 60s;
-        m_day.soundProven.push_back(m_day.opened + between(5s, 3min));
+        m_day.soundProven.push_back(m_day.opened + between(5s, 110s));
         makeBags();
         makeLines();
         close();
@@ -402,10 +402,12 @@ private:
     void open()
     {
         add(m_day.opened, OpenShift{"Europe/Madrid", {"AB"}});
-        for (const Check& check : defaultCard()->content().checks)
-            add(m_day.opened, RecordCheck{check.id, true, {}});
+        for (const Check& check : defaultCard()->content().checks) {
+            if (check.id != kAlarmHeard)
+                add(m_day.opened, RecordCheck{check.id, true, {}});
+        }
         for (const Millis at : m_day.soundProven)
-            add(at, ProveSound{"bench"});
+            add(at, RecordCheck{kAlarmHeard, true, "bench"});
     }
 
     void add(const BagLife& bag)
