@@ -13,13 +13,17 @@ namespace {
 constexpr pa_sample_spec kSpec{.format = PA_SAMPLE_FLOAT32NE, .rate = kSampleRate, .channels = 1};
 constexpr std::uint32_t kServerChooses = static_cast<std::uint32_t>(-1);
 
+// A stream that ran dry, because the program was stopped or starved, waits for `prebuf` and goes on
+// from where it was. With a prebuf of zero the server would go on without us and throw away what we
+// write until we have caught up: the burst that is due after a stop would be lost (measured).
 pa_buffer_attr bufferOf(std::chrono::milliseconds length)
 {
     const auto usec = static_cast<pa_usec_t>(Micros{length}.count());
+    const auto quarter = static_cast<std::uint32_t>(pa_usec_to_bytes(usec / 4, &kSpec));
     return {.maxlength = kServerChooses,
             .tlength = static_cast<std::uint32_t>(pa_usec_to_bytes(usec, &kSpec)),
-            .prebuf = 0,  // plays on after it ran dry, instead of waiting for a full buffer
-            .minreq = static_cast<std::uint32_t>(pa_usec_to_bytes(usec / 4, &kSpec)),
+            .prebuf = quarter,
+            .minreq = quarter,
             .fragsize = kServerChooses};
 }
 
