@@ -41,8 +41,9 @@ void appendCanonicalText(std::string& out, const Entry& entry) { appendText(out,
 
 void appendText(std::string& out, const Entry& entry, LineExtras extras)
 {
-    appendMember(out, R"({"at":)", toRfc3339(entry.at));
-    out += R"(,"boot_id":")";
+    out += R"({"at":")";
+    appendRfc3339(out, entry.at);
+    out += R"(","boot_id":")";
     appendText(out, entry.bootId);
     out += R"(","boot_us":)";
     appendNumber(out, entry.boot.count());

@@ -6,11 +6,12 @@
 namespace bathside {
 namespace {
 
-bool isPlain(char c)
-{
-    const auto byte = static_cast<unsigned char>(c);
-    return byte >= 0x20 && byte < 0x80 && c != '"' && c != '\\';
-}
+constexpr auto kPlain = [] {
+    std::array<bool, 256> plain{};
+    for (std::size_t i = 0; i < plain.size(); ++i)
+        plain[i] = isPlainInJson(static_cast<char>(i));
+    return plain;
+}();
 
 bool isTail(char c) { return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U; }
 
@@ -50,6 +51,14 @@ void appendEscaped(std::string& out, char c)
 
 }  // namespace
 
+std::size_t plainLength(std::string_view text)
+{
+    std::size_t length = 0;
+    while (length < text.size() && kPlain[static_cast<unsigned char>(text[length])])
+        ++length;
+    return length;
+}
+
 std::size_t utf8Length(std::string_view text)
 {
     if (text.empty())
@@ -74,22 +83,22 @@ std::size_t utf8Length(std::string_view text)
 
 bool isUtf8(std::string_view text)
 {
-    while (!text.empty()) {
+    while (true) {
+        text.remove_prefix(plainLength(text));
+        if (text.empty())
+            return true;
         const std::size_t length = utf8Length(text);
         if (length == 0)
             return false;
         text.remove_prefix(length);
     }
-    return true;
 }
 
 void appendJsonString(std::string& out, std::string_view text)
 {
     out += '"';
     while (!text.empty()) {
-        std::size_t plain = 0;
-        while (plain < text.size() && isPlain(text[plain]))
-            ++plain;
+        const std::size_t plain = plainLength(text);
         out.append(text.substr(0, plain));
         text.remove_prefix(plain);
         if (text.empty())

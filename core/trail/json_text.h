@@ -11,6 +11,17 @@
 
 namespace bathside {
 
+/// A character that stands in a JSON string as it is, by itself: ASCII without controls, `"` and
+/// `\`.
+[[nodiscard]] constexpr bool isPlainInJson(char c)
+{
+    const auto byte = static_cast<unsigned char>(c);
+    return byte >= 0x20 && byte < 0x80 && c != '"' && c != '\\';
+}
+
+/// How many such characters `text` begins with.
+[[nodiscard]] std::size_t plainLength(std::string_view text);
+
 /// `text` in quotes.
 void appendJsonString(std::string& out, std::string_view text);
 void appendNumber(std::string& out, std::int64_t value);

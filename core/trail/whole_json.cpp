@@ -168,23 +168,24 @@ private:
 
 std::size_t jsonStringLength(std::string_view text)
 {
-    if (text.empty() || text[0] != '"')
+    if (!text.starts_with('"'))
         return 0;
     std::size_t at = 1;
-    while (at < text.size()) {
-        const auto byte = static_cast<unsigned char>(text[at]);
-        if (byte == '"')
-            return at + 1;
-        if (byte < 0x20)
+    while (true) {
+        at += plainLength(text.substr(at));
+        if (at == text.size())
             return 0;
-        const std::size_t length = byte == '\\'  ? escapeLength(text.substr(at))
-                                   : byte < 0x80 ? 1
-                                                 : utf8Length(text.substr(at));
+        if (text[at] == '"')
+            return at + 1;
+        const std::string_view rest = text.substr(at);
+        const auto byte = static_cast<unsigned char>(text[at]);
+        const std::size_t length = byte == '\\'  ? escapeLength(rest)
+                                   : byte < 0x80 ? 0
+                                                 : utf8Length(rest);
         if (length == 0)
             return 0;
         at += length;
     }
-    return 0;
 }
 
 std::string unquoted(std::string_view quoted)
