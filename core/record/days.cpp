@@ -69,9 +69,9 @@ void DayFinder::place(const Entry& entry)
     ShiftSpan& shift = m_shifts.back();
     shift.closed = !m_ends.empty();
     shift.last = shift.closed ? m_ends.front() : entry.seq;
-    while (!m_loose.empty() && m_loose.back().seq >= shift.opened &&
-           m_loose.back().seq <= shift.last)
-        m_loose.pop_back();
+    const auto first = std::ranges::lower_bound(m_loose, shift.opened, {}, &Loose::seq);
+    const auto past = std::ranges::upper_bound(m_loose, shift.last, {}, &Loose::seq);
+    m_loose.erase(first, std::max(first, past));
 }
 
 std::vector<SeqRange> DayFinder::record(WallTime from, WallTime to) const

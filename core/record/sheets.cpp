@@ -5,6 +5,8 @@
 #include <map>
 #include <utility>
 
+#include "core/record/deviations.h"
+
 namespace bathside {
 namespace {
 
@@ -204,42 +206,6 @@ Amount amountOf(LimitName limit)
             break;
     }
     return {3, "s"};
-}
-
-struct Deviation {
-    Seq seq = 0;
-    WallTime at{};
-    JudgementKey key;
-    std::optional<BagId> bag;
-    std::optional<std::int64_t> over;  // none: rejudged, and the limit was kept after all
-    bool rejudged = false;
-};
-
-Deviation& rowFor(std::vector<Deviation>& rows, const Event& event, const JudgementKey& key)
-{
-    const auto found = std::ranges::find(rows, key, &Deviation::key);
-    if (found != rows.end())
-        return *found;
-    return rows.emplace_back(
-        Deviation{.seq = event.seq, .at = event.at.wall, .key = key, .bag = {}, .over = {}});
-}
-
-std::vector<Deviation> deviationsOf(const State& state)
-{
-    std::vector<Deviation> rows;
-    for (const auto& event : state.journal) {
-        if (const auto* found = std::get_if<DeviationFound>(&event->fact)) {
-            Deviation& row = rowFor(rows, *event, {found->limit, found->subject});
-            row.bag = found->bag;
-            row.over = found->over;
-        } else if (const auto* again = std::get_if<Rejudged>(&event->fact)) {
-            Deviation& row = rowFor(rows, *event, {again->limit, again->subject});
-            row.bag = again->bag;
-            row.over = again->over;
-            row.rejudged = true;
-        }
-    }
-    return rows;
 }
 
 void writeDeviation(CsvWriter& csv, const Bench& bench, const Deviation& row,

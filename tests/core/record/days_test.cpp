@@ -114,6 +114,19 @@ TEST(DayFinderTest, aClosingTakenBackOpensTheShiftAgain)
     EXPECT_TRUE(log.shifts().front().closed);
 }
 
+// Closed twice, and only the first closing is taken back: what lies between comes in, what follows
+// stays out.
+TEST(DayFinderTest, anEndThatMovesLaterTakesInOnlyWhatLiesBefore)
+{
+    Log log;
+    log.open("2026-03-05T06:00:00Z").close("2026-03-05T07:00:00Z").note("2026-03-05T07:00:01Z");
+    log.close("2026-03-05T07:00:02Z")
+        .note("2026-03-06T07:00:03Z")
+        .takeBack("2026-03-06T07:00:04Z", 2);
+    EXPECT_EQ(log.on(kFifth), (Ranges{{1, 4}}));
+    EXPECT_EQ(log.on(kSixth), (Ranges{{5, 6}}));
+}
+
 TEST(DayFinderTest, anOpeningTakenBackEndsThere)
 {
     Log log;

@@ -5,6 +5,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/record/deviations.h"
 #include "tests/core/record/sample_day.h"
 #include "tests/support/local_days.h"
 
@@ -86,6 +87,31 @@ TEST_F(SheetsOfADay, neutraliseLabelsAndWords)
     const auto rows = rowsOf(sheets.bags);
     EXPECT_TRUE(has(rows[0], ",400.000,'=D7,21.500,")) << rows[0];
     EXPECT_TRUE(has(rows[1], ",\"'=HYPERLINK(\"\"http://x\"\")\"")) << rows[1];
+}
+
+TEST(DeviationsTest, areOneForEachLimitAndSubjectWithTheLastWord)
+{
+    test::DayScript day;
+    const Subject ampoule = subjectOf(AmpouleRef{1, 1});
+    day.at("2026-03-05T06:00:00Z", ShiftOpened{"Europe/Amsterdam", {}})
+        .at("2026-03-05T06:01:00Z",
+            DeviationFound{LimitName::Exposure, ampoule, BagId{"B1"}, 500, {}})
+        .at("2026-03-05T06:02:00Z", DeviationFound{LimitName::Thaw, ampoule, BagId{"B1"}, 1, {}})
+        .at("2026-03-05T06:03:00Z", Rejudged{LimitName::Exposure, ampoule, BagId{"B2"}, 700, {}})
+        .at("2026-03-05T06:04:00Z",
+            Rejudged{LimitName::Swirl, subjectOf(BagId{"B1"}), BagId{"B1"}, 9, {}});
+    State state;
+    for (const Event& event : day.events)
+        state = evolve(std::move(state), event);
+    const auto rows = deviationsOf(state);
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_EQ(rows[0].seq, 2);
+    EXPECT_EQ(rows[0].over, 700);
+    EXPECT_EQ(rows[0].bag, BagId{"B2"});
+    EXPECT_TRUE(rows[0].rejudged);
+    EXPECT_EQ(rows[1].over, 1);
+    EXPECT_FALSE(rows[1].rejudged);
+    EXPECT_TRUE(rows[2].rejudged);  // a correction made it one in the first place
 }
 
 TEST(SheetFoldTest, whatWasTakenBackIsNotThere)
