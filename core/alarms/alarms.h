@@ -5,6 +5,8 @@
 //
 // Pure. What alarms there are follows from the card's table and from the station itself (spec:
 // alarms). One cause, one alarm: its level rises, it does not multiply. Never early, not by a ms.
+// Facts end an alarm, time never does: a bath that was outside is so until a reading says
+// otherwise.
 
 #include <memory>
 #include <optional>
@@ -33,17 +35,17 @@ struct Alarm {
     Subject subject;
     Level level{};
     BootTime since{};  // when this level began, on the boot clock of `now`
-    std::optional<Micros>
-        left;  // until the limit; below zero: passed by so much. None: not a matter of time
+    /// Until the limit; below zero: passed by so much. None: not a matter of time.
+    std::optional<Micros> left;
     std::optional<std::int64_t> birdsLeft;  // likewise in birds
     bool certain = true;                    // false: reckoned from wall time across a start
-    bool hushed = false;                    // heard, and the card's time is not over yet
+    bool hushed = false;  // heard at this level; for how long is decided when it is heard
 };
 
 struct Alarms {
     std::vector<Alarm> due;  // worst level first, the oldest first among equals
-    std::optional<BootTime>
-        nextChange;  // first instant after now at which `due` can differ (rise, end of a hush)
+    /// The first instant after now at which `due` can differ: a rise, or the end of a hush.
+    std::optional<BootTime> nextChange;
 };
 
 [[nodiscard]] Alarms alarms(const Bench& bench, const Stamp& now);
@@ -54,10 +56,10 @@ struct Alarms {
 /// Time left of one ampoule's running limit (exposure, then thaw); none when nothing runs.
 struct Countdown {
     LimitName limit{};
-    Thresholds<Millis>
-        thresholds;  // as they hold for it: the heads-up already brought forward by pace
-    Micros run{};    // since it began
-    Micros left{};   // below zero: passed
+    /// As they hold for it: the heads-up already brought forward by pace.
+    Thresholds<Millis> thresholds;
+    Micros run{};   // since it began
+    Micros left{};  // below zero: passed
     bool certain = true;
 };
 [[nodiscard]] std::optional<Countdown> countdown(const Bench& bench, const Ampoule& ampoule,

@@ -13,7 +13,7 @@ using Row = std::optional<Course>;
 
 std::size_t indexOf(Level level) { return static_cast<std::size_t>(level); }
 
-// --- ampoules and pulls --------------------------------------------------------------------------
+// --- ampoules and pulls ---
 
 /// When the thaw's heads-up was called, if it was: the call stands though a lane before it is done
 /// and the pace would call later now. Never before the shortest thaw: that is no call of the pace.
@@ -60,7 +60,7 @@ Row bathAtPull(const View& view, const Pull& pull)
                         view.limit(LimitName::BathAtPull).time.overrun);
 }
 
-// --- bags ----------------------------------------------------------------------------------------
+// --- bags ---
 
 Row inUse(const View& view, const Bag& bag)
 {
@@ -91,7 +91,7 @@ Row swirl(const View& view, const Bag& bag)
                        view.cardOf(bag).limit(LimitName::Swirl).time);
 }
 
-// --- lines and the plan --------------------------------------------------------------------------
+// --- lines and the plan ---
 
 std::optional<BootTime> earlier(const std::optional<BootTime>& a, const std::optional<BootTime>& b)
 {

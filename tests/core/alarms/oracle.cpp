@@ -72,7 +72,7 @@ private:
         add(id, Level::Overrun, std::max(from, o), to);
     }
 
-    // --- ampoules --------------------------------------------------------------------------------
+    // --- ampoules ---
 
     void ampouleRows(const PullLife& pull, const AmpouleLife& ampoule)
     {
@@ -140,7 +140,7 @@ private:
         return seen.size() < 3 ? kHandling : *std::next(seen.begin(), middle);
     }
 
-    // --- bags ------------------------------------------------------------------------------------
+    // --- bags ---
 
     void bagRows(const BagLife& bag)
     {
@@ -173,7 +173,7 @@ private:
         }
     }
 
-    // --- the bath --------------------------------------------------------------------------------
+    // --- the bath ---
 
     static bool brokeInBath(const AmpouleLife& ampoule)
     {
@@ -346,7 +346,7 @@ private:
         }
     }
 
-    // --- lines -----------------------------------------------------------------------------------
+    // --- lines ---
 
     void lineRows(const LineLife& line)
     {
@@ -394,7 +394,7 @@ private:
         }
     }
 
-    // --- the station -----------------------------------------------------------------------------
+    // --- the station ---
 
     void station()
     {

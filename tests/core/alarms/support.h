@@ -1,6 +1,6 @@
 #pragma once
 
-// Looking up one alarm in what is due.
+// Looking up one alarm in what is due; a bench with one ampoule out.
 
 #include <algorithm>
 #include <optional>
@@ -8,8 +8,26 @@
 #include <vector>
 
 #include "core/alarms/alarms.h"
+#include "tests/support/benches.h"
 
 namespace bathside::test {
+
+inline constexpr const char* kExposure = "exposure ampoule:1/1";
+inline constexpr const char* kThaw = "thaw ampoule:1/1";
+
+inline BenchMaker outAt(Micros time)
+{
+    BenchMaker maker;
+    maker.out({1, 1}, time);
+    return maker;
+}
+
+inline BenchMaker outInLastBoot(Micros time)
+{
+    BenchMaker maker = outAt(time);
+    maker.ampouleOf({1, 1}).steps[0]->at = inLastBoot(time);
+    return maker;
+}
 
 inline std::optional<Alarm> alarmIn(const Alarms& state, const std::string& id)
 {

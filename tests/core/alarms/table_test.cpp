@@ -158,8 +158,7 @@ TEST_P(ATimedRow, isEndedByItsFact)
 INSTANTIATE_TEST_SUITE_P(DefaultCard, ATimedRow, testing::ValuesIn(kTimedRows),
                          [](const auto& test) { return std::string(test.param.name); });
 
-// --- rows counted in birds
-// -------------------------------------------------------------------------
+// --- rows counted in birds ---
 
 struct BirdsRow {
     const char* name;
@@ -222,8 +221,7 @@ TEST(DoseCheck, isDueByBirdsOrByTimeWhicheverComesFirst)
     EXPECT_EQ(alarmIn(alarms(maker.bench, at(3h)), "dose check line:A")->since, at(2h).boot);
 }
 
-// --- rows by verdict
-// -------------------------------------------------------------------------------
+// --- rows by verdict ---
 
 using Said = std::optional<Verdict>;
 
@@ -284,8 +282,7 @@ TEST(Diluent, standsUntilTheBagIsMixedHeldOrDown)
     }));
 }
 
-// --- the bath between pulls
-// ------------------------------------------------------------------------
+// --- the bath between pulls ---
 
 const char* const kBath = "bath between pulls bath";
 
