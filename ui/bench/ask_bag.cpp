@@ -34,13 +34,14 @@ void askVolumeLeft(BenchContext& context, const BagId& bag, DownReason why)
     const Bag* known = context.bench().bag(bag);
     const qint64 most =
         known ? known->volume.count + context.bench().card->content().syringe.count : 0;
-    const NumberQuestion question{.title = BagText::tr("How much is left in the bag?"),
-                                  .unit = QStringLiteral("mL"),
-                                  .lowest = 0,
-                                  .highest = most,
-                                  .decimals = 3,
-                                  .typedDecimals = 0,
-                                  .suggested = {}};
+    const NumberQuestion question{
+        .title = BagText::tr("How much is left in the bag?"),
+        .unit = QStringLiteral("mL"),
+        .lowest = 0,
+        .highest = most,
+        .decimals = 3,
+        .typedDecimals = 0,
+        .suggested = why == DownReason::Empty ? std::optional<qint64>(0) : std::nullopt};
     context.asker.number(question, [&context, bag, why](qint64 left, const AnswerTap& tap) {
         context.say(TakeBagDown{bag, why, MicroLitres{left}}, tap);
     });
@@ -48,21 +49,18 @@ void askVolumeLeft(BenchContext& context, const BagId& bag, DownReason why)
 
 void askWhyDown(BenchContext& context, const BagId& bag)
 {
-    QList<Choice> choices{{.id = QStringLiteral("empty"),
-                           .word = wordOf(DownReason::Empty),
-                           .line = BagText::tr("nothing left")}};
-    for (const DownReason why : {DownReason::Expired, DownReason::Discarded, DownReason::Finished})
+    QList<Choice> choices;
+    for (const DownReason why :
+         {DownReason::Empty, DownReason::Expired, DownReason::Discarded, DownReason::Finished})
         choices.append({.id = fromCore(std::string(nameOf(why))),
                         .word = wordOf(why),
                         .line = BagText::tr("volume left …")});
-    context.asker.choose(BagText::tr("Taken down: why?"), choices,
-                         [&context, bag](const QString& id, const AnswerTap& tap) {
-                             const auto why =
-                                 named<DownReason>(id.toStdString()).value_or(DownReason::Finished);
-                             if (why == DownReason::Empty)
-                                 return context.say(TakeBagDown{bag, why, MicroLitres{0}}, tap);
-                             askVolumeLeft(context, bag, why);
-                         });
+    context.asker.choose(
+        BagText::tr("Taken down: why?"), choices,
+        [&context, bag](const QString& id, const AnswerTap&) {
+            askVolumeLeft(context, bag,
+                          named<DownReason>(id.toStdString()).value_or(DownReason::Finished));
+        });
 }
 
 void askWhyReleased(BenchContext& context, const BagId& bag, const PersonId& by)

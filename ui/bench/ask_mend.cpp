@@ -36,7 +36,11 @@ void askReason(BenchContext& context, const QString& title, Reason reason)
         title, reasons(), [&context, title, reason](const QString& id, const AnswerTap& tap) {
             if (id != QLatin1String("other"))
                 return reason(id.toStdString(), tap);
-            context.asker.text({.title = title, .shortest = 2, .longest = 60, .suggested = {}},
+            context.asker.text({.title = title,
+                                .shortest = 2,
+                                .longest = 60,
+                                .suggested = {},
+                                .signs = TextQuestion::Signs::Any},
                                [reason](const QString& text, const AnswerTap& typed) {
                                    reason(text.toStdString(), typed);
                                });
@@ -174,7 +178,21 @@ void askBroken(BenchContext& context, const Said& said, Value answered)
         [answered](const QString& id, const AnswerTap&) { answered(id.toStdString()); });
 }
 
-/// A number as the correction's text wants it: whole, or with up to three decimals and a point.
+/// A number as the correction's text wants it: a point, and no more decimals than it has.
+std::string plainText(qint64 value, int decimals)
+{
+    QString text = QString::number(value);
+    if (decimals == 0)
+        return text.toStdString();
+    text = text.rightJustified(decimals + 1, u'0');
+    text.insert(text.size() - decimals, u'.');
+    while (text.endsWith(u'0'))
+        text.chop(1);
+    if (text.endsWith(u'.'))
+        text.chop(1);
+    return text.toStdString();
+}
+
 void askNumber(BenchContext& context, const QString& title, const QString& unit, int decimals,
                Value answered)
 {
@@ -187,10 +205,7 @@ void askNumber(BenchContext& context, const QString& title, const QString& unit,
                                   .typedDecimals = decimals > 0 ? 2 : 0,
                                   .suggested = {}};
     context.asker.number(question, [decimals, answered](qint64 value, const AnswerTap&) {
-        const QString text =
-            decimals > 0 ? QString::number(static_cast<double>(value) / 1000.0, 'f', decimals)
-                         : QString::number(value);
-        answered(text.toStdString());
+        answered(plainText(value, decimals));
     });
 }
 

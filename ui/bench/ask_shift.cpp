@@ -140,7 +140,8 @@ void askNote(BenchContext& context)
     context.asker.text({.title = ShiftText::tr("Note for the record"),
                         .shortest = 1,
                         .longest = kLongest,
-                        .suggested = {}},
+                        .suggested = {},
+                        .signs = TextQuestion::Signs::Any},
                        [&context](const QString& text, const AnswerTap& tap) {
                            context.say(MakeNote{text.toStdString()}, tap);
                        });
@@ -206,7 +207,7 @@ void askQuestion(BenchContext& context)
         questionText(question), choices,
         [&context, id = question.id](const QString& choice, const AnswerTap& tap) {
             if (choice == QLatin1String(kLater))
-                return context.asker.close();
+                return context.later();
             if (context.model.say(Answer{id, choice.toStdString()}, tap.inputMs, tap.place))
                 askQuestion(context);
         });

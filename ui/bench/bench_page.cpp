@@ -52,14 +52,14 @@ BenchPage::BenchPage(StationModel& model, const Language& language, std::string 
                 .language = language,
                 .zone = std::move(zone),
                 .goTo = [this](const QString& page) { emit asksFor(page); },
-                .draftChanged = [this] { render(); }}
+                .draftChanged = [this] { render(); },
+                .later = [this] { putOff(); }}
 {
     setObjectName(QStringLiteral("bench"));
     for (int i = 0; i < kFacts; ++i)
         m_facts.push_back(new FactList(1, this));
     connectAll();
     connectLanes();
-    m_wasInWindow = m_model.isInCriticalWindow();
     follow();
 }
 
@@ -80,7 +80,7 @@ void BenchPage::connectAll()
     });
     connect(m_more, &TapButton::pressed, this, [this](const TapStamp& stamp) {
         if (m_ask->isOpen())
-            return m_ask->close();
+            return putOff();
         ask(stamp, [this] { askMore(m_context); });
     });
     connect(m_lines, &ChoiceGrid::chosen, this, [this](const QString& id, const TapStamp& stamp) {
@@ -115,6 +115,13 @@ void BenchPage::ask(const TapStamp& stamp, const std::function<void()>& question
         m_ask->close();
 }
 
+/// Closes what is asked; what has to be explained comes back after the next pull.
+void BenchPage::putOff()
+{
+    m_questionsWait = true;
+    m_ask->close();
+}
+
 void BenchPage::pressStep(const TapStamp& stamp)
 {
     if (m_ask->step())
@@ -122,12 +129,8 @@ void BenchPage::pressStep(const TapStamp& stamp)
     const BigStep step = bigStep(m_model, m_draft);
     if (!step.intent)
         return ask(stamp, [this, step] { askFor(step); });
-    if (!m_model.say(*step.intent, stamp.inputMs, m_step->place()))
-        return;
-    if (std::holds_alternative<TakeOut>(*step.intent))
-        m_draft.clear();
-    m_ask->close();
-    render();
+    if (m_model.say(*step.intent, stamp.inputMs, m_step->place()))
+        m_ask->close();
 }
 
 void BenchPage::pressSide(const TapStamp& stamp)
@@ -176,9 +179,7 @@ void BenchPage::takeOutPlanned(const Lane& lane, const QString& place, const Tap
     if (ampoule.lot.empty() && !m_model.isInCriticalWindow())
         return ask(stamp, [this, lane] { askLot(m_context, lane.planned); });
     if (m_model.say(TakeOut{{ampoule}}, stamp.inputMs, place))
-        m_draft.removeAt(lane.planned);
-    m_ask->close();
-    render();
+        m_ask->close();
 }
 
 void BenchPage::endLane(const Lane& lane, const QString& end, const QString& place,

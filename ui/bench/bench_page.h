@@ -57,6 +57,7 @@ private:
     void takeOutPlanned(const Lane& lane, const QString& place, const TapStamp& stamp);
     void pressTile(std::size_t index, const TapStamp& stamp);
     void ask(const TapStamp& stamp, const std::function<void()>& question);
+    void putOff();
     void showRefusal(const Refusal& refusal);
 
     // what is shown (bench_render.cpp)
@@ -64,6 +65,7 @@ private:
     void makeTiles(std::size_t count);
     void follow();
     void render();
+    void followWindow();
     void renderStep();
     void renderClock();
     void renderNote();
@@ -93,7 +95,7 @@ private:
     AskPane* m_ask;
     BenchContext m_context;
     std::optional<Stamp> m_refusedAt;
-    bool m_wasInWindow = false;
+    bool m_questionsWait = false;  // put off until the next pull has ended
 };
 
 }  // namespace bathside::ui

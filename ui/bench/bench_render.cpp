@@ -98,7 +98,6 @@ void BenchPage::makeTiles(std::size_t count)
     }
 }
 
-// After the window has passed what has to be explained is asked, once; it can wait.
 void BenchPage::follow()
 {
     m_draft.follow(m_model.bench());
@@ -107,16 +106,7 @@ void BenchPage::follow()
 
 void BenchPage::render()
 {
-    const bool inWindow = m_model.isInCriticalWindow();
-    if (inWindow && m_ask->isOpen())
-        m_ask->close();
-    if (m_wasInWindow && !inWindow) {
-        m_lanes->closeEnds();
-        m_wasInWindow = false;
-        if (!m_ask->isOpen() && !questions(m_model.bench()).empty())
-            askQuestion(m_context);
-    }
-    m_wasInWindow = inWindow;
+    followWindow();
     renderStep();
     renderClock();
     renderLeft();
@@ -124,6 +114,18 @@ void BenchPage::render()
     renderBottom();
     renderTiles();
     renderRefusal();
+}
+
+// In the window nothing is asked; after it, what has to be explained, until it is put off.
+void BenchPage::followWindow()
+{
+    if (m_model.isInCriticalWindow()) {
+        m_questionsWait = false;
+        m_ask->close();
+        return;
+    }
+    if (!m_ask->isOpen() && !m_questionsWait && !questions(m_model.bench()).empty())
+        askQuestion(m_context);
 }
 
 void BenchPage::renderStep()
@@ -217,6 +219,8 @@ void BenchPage::renderLeft()
     m_lines->setVisible(free && shown == Left::Lines);
     m_hintTitle->setVisible(free && shown == Left::Hint);
     m_hint->setVisible(free && shown == Left::Hint);
+    if (shown != Left::Lanes)
+        m_lanes->closeEnds();
     if (shown == Left::Lanes) {
         const Bench& bench = m_model.bench();
         const Pull* pull = bench.openPull();

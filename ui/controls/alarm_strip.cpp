@@ -9,6 +9,10 @@
 
 namespace bathside::ui {
 
+struct AlarmStrip::LineRooms {
+    QRectF mark, ear, level, text;
+};
+
 AlarmStrip::AlarmStrip(QWidget* parent) : Control(parent)
 {
     setObjectName(QStringLiteral("alarms"));
@@ -30,7 +34,7 @@ void AlarmStrip::setAlarms(const QList<AlarmLine>& alarms, const QString& calm,
 
 QSize AlarmStrip::sizeHint() const { return sizeOfMm(80, Metrics::kStrip); }
 
-// A second one beside the first only where each keeps 90 mm; more rows where the strip is high.
+// More than one where the strip is high.
 int AlarmStrip::shown() const
 {
     const Metrics& metrics = theme().metrics();
@@ -38,12 +42,15 @@ int AlarmStrip::shown() const
     return std::min(static_cast<int>(m_alarms.size()), rows);
 }
 
+// The number and its word may stand on two lines.
 QRectF AlarmStrip::moreRoom() const
 {
     const auto rest = static_cast<int>(m_alarms.size()) - shown();
     if (rest <= 0 || !m_more)
         return {width() + 0.0, 0, 0, height() + 0.0};
-    const double wide = widthOf(m_more(rest), 4, Weight::Strong) + theme().metrics().px(2);
+    double wide = 0;
+    for (const QString& word : m_more(rest).split(u' '))
+        wide = std::max(wide, widthOf(word, 4, Weight::Strong) + 1);
     return {width() - wide, 0, wide, height() + 0.0};
 }
 
@@ -54,37 +61,48 @@ QRectF AlarmStrip::room(int index) const
     return {0, index * (each + gap), moreRoom().left() - (moreRoom().width() > 0 ? gap : 0), each};
 }
 
-QList<PlacedText> AlarmStrip::texts() const
+// At the left of a line the level: its mark, and the ear when hushed, over its word.
+AlarmStrip::LineRooms AlarmStrip::lineRooms(int index) const
 {
     const Metrics& metrics = theme().metrics();
+    const QRectF line =
+        room(index).adjusted(metrics.px(2), metrics.px(0.8), -metrics.px(2), -metrics.px(0.8));
+    const double word = heightOf(1, Metrics::kSmall, Weight::Regular);
+    const double side = std::min(metrics.px(6), line.height() - word);
+    const double wide = std::max(
+        widthOf(m_alarms.at(index).level, Metrics::kSmall, Weight::Regular) + 1, 2.2 * side);
+    LineRooms at;
+    at.mark = QRectF(line.left(), line.top(), side, side);
+    at.ear = at.mark.translated(1.2 * side, 0);
+    at.level = QRectF(line.left(), line.bottom() - word, wide, word);
+    at.text = line.adjusted(wide + metrics.px(2), 0, 0, 0);
+    return at;
+}
+
+QList<PlacedText> AlarmStrip::texts() const
+{
     const auto left = Qt::AlignLeft | Qt::AlignVCenter;
+    const TextWish small{Metrics::kSmall, Metrics::kSmall, Weight::Regular, 1};
+    const TextWish words{Metrics::kWords, Metrics::kSmall, Weight::Strong, 2};
     if (m_alarms.isEmpty())
         return {{m_calm,
                  QRectF(rect()),
                  left,
-                 {Metrics::kWords, Metrics::kSmall, Weight::Regular},
+                 {Metrics::kWords, Metrics::kSmall},
                  theme().palette().softInk()}};
     QList<PlacedText> texts;
     for (int i = 0; i < shown(); ++i) {
         const AlarmLine& alarm = m_alarms.at(i);
-        QRectF at = room(i).adjusted(metrics.px(10), 0, -metrics.px(alarm.hushed ? 8 : 2), 0);
+        const LineRooms at = lineRooms(i);
         const QColor ink = theme().tone(alarm.role).ink;
-        QRectF level = at;
-        level.setWidth(widthOf(alarm.level, Metrics::kSmall, Weight::Regular) + metrics.px(2));
-        at.setLeft(level.right());
-        texts.append({alarm.level,
-                      level,
-                      left,
-                      {Metrics::kSmall, Metrics::kSmall, Weight::Regular, 1},
-                      ink});
-        texts.append(
-            {alarm.text, at, left, {Metrics::kWords, Metrics::kSmall, Weight::Strong, 2}, ink});
+        texts.append({alarm.level, at.level, left, small, ink});
+        texts.append({alarm.text, at.text, left, words, ink});
     }
     if (const auto rest = static_cast<int>(m_alarms.size()) - shown(); rest > 0 && m_more)
         texts.append({m_more(rest),
                       moreRoom(),
-                      Qt::AlignRight | Qt::AlignVCenter,
-                      {4, Metrics::kSmall, Weight::Strong, 1},
+                      Qt::AlignCenter,
+                      {4, Metrics::kSmall, Weight::Strong, 2},
                       theme().palette().ink()});
     return texts;
 }
@@ -92,21 +110,14 @@ QList<PlacedText> AlarmStrip::texts() const
 void AlarmStrip::paintEvent(QPaintEvent*)
 {
     QPainter painter(this);
-    const Metrics& metrics = theme().metrics();
     for (int i = 0; i < shown(); ++i) {
         const AlarmLine& alarm = m_alarms.at(i);
         const Tone& tone = theme().tone(alarm.role);
-        const QRectF at = room(i);
-        drawPlate(painter, at, tone);
-        const double side = std::min(metrics.px(7), 0.7 * at.height());
-        const double y = at.center().y() - side / 2;
-        drawMark(painter, {at.left() + metrics.px(1.8), y, side, side}, markOf(alarm.role),
-                 tone.ink);
+        const LineRooms at = lineRooms(i);
+        drawPlate(painter, room(i), tone);
+        drawMark(painter, at.mark, markOf(alarm.role), tone.ink);
         if (alarm.hushed)
-            drawMark(painter,
-                     {at.right() - metrics.px(7), at.center().y() - metrics.px(2.5), metrics.px(5),
-                      metrics.px(5)},
-                     Mark::Ear, tone.ink);
+            drawMark(painter, at.ear, Mark::Ear, tone.ink);
     }
     drawAll(painter, texts());
 }

@@ -43,6 +43,8 @@ private:
     [[nodiscard]] int shown() const;
     [[nodiscard]] QRectF room(int index) const;
     [[nodiscard]] QRectF moreRoom() const;
+    struct LineRooms;
+    [[nodiscard]] LineRooms lineRooms(int index) const;
 
     QList<AlarmLine> m_alarms;
     QString m_calm;

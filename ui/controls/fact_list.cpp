@@ -50,8 +50,9 @@ QList<PlacedText> FactList::texts() const
 {
     const Metrics& metrics = theme().metrics();
     const double tick = metrics.px(kTickMm + 2);
+    const bool timed = std::ranges::any_of(m_facts, [](const FactLine& fact) { return !fact.time.isEmpty(); });
     const double time =
-        widthOf(QStringLiteral("00:00:00"), Metrics::kSmall, Weight::Regular) + metrics.px(3);
+        timed ? widthOf(QStringLiteral("00:00:00"), Metrics::kSmall, Weight::Regular) + metrics.px(3) : 0;
     const auto left = Qt::AlignLeft | Qt::AlignVCenter;
     QList<PlacedText> texts;
     for (int i = 0; i < m_facts.size(); ++i) {

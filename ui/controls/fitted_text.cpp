@@ -180,6 +180,13 @@ void drawAll(QPainter& painter, const QList<PlacedText>& texts)
     }
 }
 
+double heightOf(int lines, double capMm, Weight weight)
+{
+    const double wholePx = std::ceil(theme().metrics().px(capMm));  // as letters are set
+    const double cap = QFontMetricsF(Metrics::fontOfCapPx(wholePx, weight)).capHeight();
+    return cap * (kLineShare + (lines - 1) * kPitchShare);
+}
+
 double widthOf(const QString& text, double capMm, Weight weight)
 {
     return QFontMetricsF(theme().metrics().font(capMm, weight)).horizontalAdvance(text);

@@ -51,6 +51,8 @@ struct PlacedText {
 [[nodiscard]] bool allFit(const QList<PlacedText>& texts);
 void drawAll(QPainter& painter, const QList<PlacedText>& texts);
 
+/// Height that lines of that height of capitals take, px.
+[[nodiscard]] double heightOf(int lines, double capMm, Weight weight);
 /// Width of one line at that height, px.
 [[nodiscard]] double widthOf(const QString& text, double capMm, Weight weight);
 

@@ -83,14 +83,14 @@ QSize Label::sizeHint() const
     const double cap = metrics.px(m_capMm);
     const double around = m_role == Role::Neutral ? 0 : metrics.px(Metrics::kInset);
     const double mark = markOf(m_role) == Mark::None ? 0 : 1.6 * cap;
-    const double height = cap * (kLineShare + (m_lines - 1) * kPitchShare) + around;
+    const double height = heightOf(m_lines, m_capMm, m_weight) + around;
     const double width = widthOf(m_text, m_capMm, m_weight) / m_lines + 2 * around + mark;
     return {static_cast<int>(std::ceil(width)) + 1, static_cast<int>(std::ceil(height)) + 1};
 }
 
 QSize Label::minimumSizeHint() const
 {
-    const double least = theme().metrics().px(m_leastMm) * kLineShare;
+    const double least = heightOf(1, m_leastMm, m_weight);
     return {theme().metrics().ceilPx(Metrics::kMinimum), static_cast<int>(std::ceil(least)) + 1};
 }
 

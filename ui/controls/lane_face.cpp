@@ -8,9 +8,17 @@
 
 namespace bathside::ui {
 
+namespace {
+
+constexpr double kCompactMm = 50;  // less than that is too narrow for all in one row
+
+}  // namespace
+
 struct LaneFace::Rooms {
     QRectF number, state, what, time, level, mark, fuse;
 };
+
+bool LaneFace::isCompact() const { return width() < theme().metrics().px(kCompactMm); }
 
 LaneFace::LaneFace(const QString& place, QWidget* parent) : TapButton(place, parent)
 {
@@ -36,14 +44,39 @@ void LaneFace::describe()
     setAccessibleDescription(m_state.uncertain.isEmpty() ? reason() : m_state.uncertain);
 }
 
+// In a narrow lane: number and time above, where it stands below.
+LaneFace::Rooms LaneFace::compactRooms() const
+{
+    const Metrics& metrics = theme().metrics();
+    const double by = metrics.px(1.6);
+    const QRectF all = QRectF(rect()).adjusted(by, by / 2, -by, -by / 2);
+    Rooms at;
+    QRectF rest = all;
+    if (m_state.used >= 0) {
+        at.fuse = QRectF(all.left(), all.bottom() - metrics.px(2.4), all.width(), metrics.px(2.4));
+        rest.setBottom(at.fuse.top() - metrics.px(0.6));
+    }
+    const double low = heightOf(1, Metrics::kSmall, Weight::Strong) + metrics.px(0.6);
+    at.number = QRectF(rest.left(), rest.top(), metrics.px(7), rest.height() - low);
+    at.time = QRectF(at.number.right() + by / 2, rest.top(), rest.right() - at.number.right() - by / 2, rest.height() - low);
+    at.state = QRectF(rest.left(), rest.bottom() - low, rest.width(), low);
+    if (!m_state.level.isEmpty()) {
+        at.mark = QRectF(rest.left(), at.state.top(), low, low);
+        at.state.setLeft(at.mark.right() + by / 2);
+    }
+    return at;
+}
+
 // Number at the left, time at the right, what and where between, the fuse under all but the number.
 LaneFace::Rooms LaneFace::rooms() const
 {
     const Metrics& metrics = theme().metrics();
+    if (isCompact())
+        return compactRooms();
     const double by = metrics.px(1.6), gap = metrics.px(2);
     const QRectF all = QRectF(rect()).adjusted(gap, by, -gap, -by);
     Rooms at;
-    const double numberWidth = metrics.px(11);
+    const double numberWidth = metrics.px(10);
     at.number = QRectF(all.topLeft(), QSizeF(numberWidth, all.height()));
     QRectF rest = all.adjusted(numberWidth + gap, 0, 0, 0);
     if (m_state.used >= 0) {
@@ -55,7 +88,7 @@ LaneFace::Rooms LaneFace::rooms() const
         const double width = std::max(widthOf(QStringLiteral("+0:00"), 10, Weight::Strong),
                                       widthOf(m_state.time, 10, Weight::Strong)) +
                              1;
-        at.time = rest.adjusted(rest.width() - std::min(width, 0.48 * rest.width()), 0, 0, 0);
+        at.time = rest.adjusted(rest.width() - std::min(width, 0.5 * rest.width()), 0, 0, 0);
         rest.setRight(at.time.left() - gap);
     }
     if (!m_state.level.isEmpty()) {
@@ -66,7 +99,7 @@ LaneFace::Rooms LaneFace::rooms() const
         !m_state.what.isEmpty() || !m_state.level.isEmpty() || !m_state.uncertain.isEmpty();
     at.state = rest;
     if (below) {
-        const double small = metrics.px(Metrics::kSmall) * 1.66;
+        const double small = heightOf(1, Metrics::kSmall, Weight::Regular);
         at.state.setBottom(rest.bottom() - small);
         at.what = QRectF(rest.left(), rest.bottom() - small, rest.width(), small);
     }
@@ -81,18 +114,20 @@ QList<PlacedText> LaneFace::texts() const
     QString below = !m_state.uncertain.isEmpty() ? m_state.uncertain : m_state.what;
     if (!m_state.level.isEmpty())
         below = m_state.level;
+    if (isCompact())
+        below.clear();
     const auto left = Qt::AlignLeft | Qt::AlignVCenter;
     return {{QString::number(m_state.number),
              at.number,
              Qt::AlignCenter,
-             {10, 6, Weight::Strong, 1},
+             {10, 5, Weight::Strong, 1},
              ink},
             {m_state.state, at.state, left, {10, Metrics::kSmall, Weight::Strong, 1}, ink},
             {below, at.what, left, small, ink},
             {m_state.time,
              at.time,
              Qt::AlignRight | Qt::AlignVCenter,
-             {10, 6, Weight::Strong, 1},
+             {10, 5, Weight::Strong, 1},
              ink}};
 }
 

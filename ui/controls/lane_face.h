@@ -16,7 +16,7 @@ struct LaneState {
     Role role = Role::Good;
     double used = -1;     // share of the limit that has burnt, 1 at the limit; below zero: no bar
     double headsUp = -1;  // where the heads-up stands on the bar; below zero: nowhere
-    QString uncertain{};    // not empty: reckoned by wall time; the words that say so
+    QString uncertain{};  // not empty: reckoned by wall time; the words that say so
     bool open =
         true;  // can still be moved on or ended; a closed lane fades back and has no end piece
     friend bool operator==(const LaneState&, const LaneState&) = default;

@@ -42,6 +42,7 @@ void LaneView::setEnds(const QList<Choice>& ends, const QString& endWord, const 
     for (const Choice& end : ends) {
         auto* choice = new TapButton(endPlace(m_place) + u'.' + end.id, this);
         choice->setWord(end.word);
+        choice->setCapMm(3.6);
         connect(choice, &TapButton::pressed, this, [this, id = end.id](const TapStamp& stamp) {
             open(false);
             emit ended(id, stamp);
@@ -50,6 +51,7 @@ void LaneView::setEnds(const QList<Choice>& ends, const QString& endWord, const 
     }
     auto* close = new TapButton(endPlace(m_place) + QStringLiteral(".close"), this);
     close->setWord(closeWord);
+    close->setCapMm(3.6);
     close->setRole(Role::Quiet);
     connect(close, &TapButton::pressed, this, [this] { open(false); });
     m_choices.append(close);

@@ -4,6 +4,7 @@
 #include <QKeyEvent>
 #include <algorithm>
 
+#include "ui/controls/grid.h"
 #include "ui/controls/label.h"
 #include "ui/controls/tap_button.h"
 #include "ui/theme/theme.h"
@@ -11,9 +12,7 @@
 namespace bathside::ui {
 namespace {
 
-constexpr double kKeyGapMm = 3;    // these keys are not in use while hands hold glass
 constexpr double kReadoutMm = 14;  // the line with what is asked and typed
-constexpr int kLetterColumns = 9, kDigitColumns = 6;
 
 bool isTypable(QChar sign)
 {
@@ -138,10 +137,11 @@ void LetterPad::show()
 
 void LetterPad::keyPressEvent(QKeyEvent* event)
 {
-    const QString text = event->text().toUpper();
+    const bool free = m_question.signs == TextQuestion::Signs::Any;
+    const QString text = free ? event->text() : event->text().toUpper();
     if (event->key() == Qt::Key_Backspace)
         deleteLast();
-    else if (text.size() == 1 && isTypable(text.front()))
+    else if (text.size() == 1 && (isTypable(text.front()) || (free && text.front().isPrint())))
         type(text.front());
     else
         Control::keyPressEvent(event);
@@ -156,36 +156,35 @@ void LetterPad::changeEvent(QEvent* event)
 
 QSize LetterPad::sizeHint() const
 {
-    return sizeOfMm(9 * Metrics::kMinimum + 8 * kKeyGapMm, kReadoutMm + 4 * 20 + 4 * kKeyGapMm);
+    return sizeOfMm(8 * Metrics::kMinimum + 7 * Metrics::kGap,
+                    kReadoutMm + 4 * Metrics::kMinimum + 3 * Metrics::kGap);
 }
 
 void LetterPad::resizeEvent(QResizeEvent*) { arrange(); }
 
-// What is asked and typed above, three rows of keys, and the row of what is done with it.
+// What is asked and typed above; under it eight keys a row, and at the end of the last row what is
+// done with it, which stays where it is when the digits come.
 void LetterPad::arrange()
 {
+    constexpr int kRows = 4, kColumns = 8, kFirstAct = 27;
     const Metrics& metrics = theme().metrics();
-    const int gap = metrics.ceilPx(kKeyGapMm), top = metrics.ceilPx(kReadoutMm),
+    const int keysHigh = kRows * metrics.ceilPx(Metrics::kMinimum) + (kRows - 1) * metrics.gapPx();
+    const int top = std::clamp(height() - keysHigh, 0, metrics.ceilPx(kReadoutMm)),
               third = width() / 3;
     m_title->setGeometry(0, 0, third, top);
     m_shown->setGeometry(third, 0, third, top);
     m_note->setGeometry(2 * third, 0, width() - 2 * third, top);
-    const int high = (height() - top - 4 * gap) / 4;
-    const auto fill = [&](const QList<TapButton*>& keys, int columns, bool visible) {
-        const auto rows = (static_cast<int>(keys.size()) + columns - 1) / columns;
-        const int each = (3 * high + 2 * gap - (rows - 1) * gap) / rows;
-        const int wide = (width() - (columns - 1) * gap) / columns;
-        for (int i = 0; i < keys.size(); ++i) {
-            keys.at(i)->setVisible(visible);
-            keys.at(i)->setGeometry(i % columns * (wide + gap),
-                                    top + gap + i / columns * (each + gap), wide, each);
-        }
-    };
-    fill(m_letters, kLetterColumns, !m_digitsShown);
-    fill(m_digits, kDigitColumns, m_digitsShown);
-    const int wide = (width() - 4 * gap) / 5, y = height() - high;
-    for (int i = 0; TapButton * target : {m_layer, m_space, m_delete, m_cancel, m_set})
-        target->setGeometry(i++ * (wide + gap), y, wide, high);
+    const QRect keys(0, top, width(), height() - top);
+    for (int i = 0; i < m_letters.size(); ++i) {
+        m_letters.at(i)->setVisible(!m_digitsShown);
+        m_letters.at(i)->setGeometry(cellOf(keys, {kColumns, kRows}, i));
+    }
+    for (int i = 0; i < m_digits.size(); ++i) {
+        m_digits.at(i)->setVisible(m_digitsShown);
+        m_digits.at(i)->setGeometry(cellOf(keys, {kColumns / 2, kRows}, i));
+    }
+    for (int i = kFirstAct; TapButton * target : {m_layer, m_space, m_delete, m_cancel, m_set})
+        target->setGeometry(cellOf(keys, {kColumns, kRows}, i++));
 }
 
 }  // namespace bathside::ui

@@ -19,6 +19,8 @@ struct TextQuestion {
     int shortest = 1;
     int longest = 40;
     QString suggested{};
+    /// What a real keyboard may type: what the pad has, or everything, as for a note.
+    enum class Signs { Pad, Any } signs = Signs::Pad;
 };
 
 class LetterPad final : public Control {

@@ -20,12 +20,12 @@ class Label;
 class TapButton;
 
 struct NumberQuestion {
-    QString title{};      // "Bath temperature"
-    QString unit{};       // "°C"
+    QString title{};    // "Bath temperature"
+    QString unit{};     // "°C"
     qint64 lowest = 0;  // in the smallest unit
     qint64 highest = 0;
-    int decimals = 0;                 // of the smallest unit: told = typed × 10^decimals
-    int typedDecimals = 0;            // how many may be typed; 0: no decimal sign on the pad
+    int decimals = 0;                   // of the smallest unit: told = typed × 10^decimals
+    int typedDecimals = 0;              // how many may be typed; 0: no decimal sign on the pad
     std::optional<qint64> suggested{};  // shown until the first key; set takes it
 };
 

@@ -38,19 +38,20 @@ void StatusChip::setStatus(Role role, Mark mark, const QString& main, const QStr
     update();
 }
 
-// What it is about (drop, note, sheet), then the level's own mark, then the words.
+// What it is about (drop, note, sheet), unless the words need its room; the level's own mark; the
+// words.
 StatusChip::Rooms StatusChip::rooms() const
 {
     const Metrics& metrics = theme().metrics();
-    QRectF rest = QRectF(rect()).adjusted(metrics.px(1.8), metrics.px(0.8), -metrics.px(1.8),
-                                          -metrics.px(0.8));
+    const double by = metrics.px(1.6);
+    QRectF rest = QRectF(rect()).adjusted(by, by / 2, -by, -by / 2);
     Rooms at;
     const double side = std::min(metrics.px(kMarkMm), rest.height());
     const auto take = [&](QRectF& room) {
         room = QRectF(rest.left(), rest.center().y() - side / 2, side, side);
         rest.setLeft(room.right() + metrics.px(1));
     };
-    if (m_mark != Mark::None)
+    if (m_mark != Mark::None && width() >= minimumSizeHint().width() + metrics.px(kMarkMm + 1))
         take(at.mark);
     if (markOf(m_role) != Mark::None)
         take(at.level);
@@ -81,14 +82,16 @@ QSize StatusChip::sizeHint() const
     return {static_cast<int>(std::ceil(width)), metrics.ceilPx(Metrics::kStrip)};
 }
 
+// One mark and the words at their least height: on two lines where there is no detail.
 QSize StatusChip::minimumSizeHint() const
 {
     const Metrics& metrics = theme().metrics();
-    const double words =
-        std::max(widthOf(m_main, Metrics::kSmall, Weight::Strong) / (m_detail.isEmpty() ? 1.6 : 1),
-                 widthOf(m_detail, kDetailMm, Weight::Regular));
-    const int marks = (m_mark != Mark::None ? 1 : 0) + (markOf(m_role) != Mark::None ? 1 : 0);
-    return {static_cast<int>(std::ceil(words + metrics.px(4 + marks * (kMarkMm + 1)))),
+    double words = widthOf(m_detail, kDetailMm, Weight::Regular);
+    const QStringList parts = m_detail.isEmpty() ? m_main.split(u' ') : QStringList{m_main};
+    for (const QString& part : parts)
+        words = std::max(words, widthOf(part, Metrics::kSmall, Weight::Strong));
+    const double mark = markOf(m_role) == Mark::None ? 0 : kMarkMm + 1;
+    return {static_cast<int>(std::ceil(words + metrics.px(3.4 + mark))),
             metrics.ceilPx(Metrics::kStrip)};
 }
 

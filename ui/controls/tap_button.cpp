@@ -239,7 +239,9 @@ TapButton::Rooms TapButton::rooms() const
         rooms.mark.moveCenter(rest.center());
         return rooms;
     }
-    if (m_mark != Mark::None) {
+    // A small target has no room for both a mark and a second line; the words say more.
+    const bool crowded = !shownLine().isEmpty() && rest.height() < metrics.px(28);
+    if (m_mark != Mark::None && !crowded) {
         const double side = std::min(metrics.px(7), 0.3 * rest.height());
         rooms.mark =
             QRectF(rest.center().x() - side / 2, rest.top() + 0.06 * rest.height(), side, side);

@@ -39,7 +39,7 @@ void StatusBar::changeEvent(QEvent* event)
 // Shares of the width, so that nothing moves when a word changes: bath, alarms, record, sound.
 void StatusBar::place()
 {
-    constexpr double kBath = 0.25, kRecord = 0.15, kSound = 0.15, kBetweenMm = 1.5;
+    constexpr double kBath = 0.29, kRecord = 0.15, kSound = 0.14, kBetweenMm = 1.5;
     const int gap = theme().metrics().ceilPx(kBetweenMm);
     const int free = width() - 3 * gap;
     const int bath = qRound(free * kBath), record = qRound(free * kRecord),
@@ -74,8 +74,8 @@ void StatusBar::renderBath()
         m_bath->setStatus(Role::HeadsUp, Mark::Drop, tr("bath not measured"));
         return;
     }
-    const QString value = last->fact.expanded
-                              ? temperatureText(*last->fact.corrected, *last->fact.expanded)
+    const bool known = last->fact.expanded && last->fact.expanded->count > 0;
+    const QString value = known ? temperatureText(*last->fact.corrected, *last->fact.expanded)
                               : temperatureText(*last->fact.corrected);
     const QString age = ageText(elapsed(last->at, m_model.now()).time);
     //: Under the bath's temperature; %1 is the verdict ("inside"), %2 the reading's age ("4 min").

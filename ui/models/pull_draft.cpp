@@ -74,8 +74,8 @@ void PullDraft::follow(const Bench& bench)
     const Bag* bag = bench.bagBeingMadeUp();
     const std::optional<BagId> current = bag ? std::optional(bag->id) : std::nullopt;
     const int closed = closedPulls(bench);
-    if (bench.openPull())
-        replaceLosses(bench);
+    if (const Pull* pull = bench.openPull())
+        followPull(*pull);
     if (current == m_bag && closed == m_closedPulls)
         return;
     m_bag = current;
@@ -83,14 +83,38 @@ void PullDraft::follow(const Bench& bench)
     m_ampoules = bench.openPull() ? std::vector<AmpouleTaken>{} : suggestedPull(bench);
 }
 
-void PullDraft::replaceLosses(const Bench& bench)
+void PullDraft::followPull(const Pull& pull)
 {
-    for (const Ampoule& ampoule : bench.openPull()->ampoules) {
-        if (!ampoule.lost || ampoule.lost->moment.seq <= m_lastLoss)
-            continue;
-        m_lastLoss = ampoule.lost->moment.seq;
-        add({.no = 0, .component = ampoule.component, .lot = ampoule.lot});
+    Seq last = m_seen;
+    for (const Ampoule& ampoule : pull.ampoules) {
+        const Seq out = ampoule.when(Step::Out) ? ampoule.when(Step::Out)->seq : 0;
+        const Seq lost = ampoule.lost ? ampoule.lost->moment.seq : 0;
+        if (out > m_seen)
+            leave(ampoule);
+        if (lost > m_seen)
+            replace(pull, ampoule);
+        last = std::max({last, out, lost});
     }
+    m_seen = last;
+}
+
+/// The first of its like: same lot if there is one, else the same component.
+void PullDraft::leave(const Ampoule& ampoule)
+{
+    const auto like = [&](const AmpouleTaken& each) { return each.component == ampoule.component; };
+    const auto same = [&](const AmpouleTaken& each) { return like(each) && each.lot == ampoule.lot; };
+    auto found = std::ranges::find_if(m_ampoules, same);
+    if (found == m_ampoules.end())
+        found = std::ranges::find_if(m_ampoules, like);
+    if (found != m_ampoules.end())
+        m_ampoules.erase(found);
+}
+
+// Only where it does not need a second column: in the critical window nothing moves.
+void PullDraft::replace(const Pull& pull, const Ampoule& lost)
+{
+    if (pull.ampoules.size() + m_ampoules.size() < kOneColumn)
+        add({.no = 0, .component = lost.component, .lot = lost.lot});
 }
 
 std::optional<std::size_t> PullDraft::firstWithoutLot() const

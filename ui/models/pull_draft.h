@@ -3,9 +3,8 @@
 // The ampoules that are going to be taken out: composed on the screen before they leave the
 // cryogen.
 //
-// Not a fact until it is tapped. Suggested from what the bags before this one had; each taking-out
-// removes what was taken, and an ampoule lost within the pull puts its like forward. Values only,
-// no clock.
+// Not a fact until it is tapped. Suggested from what the bags before this one had. An ampoule that comes out leaves
+// it, and one lost within a small pull puts its like forward. Values only, no clock.
 
 #include <optional>
 #include <vector>
@@ -17,7 +16,8 @@ namespace bathside::ui {
 
 class PullDraft {
 public:
-    static constexpr std::size_t kMost = 6;  // lanes on the screen
+    static constexpr std::size_t kMost = 6;     // lanes on the screen
+    static constexpr std::size_t kOneColumn = 3;  // lanes that fit one under another on any panel
 
     /// Suggests anew when another bag is being made up than before, or a pull has closed.
     void follow(const Bench& bench);
@@ -34,12 +34,14 @@ public:
     void clear() { m_ampoules.clear(); }
 
 private:
-    void replaceLosses(const Bench& bench);
+    void followPull(const Pull& pull);
+    void leave(const Ampoule& ampoule);
+    void replace(const Pull& pull, const Ampoule& lost);
 
     std::vector<AmpouleTaken> m_ampoules;
     std::optional<BagId> m_bag;
     int m_closedPulls = 0;
-    Seq m_lastLoss = 0;
+    Seq m_seen = 0;  // last event of the open pull that was followed
 };
 
 /// What the bag being made up still lacks, by what the bag before it had; for the first bag one

@@ -43,6 +43,10 @@ QString faultText(StoreFault fault)
         case StoreFault::NotLocal:
             return FaultText::tr(
                 "The record lies on a network drive, which is not safe. Move it to this computer.");
+        case StoreFault::Unsafe:
+            return FaultText::tr(
+                "The record cannot be kept safely on this disk. Move it to another disk of this "
+                "computer.");
         case StoreFault::OutOfStep:
             return FaultText::tr("The record and the screen disagree. Restart the station.");
     }

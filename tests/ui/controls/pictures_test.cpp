@@ -1,11 +1,11 @@
 // Every control, in its states, both schemes and at 5.9 px/mm: all its words have to fit. The
 // pictures are saved where BATHSIDE_PICTURES names a folder, for people to look at.
 
-#include <gtest/gtest.h>
-
 #include <QDir>
 #include <QPainter>
 #include <memory>
+
+#include <gtest/gtest.h>
 
 #include "ui/controls/alarm_strip.h"
 #include "ui/controls/bag_tile.h"
@@ -36,12 +36,16 @@ public:
     {
         made->setParent(this);
         const Metrics& metrics = theme().metrics();
-        made->setGeometry(metrics.ceilPx(x), metrics.ceilPx(y), metrics.ceilPx(width), metrics.ceilPx(height));
+        made->setGeometry(metrics.ceilPx(x), metrics.ceilPx(y), metrics.ceilPx(width),
+                          metrics.ceilPx(height));
         return made;
     }
 
 protected:
-    void paintEvent(QPaintEvent*) override { QPainter(this).fillRect(rect(), theme().palette().ground()); }
+    void paintEvent(QPaintEvent*) override
+    {
+        QPainter(this).fillRect(rect(), theme().palette().ground());
+    }
 };
 
 void save(QWidget& sheet, const QString& name)
@@ -50,7 +54,8 @@ void save(QWidget& sheet, const QString& name)
     if (folder.isEmpty())
         return;
     QDir().mkpath(folder);
-    const QString scheme = theme().scheme() == Scheme::Light ? QStringLiteral("light") : QStringLiteral("dark");
+    const QString scheme =
+        theme().scheme() == Scheme::Light ? QStringLiteral("light") : QStringLiteral("dark");
     ASSERT_TRUE(sheet.grab().save(QStringLiteral("%1/%2-%3.png").arg(folder, name, scheme)));
 }
 
@@ -74,10 +79,19 @@ protected:
     }
 };
 
-LaneState lane(int number, const QString& state, const QString& time, Role role, const QString& level, double used)
+LaneState lane(int number, const QString& state, const QString& time, Role role,
+               const QString& level, double used)
 {
-    return {.number = number, .what = QStringLiteral("serotype 3 · LOT-2041"), .state = state, .time = time,
-            .level = level, .role = role, .used = used, .headsUp = 80.0 / 90, .uncertain = {}, .open = true};
+    return {.number = number,
+            .what = QStringLiteral("serotype 3 · LOT-2041"),
+            .state = state,
+            .time = time,
+            .level = level,
+            .role = role,
+            .used = used,
+            .headsUp = 80.0 / 90,
+            .uncertain = {},
+            .open = true};
 }
 
 QList<Choice> ends()
@@ -89,7 +103,8 @@ QList<Choice> ends()
 
 void putLane(Sheet& sheet, double y, const LaneState& state)
 {
-    auto* view = sheet.put(new LaneView(QStringLiteral("lane.%1").arg(state.number)), 4, y, 122, 20);
+    auto* view =
+        sheet.put(new LaneView(QStringLiteral("lane.%1").arg(state.number)), 4, y, 122, 20);
     view->setEnds(ends(), QStringLiteral("lost"), QStringLiteral("keep"));
     view->setState(state);
 }
@@ -97,16 +112,24 @@ void putLane(Sheet& sheet, double y, const LaneState& state)
 TEST_P(Pictures, lanes)
 {
     Sheet sheet(130, 150);
-    putLane(sheet, 4, lane(1, QStringLiteral("in bath"), QStringLiteral("1:07"), Role::Good, {}, 0.25));
-    putLane(sheet, 28, lane(2, QStringLiteral("in bath"), QStringLiteral("0:09"), Role::HeadsUp, QStringLiteral("heads-up"), 0.9));
-    putLane(sheet, 52, lane(3, QStringLiteral("in bath"), QStringLiteral("+0:02"), Role::Limit, QStringLiteral("limit"), 1.02));
-    putLane(sheet, 76, lane(4, QStringLiteral("opened"), QStringLiteral("+0:12"), Role::Overrun, QStringLiteral("overrun"), 1.1));
+    putLane(sheet, 4,
+            lane(1, QStringLiteral("in bath"), QStringLiteral("1:07"), Role::Good, {}, 0.25));
+    putLane(sheet, 28,
+            lane(2, QStringLiteral("in bath"), QStringLiteral("0:09"), Role::HeadsUp,
+                 QStringLiteral("heads-up"), 0.9));
+    putLane(sheet, 52,
+            lane(3, QStringLiteral("in bath"), QStringLiteral("+0:02"), Role::Limit,
+                 QStringLiteral("limit"), 1.02));
+    putLane(sheet, 76,
+            lane(4, QStringLiteral("opened"), QStringLiteral("+0:12"), Role::Overrun,
+                 QStringLiteral("overrun"), 1.1));
     LaneState lost = lane(5, QStringLiteral("lost: broken"), {}, Role::Good, {}, -1);
     lost.open = false;
     putLane(sheet, 100, lost);
     auto* opened = sheet.put(new LaneView(QStringLiteral("lane.6")), 4, 124, 122, 20);
     opened->setEnds(ends(), QStringLiteral("lost"), QStringLiteral("keep"));
-    opened->setState(lane(6, QStringLiteral("in bath"), QStringLiteral("1:07"), Role::Good, {}, 0.25));
+    opened->setState(
+        lane(6, QStringLiteral("in bath"), QStringLiteral("1:07"), Role::Good, {}, 0.25));
     opened->findChild<TapButton*>(QStringLiteral("lane.6.end"))->press({});
     show(sheet, QStringLiteral("lanes"));
 }
@@ -115,10 +138,15 @@ TEST_P(Pictures, clockAndStep)
 {
     Sheet sheet(188, 110);
     sheet.put(new BigClock, 4, 4, 86, 50)
-        ->setState({.time = QStringLiteral("0:23"), .label = QStringLiteral("until in diluent"), .level = {}, .role = Role::Good});
+        ->setState({.time = QStringLiteral("0:23"),
+                    .label = QStringLiteral("until in diluent"),
+                    .level = {},
+                    .role = Role::Good});
     sheet.put(new BigClock, 96, 4, 86, 50)
-        ->setState({.time = QStringLiteral("+0:12"), .label = QStringLiteral("past: into the diluent"),
-                    .level = QStringLiteral("overrun"), .role = Role::Overrun});
+        ->setState({.time = QStringLiteral("+0:12"),
+                    .label = QStringLiteral("past: into the diluent"),
+                    .level = QStringLiteral("overrun"),
+                    .role = Role::Overrun});
     auto* step = sheet.put(new StepButton(QStringLiteral("step")), 4, 60, 86, 44);
     step->setWord(QStringLiteral("OPENED"));
     step->setLine(QStringLiteral("2 ampoules"));
@@ -131,7 +159,8 @@ TEST_P(Pictures, clockAndStep)
 TEST_P(Pictures, stripAndChips)
 {
     Sheet sheet(217, 66);
-    const auto chip = [&](double x, double y, double width, Role role, Mark mark, const char16_t* main, const char16_t* detail) {
+    const auto chip = [&](double x, double y, double width, Role role, Mark mark,
+                          const char16_t* main, const char16_t* detail) {
         sheet.put(new StatusChip(QStringLiteral("chip")), x, y, width, 14)
             ->setStatus(role, mark, QString::fromUtf16(main), QString::fromUtf16(detail));
     };
@@ -143,13 +172,17 @@ TEST_P(Pictures, stripAndChips)
     chip(183, 21, 30, Role::Overrun, Mark::Note, u"NO SOUND", u"");
     const auto more = [](int n) { return QStringLiteral("+%1 more").arg(n); };
     sheet.put(new AlarmStrip, 59, 4, 88, 14)->setAlarms({}, QStringLiteral("nothing is due"), more);
-    const AlarmLine swirl{Role::Limit, QStringLiteral("limit"), QStringLiteral("Bag B4: swirl the bag gently"), true};
-    const AlarmLine slush{Role::HeadsUp, QStringLiteral("heads-up"), QStringLiteral("Ampoule 2: look for slush"), false};
+    const AlarmLine swirl{Role::Limit, QStringLiteral("limit"),
+                          QStringLiteral("Bag B4: swirl the bag gently"), true};
+    const AlarmLine slush{Role::HeadsUp, QStringLiteral("heads-up"),
+                          QStringLiteral("Ampoule 2: look for slush"), false};
     sheet.put(new AlarmStrip, 59, 21, 88, 14)->setAlarms({swirl, slush, slush}, {}, more);
     sheet.put(new Banner(QStringLiteral("rehearsal")), 4, 38, 209, 10)
-        ->say(Role::Rehearsal, QStringLiteral("REHEARSAL"), QStringLiteral("Nothing here counts. It has a record of its own."));
+        ->say(Role::Rehearsal, QStringLiteral("REHEARSAL"),
+              QStringLiteral("Nothing here counts. It has a record of its own."));
     sheet.put(new Banner(QStringLiteral("refusal")), 4, 51, 209, 10)
-        ->say(Role::HeadsUp, QStringLiteral("Not taken"), QStringLiteral("Ampoule 3 is lost. It takes no more steps."));
+        ->say(Role::HeadsUp, QStringLiteral("Not taken"),
+              QStringLiteral("Ampoule 3 is lost. It takes no more steps."));
     show(sheet, QStringLiteral("strip"));
 }
 
@@ -168,19 +201,38 @@ TEST_P(Pictures, bagsAndButtons)
         sheet.put(new BagTile(QStringLiteral("bag.") + state.name), x, y, 42, 25)->setState(state);
     };
     const QString swirl = QStringLiteral("swirl in 2 min");
-    tile(74, 4, {QStringLiteral("bag B4"), QStringLiteral("line A"), QStringLiteral("41 min left"), swirl, {}, Role::Good, 0.32, 0.75});
-    tile(121, 4, {QStringLiteral("bag B5"), QStringLiteral("line B"), QStringLiteral("12 min left"), swirl,
-                  QStringLiteral("heads-up"), Role::HeadsUp, 0.8, 0.75});
-    tile(168, 4, {QStringLiteral("bag B6"), {}, QStringLiteral("on hold: leak"), {}, QStringLiteral("limit"), Role::Limit, -1, -1});
+    tile(74, 4,
+         {QStringLiteral("bag B4"),
+          QStringLiteral("line A"),
+          QStringLiteral("41 min left"),
+          swirl,
+          {},
+          Role::Good,
+          0.32,
+          0.75});
+    tile(121, 4,
+         {QStringLiteral("bag B5"), QStringLiteral("line B"), QStringLiteral("12 min left"), swirl,
+          QStringLiteral("heads-up"), Role::HeadsUp, 0.8, 0.75});
+    tile(168, 4,
+         {QStringLiteral("bag B6"),
+          {},
+          QStringLiteral("on hold: leak"),
+          {},
+          QStringLiteral("limit"),
+          Role::Limit,
+          -1,
+          -1});
     auto* chosen = button(4, u"broken", Mark::None);
-    chosen->setGeometry(chosen->x(), theme().metrics().ceilPx(36), chosen->width(), chosen->height());
+    chosen->setGeometry(chosen->x(), theme().metrics().ceilPx(36), chosen->width(),
+                        chosen->height());
     chosen->setChosen(true);
     auto* down = sheet.put(new TapButton(QStringLiteral("down")), 39, 36, 30, 25);
     down->setWord(QStringLiteral("pressed"));
     auto* facts = sheet.put(new FactList, 74, 36, 100, 25);
-    facts->setFacts({{QStringLiteral("in bath 1, 2"), QStringLiteral("09:41:07"), false, false},
-                     {QStringLiteral("out 1, 2, 3"), QStringLiteral("09:40:59"), true, false},
-                     {QStringLiteral("not taken: ampoule 3 is lost"), QStringLiteral("09:40:12"), true, true}});
+    facts->setFacts(
+        {{QStringLiteral("in bath 1, 2"), QStringLiteral("09:41:07"), false, false},
+         {QStringLiteral("out 1, 2, 3"), QStringLiteral("09:40:59"), true, false},
+         {QStringLiteral("not taken: ampoule 3 is lost"), QStringLiteral("09:40:12"), true, true}});
     sheet.show();
     down->press({});
     show(sheet, QStringLiteral("bags"));
@@ -191,11 +243,12 @@ TEST_P(Pictures, choices)
     Sheet sheet(140, 80);
     auto* grid = sheet.put(new ChoiceGrid(QStringLiteral("why")), 4, 4, 132, 72);
     grid->setTitle(QStringLiteral("Why was ampoule 2 late into the diluent?"));
-    grid->setChoices({{.id = QStringLiteral("a"), .word = QStringLiteral("thawed slowly")},
-                      {.id = QStringLiteral("b"), .word = QStringLiteral("hands were full")},
-                      {.id = QStringLiteral("c"), .word = QStringLiteral("interrupted")},
-                      {.id = QStringLiteral("d"), .word = QStringLiteral("tapped late, was in time")},
-                      {.id = QStringLiteral("e"), .word = QStringLiteral("other")}});
+    grid->setChoices(
+        {{.id = QStringLiteral("a"), .word = QStringLiteral("thawed slowly")},
+         {.id = QStringLiteral("b"), .word = QStringLiteral("hands were full")},
+         {.id = QStringLiteral("c"), .word = QStringLiteral("interrupted")},
+         {.id = QStringLiteral("d"), .word = QStringLiteral("tapped late, was in time")},
+         {.id = QStringLiteral("e"), .word = QStringLiteral("other")}});
     grid->setChosen(QStringLiteral("b"));
     show(sheet, QStringLiteral("choices"));
 }
@@ -203,8 +256,14 @@ TEST_P(Pictures, choices)
 TEST_P(Pictures, numberPads)
 {
     Sheet sheet(217, 190);
-    const NumberQuestion bath{.title = QStringLiteral("Bath temperature, as the thermometer shows it"), .unit = QStringLiteral("°C"),
-                              .lowest = 1000, .highest = 60000, .decimals = 3, .typedDecimals = 1, .suggested = {}};
+    const NumberQuestion bath{
+        .title = QStringLiteral("Bath temperature, as the thermometer shows it"),
+        .unit = QStringLiteral("°C"),
+        .lowest = 1000,
+        .highest = 60000,
+        .decimals = 3,
+        .typedDecimals = 1,
+        .suggested = {}};
     sheet.put(new NumberPad(QStringLiteral("bath")), 4, 4, 209, 72)->ask(bath);
     auto* high = sheet.put(new NumberPad(QStringLiteral("bath2")), 4, 84, 209, 100);
     high->ask(bath);
@@ -218,7 +277,10 @@ TEST_P(Pictures, letterPad)
 {
     Sheet sheet(217, 116);
     auto* pad = sheet.put(new LetterPad(QStringLiteral("initials")), 4, 4, 209, 108);
-    pad->ask({.title = QStringLiteral("Your initials"), .shortest = 1, .longest = 8, .suggested = QStringLiteral("MK")});
+    pad->ask({.title = QStringLiteral("Your initials"),
+              .shortest = 1,
+              .longest = 8,
+              .suggested = QStringLiteral("MK")});
     show(sheet, QStringLiteral("letters"));
 }
 
@@ -246,7 +308,9 @@ protected:
         painter.fillRect(rect(), theme().palette().ground());
         for (int i = 0; i < kMarks; ++i)
             for (const double side : {6.0, 10.0})
-                drawMark(painter, {metrics.px(i * 12 + 1), metrics.px(side == 6.0 ? 2 : 11), metrics.px(side), metrics.px(side)},
+                drawMark(painter,
+                         {metrics.px(i * 12 + 1), metrics.px(side == 6.0 ? 2 : 11),
+                          metrics.px(side), metrics.px(side)},
                          static_cast<Mark>(i), theme().palette().ink());
     }
 };
@@ -258,7 +322,9 @@ TEST_P(Pictures, marks)
 }
 
 INSTANTIATE_TEST_SUITE_P(Schemes, Pictures, testing::Values(Scheme::Light, Scheme::Dark),
-                         [](const auto& test) { return test.param == Scheme::Light ? "Light" : "Dark"; });
+                         [](const auto& test) {
+                             return test.param == Scheme::Light ? "Light" : "Dark";
+                         });
 
 }  // namespace
 }  // namespace bathside::ui

@@ -38,7 +38,7 @@ std::vector<Entry> unruly(std::uint64_t seed, int count)
             log.push_back(days.entry(
                 FactTakenBack{{shiftEvents[random.below(shiftEvents.size())]}, std::nullopt}));
         else if (choice == 3)
-            log.push_back(days.entry(FactTakenBack{{shiftEvents.back(), log.back().seq}, "why"}));
+            log.push_back(days.entry(FactTakenBack{{shiftEvents.back(), days.head().seq}, "why"}));
         else
             log.push_back(days.entry(random.fact()));
         if (choice < 2)

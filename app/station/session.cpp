@@ -1,0 +1,177 @@
+#include "app/station/session.h"
+
+#include <QUuid>
+#include <system_error>
+
+#include "core/card/read.h"
+#include "core/trail/event_form.h"
+#include "core/trail/store/disk_files.h"
+#include "core/trail/store/queries.h"
+#include "ui/text/faults.h"
+#include "ui/text/refusals.h"
+
+namespace bathside::app {
+namespace {
+
+constexpr auto kStation = "bench";
+constexpr Millis kLastWords{3000};  // for the store at the end
+
+TapId newTapId() { return {QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString()}; }
+
+QString pathText(const std::filesystem::path& path)
+{
+    return QString::fromStdString(path.string());
+}
+
+QString lockText(const std::filesystem::path& trail, const LockFault& fault)
+{
+    if (fault.why == LockFault::Why::Taken)
+        return Session::tr(
+                   "Bathside is running already with this trail (process %1). Use that one, or end "
+                   "it first: %2")
+            .arg(QString::number(fault.holder), pathText(trail));
+    const std::error_code error(fault.errorNumber, std::system_category());
+    return Session::tr("The trail's folder cannot be written to (%1): %2")
+        .arg(QString::fromStdString(error.message()), pathText(trail.parent_path()));
+}
+
+QString storeText(const std::filesystem::path& trail, const StoreTrouble& trouble)
+{
+    return ui::faultText(trouble) + u'\n' + pathText(trail);
+}
+
+Result<TrailLock, QString> lockOf(const std::filesystem::path& trail)
+{
+    std::error_code error;
+    if (!trail.parent_path().empty())
+        std::filesystem::create_directories(trail.parent_path(), error);
+    if (error)
+        return failure(
+            Session::tr("The trail's folder cannot be made (%1): %2")
+                .arg(QString::fromStdString(error.message()), pathText(trail.parent_path())));
+    auto lock = TrailLock::take(trail);
+    if (!lock)
+        return failure(lockText(trail, lock.error()));
+    return std::move(*lock);
+}
+
+Result<std::vector<Event>, StoreTrouble> eventsOf(const std::vector<Entry>& entries)
+{
+    std::vector<Event> events;
+    events.reserve(entries.size());
+    for (const Entry& entry : entries) {
+        auto event = eventOf(entry);
+        if (!event)
+            return failure(StoreTrouble{StoreFault::Newer, 0});
+        events.push_back(std::move(*event));
+    }
+    return events;
+}
+
+/// Everything the state is folded from: cards and probes before the last shift, and all since it
+/// opened.
+Result<State, StoreTrouble> stateFrom(const store::TrailDb& trail)
+{
+    const auto opening = store::openingOfLastShift(trail);
+    if (!opening)
+        return failure(opening.error());
+    const Seq from = std::max<Seq>(1, *opening);
+    const auto carried = store::carried(trail, carriedKinds(), from);
+    if (!carried)
+        return failure(carried.error());
+    const auto since = store::entriesFrom(trail, from);
+    if (!since)
+        return failure(since.error());
+    const auto before = eventsOf(*carried);
+    const auto after = eventsOf(*since);
+    if (!before || !after)
+        return failure(before ? after.error() : before.error());
+    return restored(*before, *after);
+}
+
+}  // namespace
+
+Result<std::unique_ptr<Session>, QString> Session::open(const SessionSetting& setting, World world)
+{
+    auto lock = lockOf(setting.trail);
+    if (!lock)
+        return failure(lock.error());
+    std::unique_ptr<Session> session(new Session(setting.trail, std::move(*lock)));
+    const auto head = session->m_store->start();
+    if (!head)
+        return failure(storeText(setting.trail, head.error()));
+    auto state = session->restore();
+    if (!state)
+        return failure(state.error());
+    session->startService(std::move(*state), world);
+    session->noteStart(setting, *head);
+    return session;
+}
+
+Session::Session(std::filesystem::path trail, TrailLock lock)
+    : m_trail(std::move(trail)), m_lock(std::move(lock))
+{
+    const auto told = [this](const RecordState& record) {
+        QMetaObject::invokeMethod(
+            this,
+            [this, record] {
+                if (m_station)
+                    m_station->recorded(record);
+            },
+            Qt::QueuedConnection);
+    };
+    m_store = std::make_unique<store::StoreThread>(
+        std::make_unique<store::DiskFiles>(
+            store::DiskFiles::Places{m_trail, {m_trail.parent_path()}}),
+        store::StoreThread::Settings{.station = {kStation}}, told);
+}
+
+Session::~Session()
+{
+    if (!m_station)
+        return;
+    m_station->whenChanged({});
+    if (m_station->note(StopStation{}))
+        (void)m_store->flush(kLastWords);
+}
+
+Result<State, QString> Session::restore()
+{
+    auto state = m_store->ask([](store::TrailDb& trail) { return stateFrom(trail); }).get();
+    if (!state)
+        return failure(storeText(m_trail, state.error()));
+    return std::move(*state);
+}
+
+void Session::startService(State state, const World& world)
+{
+    m_station = std::make_unique<Station>(std::move(state), world.clock, *m_store, newTapId);
+    m_model = std::make_unique<ui::StationModel>(*m_station, world.feedback, world.inputTime,
+                                                 world.ticking);
+}
+
+/// The card that was asked for, unless it is the one in force (or to come) already; else the
+/// default one, once.
+void Session::adoptCard(const SessionSetting& setting)
+{
+    const Bench& bench = m_station->bench();
+    const auto& latest = bench.next ? bench.next : bench.card;
+    if (setting.card.empty()) {
+        if (!latest)
+            (void)m_station->note(AdoptCard{setting.defaultCard});
+        return;
+    }
+    const auto card = cardFrom(setting.card);
+    if (!latest || !card || card->hash() != latest->hash())
+        (void)m_station->note(AdoptCard{setting.card});
+}
+
+void Session::noteStart(const SessionSetting& setting, const Head& head)
+{
+    (void)m_station->note(
+        StartStation{BATHSIDE_VERSION, head.seq == 0 ? std::string() : toHex(head.hash),
+                     setting.rehearsal, setting.clockSynchronised, setting.clockOffset});
+    adoptCard(setting);
+}
+
+}  // namespace bathside::app

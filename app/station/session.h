@@ -1,0 +1,66 @@
+#pragma once
+
+// One trail open at the bench: lock, store, state, service, and the model that the screen is bound
+// to.
+//
+// `open` either gives a session that is ready to use or one sentence why not; nothing is left half
+// open. What the store does is told on this thread; nothing here waits for it but opening and
+// ending. Orderly ending notes the stop and waits a little for the store. UI thread.
+
+#include <QObject>
+#include <filesystem>
+#include <memory>
+
+#include "app/system/trail_lock.h"
+#include "core/station/station.h"
+#include "core/trail/store/store_thread.h"
+#include "ui/models/station_model.h"
+
+namespace bathside::app {
+
+struct SessionSetting {
+    std::filesystem::path trail;
+    std::filesystem::path spoolFolder;  // besides the trail's own
+    std::string card;                   // document; empty: only where the trail has none
+    std::string defaultCard;
+    bool rehearsal = false;
+    bool clockSynchronised = false;
+    std::optional<Millis> clockOffset;
+};
+
+class Session final : public QObject {
+    Q_OBJECT
+
+public:
+    struct World {
+        const Clock& clock;
+        ui::Feedback& feedback;
+        ui::MapInputTime inputTime;
+        ui::StationModel::Ticking ticking;
+    };
+
+    [[nodiscard]] static Result<std::unique_ptr<Session>, QString> open(
+        const SessionSetting& setting, World world);
+    ~Session() override;
+
+    [[nodiscard]] ui::StationModel& model() { return *m_model; }
+    [[nodiscard]] Station& station() { return *m_station; }
+    [[nodiscard]] store::StoreThread& store() { return *m_store; }
+    [[nodiscard]] const std::filesystem::path& trail() const { return m_trail; }
+
+private:
+    Session(std::filesystem::path trail, TrailLock lock);
+
+    [[nodiscard]] Result<State, QString> restore();
+    void startService(State state, const World& world);
+    void adoptCard(const SessionSetting& setting);
+    void noteStart(const SessionSetting& setting, const Head& head);
+
+    std::filesystem::path m_trail;
+    TrailLock m_lock;
+    std::unique_ptr<store::StoreThread> m_store;
+    std::unique_ptr<Station> m_station;
+    std::unique_ptr<ui::StationModel> m_model;
+};
+
+}  // namespace bathside::app

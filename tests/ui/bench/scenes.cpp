@@ -1,0 +1,286 @@
+#include "core/bench/next.h"
+#include "tests/ui/bench/stand.h"
+
+namespace bathside::test {
+namespace {
+
+using namespace std::chrono_literals;
+
+constexpr MicroLitres kBag{400'000};
+
+void openShift(Stand& stand)
+{
+    stand.say(OpenShift{"Europe/Madrid", {"MK"}});
+    for (const Check& check : stand.bench().card->content().checks)
+        stand.say(RecordCheck{check.id, true, {}});
+    stand.note(ProveSound{"loudspeaker"});
+    stand.say(TakeReading{{"hand"}, MilliCelsius{28'100}});
+}
+
+void startBag(Stand& stand, const char* name)
+{
+    stand.say(StartBag{{name}, kBag, {"D-0417"}, MilliCelsius{22'500}});
+}
+
+void drawn(Stand& stand, const char* name)
+{
+    startBag(stand, name);
+    stand.say(InspectBag{});
+    stand.say(DrawDiluent{{}, MicroLitres{5'000}});
+}
+
+void out(Stand& stand, int count)
+{
+    std::vector<AmpouleTaken> ampoules;
+    for (int i = 0; i < count; ++i)
+        ampoules.push_back(i % 2 == 0 ? AmpouleTaken{0, {"serotype 3"}, {"K07-112"}}
+                                      : AmpouleTaken{0, {"serotype 1"}, {"R22-019"}});
+    stand.say(TakeOut{ampoules});
+}
+
+void inUse(Stand& stand, const char* name, const char* line)
+{
+    drawn(stand, name);
+    out(stand, 2);
+    stand.pass(4s);
+    stand.say(MoveOn{Step::Bath, {}, {}});
+    stand.pass(70s);
+    for (const Step step : {Step::Opened, Step::Diluent, Step::Rinsed, Step::Bagged})
+        stand.say(MoveOn{step, {}, {}});
+    stand.pass(11s);
+    stand.say(MixBag{});
+    stand.say(HangBag{{}, {line}});
+}
+
+void twoInUse(Stand& stand)
+{
+    openShift(stand);
+    inUse(stand, "B1", "A");
+    stand.say(CountBirds{LineId{"A"}, 950});
+    stand.pass(3min);
+    inUse(stand, "B2", "B");
+    stand.say(CountBirds{LineId{"B"}, 240});
+}
+
+void pullAt(Stand& stand, int count, Step step)
+{
+    twoInUse(stand);
+    drawn(stand, "B3");
+    out(stand, count);
+    stand.pass(4s);
+    for (const Step each : {Step::Bath, Step::Opened, Step::Diluent, Step::Rinsed}) {
+        if (each > step)
+            return;
+        stand.say(MoveOn{each, {}, {}});
+        stand.pass(each == Step::Bath ? 65s : 2s);
+    }
+}
+
+}  // namespace
+
+const std::vector<Scene>& scenes()
+{
+    static const std::vector<Scene> all{
+        {"no shift", [](Stand&) {}},
+        {"who", [](Stand& s) { s.tap(QStringLiteral("step")); }},
+        {"set-up open",
+         [](Stand& s) {
+             s.say(OpenShift{"Europe/Madrid", {"MK"}});
+         }},
+        {"ready", openShift},
+        {"new bag",
+         [](Stand& s) {
+             openShift(s);
+             s.tap(QStringLiteral("step"));
+         }},
+        {"inspect",
+         [](Stand& s) {
+             openShift(s);
+             startBag(s, "B1");
+         }},
+        {"draw",
+         [](Stand& s) {
+             openShift(s);
+             startBag(s, "B1");
+             s.say(InspectBag{});
+         }},
+        {"first pull",
+         [](Stand& s) {
+             openShift(s);
+             drawn(s, "B1");
+         }},
+        {"ampoules",
+         [](Stand& s) {
+             openShift(s);
+             drawn(s, "B1");
+             s.tap(QStringLiteral("add-ampoule"));
+         }},
+        {"lot",
+         [](Stand& s) {
+             openShift(s);
+             drawn(s, "B1");
+             s.tap(QStringLiteral("step"));
+         }},
+        {"before pull",
+         [](Stand& s) {
+             twoInUse(s);
+             drawn(s, "B3");
+         }},
+        {"out", [](Stand& s) { pullAt(s, 3, Step::Out); }},
+        {"in bath", [](Stand& s) { pullAt(s, 3, Step::Bath); }},
+        {"look for slush",
+         [](Stand& s) {
+             pullAt(s, 3, Step::Bath);
+             s.pass(18s);
+         }},
+        {"late",
+         [](Stand& s) {
+             pullAt(s, 3, Step::Bath);
+             s.pass(40s);
+         }},
+        {"opened", [](Stand& s) { pullAt(s, 3, Step::Opened); }},
+        {"in diluent", [](Stand& s) { pullAt(s, 2, Step::Diluent); }},
+        {"rinsed", [](Stand& s) { pullAt(s, 2, Step::Rinsed); }},
+        {"lost",
+         [](Stand& s) {
+             pullAt(s, 3, Step::Bath);
+             s.say(LoseAmpoule{2, LossReason::Broken});
+         }},
+        {"ends open",
+         [](Stand& s) {
+             pullAt(s, 3, Step::Bath);
+             s.tap(QStringLiteral("lane.2.end"));
+         }},
+        {"five lanes", [](Stand& s) { pullAt(s, 5, Step::Bath); }},
+        {"refused",
+         [](Stand& s) {
+             pullAt(s, 3, Step::Bath);
+             s.say(LoseAmpoule{2, LossReason::Broken});
+             s.tap(QStringLiteral("lane.2"));
+         }},
+        {"no sound",
+         [](Stand& s) {
+             pullAt(s, 3, Step::Bath);
+             s.note(LoseSound{"loudspeaker"});
+             s.pass(18s);
+         }},
+        {"not recorded",
+         [](Stand& s) {
+             pullAt(s, 2, Step::Bath);
+             s.record(RecordState::Health::NotRecorded);
+         }},
+        {"not confirmed",
+         [](Stand& s) {
+             twoInUse(s);
+             s.record(RecordState::Health::NotConfirmed);
+         }},
+        {"behind",
+         [](Stand& s) {
+             pullAt(s, 2, Step::Opened);
+             s.record(RecordState::Health::Behind);
+         }},
+        {"question",
+         [](Stand& s) {
+             pullAt(s, 2, Step::Bath);
+             s.pass(40s);
+             for (const Step step : {Step::Opened, Step::Diluent, Step::Rinsed, Step::Bagged})
+                 s.say(MoveOn{step, {}, {}});
+             s.pass(11s);
+         }},
+        {"mix",
+         [](Stand& s) {
+             pullAt(s, 2, Step::Rinsed);
+             s.say(MoveOn{Step::Bagged, {}, {}});
+             s.pass(11s);
+         }},
+        {"idle", twoInUse},
+        {"next pull",
+         [](Stand& s) {
+             twoInUse(s);
+             s.say(PlanPull{s.model().now().wall + 4min});
+         }},
+        {"alarms",
+         [](Stand& s) {
+             twoInUse(s);
+             s.say(CountBirds{LineId{"A"}, 2'300});
+             s.pass(58min);
+         }},
+        {"held",
+         [](Stand& s) {
+             twoInUse(s);
+             s.say(HoldBag{BagId{"B1"}, HoldReason::Leak, {}});
+         }},
+        {"bag",
+         [](Stand& s) {
+             twoInUse(s);
+             s.tap(QStringLiteral("bag.1"));
+         }},
+        {"bag down",
+         [](Stand& s) {
+             twoInUse(s);
+             s.taps({"bag.1", "ask.down"});
+         }},
+        {"volume left",
+         [](Stand& s) {
+             twoInUse(s);
+             s.taps({"bag.1", "ask.down", "ask.discarded"});
+         }},
+        {"hold",
+         [](Stand& s) {
+             twoInUse(s);
+             s.taps({"bag.1", "ask.held"});
+         }},
+        {"line",
+         [](Stand& s) {
+             twoInUse(s);
+             s.tap(QStringLiteral("lines.A"));
+         }},
+        {"birds",
+         [](Stand& s) {
+             twoInUse(s);
+             s.taps({"lines.A", "ask.birds"});
+         }},
+        {"more",
+         [](Stand& s) {
+             twoInUse(s);
+             s.tap(QStringLiteral("more"));
+         }},
+        {"reading",
+         [](Stand& s) {
+             twoInUse(s);
+             s.taps({"more", "ask.reading"});
+         }},
+        {"plan",
+         [](Stand& s) {
+             twoInUse(s);
+             s.taps({"more", "ask.next-pull"});
+         }},
+        {"note",
+         [](Stand& s) {
+             twoInUse(s);
+             s.taps({"more", "ask.note"});
+         }},
+        {"correct",
+         [](Stand& s) {
+             twoInUse(s);
+             s.taps({"more", "ask.mend"});
+         }},
+        {"take back why",
+         [](Stand& s) {
+             twoInUse(s);
+             s.pass(30s);
+             s.tap(QStringLiteral("take-back"));
+         }},
+        {"hang",
+         [](Stand& s) {
+             pullAt(s, 2, Step::Rinsed);
+             s.say(MoveOn{Step::Bagged, {}, {}});
+             s.pass(11s);
+             s.say(MixBag{});
+             s.tap(QStringLiteral("step"));
+         }},
+    };
+    return all;
+}
+
+}  // namespace bathside::test

@@ -1,0 +1,89 @@
+#pragma once
+
+// The bench screen on its own: real station, real frame and page; a clock that is stepped by hand,
+// nothing stored.
+
+#include <string>
+#include <vector>
+
+#include "core/base/simulated_clock.h"
+#include "core/station/station.h"
+#include "ui/frame/frame.h"
+#include "ui/models/feedback.h"
+#include "ui/models/station_model.h"
+#include "ui/text/language.h"
+
+namespace bathside::test {
+
+struct Panel {
+    const char* name;
+    QSize px;
+    double pxPerMm;
+};
+inline constexpr Panel kTenInch{"10", {1280, 800}, 5.9};
+inline constexpr Panel kFifteenInch{"15", {1920, 1080}, 5.55};
+
+class Heard final : public ui::Feedback {
+public:
+    void taken() override { ++clicks; }
+    void refused() override { ++refusals; }
+    int clicks = 0, refusals = 0;
+};
+
+class Kept final : public Recorder {
+public:
+    void record(std::vector<Event> events) override
+    {
+        for (Event& event : events)
+            all.push_back(std::move(event));
+    }
+    std::vector<Event> all;
+};
+
+class Stand {
+public:
+    enum class As : std::uint8_t { Rehearsal, Real };
+
+    Stand(const Panel& panel, const QString& language, As day = As::Rehearsal);
+    ~Stand();
+
+    /// Says it at the clock's now, as a tap somewhere; must be taken.
+    void say(const Intent& intent);
+    /// The program's own; must be taken.
+    void note(const Intent& intent);
+    /// Steps the clock, stopping at every change of an alarm.
+    void pass(Micros time);
+    void record(RecordState::Health health);
+
+    /// The visible target of that place; null when there is none.
+    [[nodiscard]] QWidget* target(const QString& place) const;
+    /// A real press and release in its middle; must be visible.
+    void tap(const QString& place);
+    /// Several taps in a row.
+    void taps(const std::vector<const char*>& places);
+
+    [[nodiscard]] const Bench& bench() const { return m_station.bench(); }
+    [[nodiscard]] ui::Frame& frame() { return m_frame; }
+    [[nodiscard]] ui::StationModel& model() { return m_model; }
+    [[nodiscard]] Kept& kept() { return m_kept; }
+    [[nodiscard]] Heard& heard() { return m_heard; }
+
+private:
+    SimulatedClock m_clock;
+    Kept m_kept;
+    Heard m_heard;
+    ui::Language m_language;
+    Station m_station;
+    ui::StationModel m_model;
+    ui::Frame m_frame;
+    quint64 m_inputMs = 100'000;
+};
+
+/// A way to bring the stand into a state worth looking at.
+struct Scene {
+    const char* name;
+    void (*set)(Stand&);
+};
+[[nodiscard]] const std::vector<Scene>& scenes();
+
+}  // namespace bathside::test

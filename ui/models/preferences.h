@@ -1,0 +1,42 @@
+#pragma once
+
+// What a site sets up once about its screen and loudspeaker: language, light or dark, the panel's
+// true size, the sound device. Kept by app; pages set it, whoever is concerned follows `changed()`.
+// UI thread only.
+
+#include <QObject>
+#include <QString>
+
+namespace bathside::ui {
+
+struct Preference {
+    QString language;  // ISO 639-1; empty: the system's
+    bool dark = false;
+    double pitchCorrection = 1;  // Metrics::correctionFor
+    QString soundDevice;         // an id of the sound output; empty: the default
+    friend bool operator==(const Preference&, const Preference&) = default;
+};
+
+class Preferences final : public QObject {
+    Q_OBJECT
+
+public:
+    explicit Preferences(Preference first) : m_now(std::move(first)) {}
+
+    [[nodiscard]] const Preference& now() const noexcept { return m_now; }
+    void set(const Preference& next)
+    {
+        if (next == m_now)
+            return;
+        m_now = next;
+        emit changed();
+    }
+
+signals:
+    void changed();
+
+private:
+    Preference m_now;
+};
+
+}  // namespace bathside::ui

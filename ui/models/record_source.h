@@ -1,0 +1,81 @@
+#pragma once
+
+// What the Record page asks of the trail: the events of a local day, verify, export, copy.
+//
+// Nothing waits: each question is answered by one signal (`entriesRead` by any number before
+// `dayRead`), on the UI thread. Nothing of the record can be changed through it. An export is a
+// folder of its own under the place; a copy is one file there, checked after writing. UI thread.
+
+#include <QObject>
+#include <QString>
+#include <chrono>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/record/export.h"
+#include "core/trail/verify.h"
+
+namespace bathside::ui {
+
+using Date = std::chrono::year_month_day;
+
+/// Where an export or a copy may go.
+struct RecordPlace {
+    QString folder;
+    QString stick;  // its name; empty: this computer's documents
+    friend bool operator==(const RecordPlace&, const RecordPlace&) = default;
+};
+
+struct VerifyAnswer {
+    Verification chain;
+    std::optional<bool> indexesAgree;     // none: they could not be compared
+    std::optional<StoreTrouble> trouble;  // reading broke off
+    [[nodiscard]] bool isSound() const
+    {
+        return !chain.flaw && indexesAgree.value_or(false) && !trouble;
+    }
+};
+
+struct ExportAnswer {
+    Date date{};
+    QString folder;
+    Manifest manifest;  // `count` 0: there was nothing of that day, and nothing was written
+    std::optional<ExportFault> fault;
+};
+
+struct CopyAnswer {
+    QString file;
+    VerifyAnswer check;                   // of the copy
+    std::optional<StoreTrouble> trouble;  // it could not be written
+};
+
+class RecordSource : public QObject {
+    Q_OBJECT
+
+public:
+    using QObject::QObject;
+
+    /// IANA name of the zone by which days are cut.
+    [[nodiscard]] virtual std::string zone() const = 0;
+    /// The day that what is tapped now belongs to: that of the open shift, else today.
+    [[nodiscard]] virtual Date currentDay() const = 0;
+    /// Those there are at the moment; never empty.
+    [[nodiscard]] virtual std::vector<RecordPlace> places() const = 0;
+
+    /// The entries of that day's record after that seq.
+    virtual void readDay(Date date, Seq after) = 0;
+    virtual void verify() = 0;
+    virtual void exportDay(Date date, const QString& folder, char decimalSign) = 0;
+    /// Between pulls only.
+    virtual void copyTrail(const QString& folder) = 0;
+
+signals:
+    void entriesRead(bathside::ui::Date date, const std::vector<bathside::Entry>& entries);
+    void dayRead(bathside::ui::Date date, const std::optional<bathside::StoreTrouble>& trouble);
+    void verified(const bathside::ui::VerifyAnswer& answer);
+    void exported(const bathside::ui::ExportAnswer& answer);
+    void copied(const bathside::ui::CopyAnswer& answer);
+};
+
+}  // namespace bathside::ui

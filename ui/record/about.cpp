@@ -1,0 +1,111 @@
+#include "ui/record/about.h"
+
+#include <array>
+#include <type_traits>
+#include <utility>
+
+namespace bathside::ui {
+namespace {
+
+// Adds what a member names to what the fact is about; most members name nobody.
+class Collector {
+public:
+    explicit Collector(About& about) : m_about(about) {}
+
+    template <typename Member>
+    void operator()(std::string_view name, const Member& member)
+    {
+        if constexpr (requires { member.has_value(); }) {
+            if (member)
+                (*this)(name, *member);
+        } else if constexpr (std::is_same_v<Member, PersonId>) {
+            m_about.persons.insert(member.text);
+        } else if constexpr (std::is_same_v<Member, BagId>) {
+            m_about.bags.insert(member.text);
+        } else if constexpr (std::is_same_v<Member, LotId>) {
+            m_about.lots.insert(member.text);
+        } else if constexpr (std::is_same_v<Member, Subject>) {
+            takeSubject(member);
+        } else if constexpr (std::is_same_v<Member, int>) {
+            takeNumber(name, member);
+        }
+    }
+
+private:
+    void takeSubject(const Subject& subject)
+    {
+        if (subject.kind == SubjectKind::Bag)
+            m_about.bags.insert(subject.id);
+        else if (subject.kind == SubjectKind::Ampoule)
+            m_about.ampoule = ampouleOf(subject);
+    }
+
+    void takeNumber(std::string_view name, int number)
+    {
+        if (name == "pull")
+            m_ref.pull = number;
+        else if (name == "ampoule")
+            m_ref.no = number;
+        if (m_ref.pull > 0 && m_ref.no > 0)
+            m_about.ampoule = m_ref;
+    }
+
+    About& m_about;
+    AmpouleRef m_ref;
+};
+
+void link(About& about, const DeviationFound& fact)
+{
+    about.entries.insert(fact.from.begin(), fact.from.end());
+}
+void link(About& about, const Rejudged& fact)
+{
+    about.entries.insert(fact.from.begin(), fact.from.end());
+}
+void link(About& about, const FactCorrected& fact)
+{
+    about.entries.insert(fact.seq);
+    about.mends = true;
+}
+void link(About& about, const FactTakenBack& fact)
+{
+    about.entries.insert(fact.seqs.begin(), fact.seqs.end());
+    about.mends = about.undoes = true;
+}
+void link(About&, const auto&) {}
+
+}  // namespace
+
+Group groupOf(std::string_view kind)
+{
+    // The first beginning that fits.
+    static constexpr std::array<std::pair<std::string_view, Group>, 23> kGroups{{
+        {"ampoule.", Group::Ampoules}, {"cane.", Group::Ampoules},   {"pull.", Group::Ampoules},
+        {"bag.", Group::Bags},         {"diluent.", Group::Bags},    {"line.", Group::Lines},
+        {"dose.", Group::Lines},       {"reading.", Group::Bath},    {"bath.", Group::Bath},
+        {"probe.", Group::Bath},       {"shift.", Group::Shift},     {"duty.", Group::Shift},
+        {"check.", Group::Shift},      {"question.", Group::Shift},  {"note.", Group::Shift},
+        {"code.", Group::Shift},       {"day.", Group::Shift},       {"alarm.", Group::Alarms},
+        {"sound.", Group::Alarms},     {"deviation", Group::Deviations},
+        {"rejudged", Group::Deviations}, {"fact.", Group::Deviations}, {"", Group::Station},
+    }};
+    for (const auto& [begin, group] : kGroups) {
+        if (kind.starts_with(begin))
+            return group;
+    }
+    return Group::Station;
+}
+
+About aboutOf(const Fact& fact)
+{
+    About about;
+    std::visit(
+        [&](const auto& one) {
+            std::remove_cvref_t<decltype(one)>::members(one, Collector(about));
+            link(about, one);
+        },
+        fact);
+    return about;
+}
+
+}  // namespace bathside::ui

@@ -1,0 +1,40 @@
+#pragma once
+
+// The rows of the day that are wanted. Rows come and go; nothing is reset. UI thread.
+
+#include <QSortFilterProxyModel>
+
+#include "ui/record/day_model.h"
+
+namespace bathside::ui {
+
+struct DayWish {
+    enum class By : std::uint8_t { Group, Person, Bag, Lot };
+    By by = By::Group;
+    Group group = Group::All;
+    std::string id;  // of the person, bag or lot
+    friend bool operator==(const DayWish&, const DayWish&) = default;
+};
+
+class DayFilter final : public QSortFilterProxyModel {
+    Q_OBJECT
+
+public:
+    explicit DayFilter(DayModel& day, QObject* parent = nullptr);
+
+    void wish(const DayWish& wish);
+    /// Looks again: what an entry belongs to may only show later.
+    void look() { invalidateFilter(); }
+    [[nodiscard]] const DayWish& wished() const noexcept { return m_wish; }
+    /// The row shown there.
+    [[nodiscard]] const DayRow* at(const QModelIndex& shown) const;
+
+protected:
+    [[nodiscard]] bool filterAcceptsRow(int row, const QModelIndex& parent) const override;
+
+private:
+    DayModel& m_day;
+    DayWish m_wish;
+};
+
+}  // namespace bathside::ui

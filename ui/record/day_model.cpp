@@ -1,0 +1,176 @@
+#include "ui/record/day_model.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+#include "core/trail/event_form.h"
+#include "ui/text/facts.h"
+#include "ui/text/subjects.h"
+#include "ui/text/time.h"
+
+namespace bathside::ui {
+
+void DayModel::begin(std::string zone)
+{
+    m_zone = std::move(zone);
+    m_bags.clear();
+    m_lots.clear();
+    m_shift = 0;
+    if (m_rows.empty())
+        return;
+    beginRemoveRows({}, 0, rowCount() - 1);
+    m_rows.clear();
+    endRemoveRows();
+}
+
+void DayModel::append(const std::vector<Entry>& entries)
+{
+    std::vector<DayRow> fresh;
+    for (const Entry& entry : entries) {
+        if (entry.seq > lastSeq() && (fresh.empty() || entry.seq > fresh.back().entry.seq))
+            fresh.push_back(rowFrom(entry));
+    }
+    if (fresh.empty())
+        return;
+    const auto before = m_rows.size();
+    beginInsertRows({}, rowCount(), rowCount() + static_cast<int>(fresh.size()) - 1);
+    for (DayRow& row : fresh) {
+        learn(row);
+        m_rows.push_back(std::move(row));
+    }
+    endInsertRows();
+    for (std::size_t i = before; i < m_rows.size(); ++i)
+        link(m_rows[i]);
+}
+
+void DayModel::retranslate()
+{
+    if (!m_rows.empty())
+        emit dataChanged(index(0), index(rowCount() - 1));
+}
+
+DayRow DayModel::rowFrom(const Entry& entry)
+{
+    DayRow row{.entry = entry, .fact = {}, .group = groupOf(entry.kind), .about = {}, .links = {}};
+    if (const auto event = eventOf(entry)) {
+        row.fact = event->fact;
+        row.about = aboutOf(event->fact);
+        if (std::holds_alternative<ShiftOpened>(event->fact))
+            ++m_shift;
+    }
+    if (entry.person)
+        row.about.persons.insert(entry.person->id.text);
+    row.shift = m_shift;
+    return row;
+}
+
+/// Which bag and lot an ampoule belongs to.
+void DayModel::learn(const DayRow& row)
+{
+    if (!row.fact)
+        return;
+    if (const auto* out = std::get_if<AmpouleOut>(&*row.fact))
+        m_lots[{row.shift, out->ampoule}] = out->lot.text;
+    if (const auto* bagged = std::get_if<AmpouleBagged>(&*row.fact))
+        m_bags[{row.shift, bagged->ampoule}] = bagged->bag.text;
+}
+
+/// Both ways; what was mended reads as mended from now on.
+void DayModel::link(const DayRow& row)
+{
+    const Seq from = row.entry.seq;
+    const About about = row.about;
+    for (const Seq seq : about.entries) {
+        const int other = rowOf(seq), self = rowOf(from);
+        if (other < 0)
+            continue;
+        m_rows[static_cast<std::size_t>(self)].links.insert(seq);
+        DayRow& mended = m_rows[static_cast<std::size_t>(other)];
+        mended.links.insert(from);
+        if (about.undoes)
+            mended.mend = DayRow::Mend::TakenBack;
+        else if (about.mends && mended.mend == DayRow::Mend::None)
+            mended.mend = DayRow::Mend::Corrected;
+        emit dataChanged(index(other), index(other));
+    }
+}
+
+int DayModel::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+}
+
+QVariant DayModel::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const DayRow& row = m_rows[static_cast<std::size_t>(index.row())];
+    switch (role) {
+        case SentenceRole:
+            return sentenceOf(row);
+        case TimeRole:
+            return localTimeText(row.entry.at, m_zone);
+        case PersonRole:
+            return row.entry.person ? idText(row.entry.person->id) : QString();
+        case MendRole:
+            return static_cast<int>(row.mend);
+        case SeqRole:
+            return QVariant::fromValue<qint64>(row.entry.seq);
+        case GroupRole:
+            return static_cast<int>(row.group);
+        case Qt::DisplayRole:
+        case Qt::AccessibleTextRole:
+            return QStringLiteral("%1 %2 %3").arg(
+                localTimeText(row.entry.at, m_zone),
+                row.entry.person ? idText(row.entry.person->id) : QString(), sentenceOf(row));
+        default:
+            return {};
+    }
+}
+
+int DayModel::rowOf(Seq seq) const
+{
+    const auto found = std::ranges::lower_bound(m_rows, seq, {},
+                                                [](const DayRow& row) { return row.entry.seq; });
+    return found == m_rows.end() || found->entry.seq != seq
+               ? -1
+               : static_cast<int>(found - m_rows.begin());
+}
+
+bool DayModel::isAboutBag(const DayRow& row, const std::string& bag) const
+{
+    if (row.about.bags.contains(bag) || !row.about.ampoule)
+        return row.about.bags.contains(bag);
+    const auto found = m_bags.find({row.shift, *row.about.ampoule});
+    return found != m_bags.end() && found->second == bag;
+}
+
+bool DayModel::isAboutLot(const DayRow& row, const std::string& lot) const
+{
+    if (row.about.lots.contains(lot) || !row.about.ampoule)
+        return row.about.lots.contains(lot);
+    const auto found = m_lots.find({row.shift, *row.about.ampoule});
+    return found != m_lots.end() && found->second == lot;
+}
+
+About DayModel::named() const
+{
+    About all;
+    for (const DayRow& row : m_rows) {
+        all.persons.insert(row.about.persons.begin(), row.about.persons.end());
+        all.bags.insert(row.about.bags.begin(), row.about.bags.end());
+        all.lots.insert(row.about.lots.begin(), row.about.lots.end());
+    }
+    for (auto* ids : {&all.persons, &all.bags, &all.lots})
+        ids->erase(std::string());
+    return all;
+}
+
+QString sentenceOf(const DayRow& row)
+{
+    return row.fact ? factText(*row.fact)
+                    : DayModel::tr("An entry of a kind that this version does not know: %1")
+                          .arg(fromCore(row.entry.kind));
+}
+
+}  // namespace bathside::ui

@@ -1,0 +1,110 @@
+#pragma once
+
+// The record: a day's entries, what they say exactly, whether they are sound; export and copy. For
+// reading only: nothing of the record can be changed here.
+//
+// Follows the trail while it shows. Places: record.bench, .before, .after, .filter, .verify,
+// .export, .copy, .page-up, .page-down, .up, .down, .exact, .linked, .close; choices under
+// record.ask.X.
+
+#include <functional>
+#include <optional>
+
+#include "ui/frame/page.h"
+#include "ui/models/record_source.h"
+#include "ui/models/station_model.h"
+#include "ui/record/day_filter.h"
+#include "ui/record/field_sheet.h"
+#include "ui/record/record_text.h"
+
+namespace bathside::ui {
+
+class ChoiceGrid;
+class DayView;
+struct Choice;
+class Label;
+
+class RecordPage final : public Page {
+    Q_OBJECT
+
+public:
+    RecordPage(StationModel& model, RecordSource& source, QWidget* parent = nullptr);
+
+    [[nodiscard]] const DayModel& day() const noexcept { return m_day; }
+    [[nodiscard]] Date date() const noexcept { return m_date; }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    enum class Over : std::uint8_t { Nothing, Choices, Answer };
+    using Chosen = std::function<void(const QString& id)>;
+
+    [[nodiscard]] TapButton* button(const char* name, void (RecordPage::*pressed)());
+    void connectSource();
+
+    // the day
+    void showDay(Date date);
+    void dayBefore();
+    void dayAfter();
+    void follow();
+    void read();
+    void askDay();
+    void wish(const DayWish& wish);
+
+    // the targets
+    void goToBench();
+    void pressFilter();
+    void askIds(DayWish::By by, const std::set<std::string>& ids, int from);
+    void pressVerify();
+    void pressExport();
+    void pressCopy();
+    void askPlace(const QString& title, const Chosen& chosen);
+    void pageUp();
+    void pageDown();
+    void rowUp();
+    void rowDown();
+    void pressExact();
+    void pressLinked();
+    void goTo(Seq seq);
+
+    // what lies over the list
+    void choose(const QString& title, const QList<Choice>& choices, Chosen chosen);
+    void show(const Sheet& sheet);
+    void close();
+    void put(Over over);
+
+    // what is shown
+    void place();
+    void placeBar(const QRect& bar);
+    void placeDetail(const QRect& room);
+    void render();
+    void renderBar();
+    void renderDetail();
+    void renderTitle();
+    [[nodiscard]] const DayRow* picked() const;
+
+    StationModel& m_model;
+    RecordSource& m_source;
+    DayModel m_day;
+    DayFilter m_filter;
+    Date m_date{};
+    bool m_reading = false;  // a question to the source stands
+    bool m_again = false;    // and there is more since
+    std::optional<StoreTrouble> m_trouble;
+
+    Label *m_title, *m_empty, *m_about;
+    DayView* m_list;
+    ChoiceGrid* m_choices;
+    FieldSheet* m_sheet;
+    TapButton *m_bench, *m_before, *m_after, *m_filterButton, *m_verify, *m_export, *m_copy;
+    TapButton *m_pageUp, *m_pageDown, *m_up, *m_down, *m_exact, *m_linked, *m_close;
+    Chosen m_chosen;
+    Over m_over = Over::Nothing;
+    bool m_verifying = false, m_exporting = false, m_copying = false;
+};
+
+}  // namespace bathside::ui

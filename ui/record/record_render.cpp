@@ -1,0 +1,195 @@
+// What the record page shows and where it stands.
+
+#include <QLocale>
+
+#include "ui/controls/choice_grid.h"
+#include "ui/controls/grid.h"
+#include "ui/controls/label.h"
+#include "ui/controls/tap_button.h"
+#include "ui/record/day_view.h"
+#include "ui/record/record_page.h"
+#include "ui/text/faults.h"
+#include "ui/text/numbers.h"
+#include "ui/text/subjects.h"
+#include "ui/theme/theme.h"
+
+namespace bathside::ui {
+namespace {
+
+constexpr double kTitleMm = 8, kDetailShare = 0.29;
+
+QString wishText(const DayWish& wish)
+{
+    const QString id = fromCore(wish.id);
+    switch (wish.by) {
+        case DayWish::By::Group:
+            return wordOf(wish.group);
+        case DayWish::By::Person:
+            return RecordPage::tr("person %1").arg(id);
+        case DayWish::By::Bag:
+            return RecordPage::tr("bag %1").arg(id);
+        case DayWish::By::Lot:
+            return RecordPage::tr("lot %1").arg(id);
+    }
+    Q_UNREACHABLE();
+}
+
+QString aboutText(const DayRow& row)
+{
+    QStringList lines{RecordPage::tr("Entry %1, recorded.").arg(row.entry.seq)};
+    switch (row.mend) {
+        case DayRow::Mend::None:
+            break;
+        case DayRow::Mend::Corrected:
+            lines.append(RecordPage::tr("It was corrected later."));
+            break;
+        case DayRow::Mend::TakenBack:
+            lines.append(RecordPage::tr("It was taken back."));
+            break;
+    }
+    if (row.about.mends)
+        lines.append(RecordPage::tr("It mends what was said before."));
+    lines.append(fromCore(row.entry.kind));
+    return lines.join(u' ');
+}
+
+}  // namespace
+
+void RecordPage::resizeEvent(QResizeEvent*) { place(); }
+
+void RecordPage::showEvent(QShowEvent* event)
+{
+    Page::showEvent(event);
+    showDay(m_source.currentDay());
+}
+
+void RecordPage::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::LanguageChange) {
+        close();
+        m_day.retranslate();
+        render();
+    }
+    Page::changeEvent(event);
+}
+
+// Bottom: the bar. Above it the list, what pages it, and what is said of the entry picked; or, over
+// all of these, what is asked or answered.
+void RecordPage::place()
+{
+    const Metrics& metrics = theme().metrics();
+    const int gap = metrics.gapPx(), bar = metrics.ceilPx(Metrics::kPrimary);
+    const QRect page = rect();
+    placeBar({0, page.height() - bar, page.width(), bar});
+    const QRect room(0, 0, page.width(), page.height() - bar - gap);
+
+    const int narrow = metrics.ceilPx(Metrics::kMinimum), primary = bar;
+    m_close->setGeometry(room.right() + 1 - primary, room.top(), primary, room.height());
+    const QRect over = room.adjusted(0, 0, -(primary + gap), 0);
+    m_choices->setGeometry(over);
+    m_sheet->setGeometry(over);
+
+    const int title = metrics.ceilPx(kTitleMm);
+    m_title->setGeometry(0, 0, page.width(), title);
+    const QRect below = room.adjusted(0, title, 0, 0);
+    const int detail =
+        std::max(qRound(kDetailShare * page.width()), 2 * primary + gap);
+    const int list = page.width() - detail - narrow - 2 * gap;
+    m_list->setGeometry(0, below.top(), list, below.height());
+    m_empty->setGeometry(m_list->geometry());
+    const int half = (below.height() - gap) / 2;
+    m_pageUp->setGeometry(list + gap, below.top(), narrow, half);
+    m_pageDown->setGeometry(list + gap, below.bottom() + 1 - half, narrow, half);
+    placeDetail({page.width() - detail, below.top(), detail, below.height()});
+}
+
+void RecordPage::placeBar(const QRect& bar)
+{
+    const QList<TapButton*> targets{m_bench,  m_before, m_after, m_filterButton,
+                                    m_verify, m_export, m_copy};
+    const GridShape shape{static_cast<int>(targets.size()), 1};
+    for (int i = 0; i < targets.size(); ++i)
+        targets.at(i)->setGeometry(cellOf(bar, shape, i));
+}
+
+void RecordPage::placeDetail(const QRect& room)
+{
+    const int gap = theme().metrics().gapPx(), high = theme().metrics().ceilPx(Metrics::kMinimum);
+    const QRect targets(room.left(), room.bottom() + 1 - 2 * high - gap, room.width(),
+                        2 * high + gap);
+    m_about->setGeometry(room.left(), room.top(), room.width(),
+                         room.height() - targets.height() - gap / 2);
+    const QList<TapButton*> all{m_up, m_down, m_exact, m_linked};
+    for (int i = 0; i < all.size(); ++i)
+        all.at(i)->setGeometry(cellOf(targets, {2, 2}, i));
+}
+
+void RecordPage::render()
+{
+    renderBar();
+    renderTitle();
+    renderDetail();
+    m_pageUp->setWord(tr("up"));
+    m_pageUp->setLine(tr("a page"));
+    m_pageDown->setWord(tr("down"));
+    m_pageDown->setLine(tr("a page"));
+    m_up->setWord(tr("one up"));
+    m_down->setWord(tr("one down"));
+    m_exact->setWord(tr("exact content"));
+    m_close->setWord(tr("close"));
+    m_close->setMark(Mark::Cross);
+}
+
+void RecordPage::renderBar()
+{
+    const QString working = tr("working …");
+    m_bench->setWord(tr("bench"));
+    m_bench->setMark(Mark::Back);
+    m_before->setWord(tr("day before"));
+    m_after->setWord(tr("day after"));
+    m_after->setReason(m_date >= m_source.currentDay() ? tr("this is the last") : QString());
+    m_filterButton->setWord(tr("show …"));
+    m_filterButton->setChosen(m_filter.wished() != DayWish{});
+    m_verify->setWord(tr("verify"));
+    m_verify->setReason(m_verifying ? working : QString());
+    m_export->setWord(tr("export"));
+    m_export->setReason(m_exporting ? working : QString());
+    m_copy->setWord(tr("copy"));
+    m_copy->setReason(m_copying ? working : QString());
+}
+
+void RecordPage::renderTitle()
+{
+    const auto shown = m_filter.rowCount();
+    const auto waiting = static_cast<int>(m_model.record().waiting);
+    QStringList parts{dayText(m_date), wishText(m_filter.wished()),
+                      tr("%n entries", nullptr, shown)};
+    if (waiting > 0)
+        parts.append(tr("%n more waiting to be recorded", nullptr, waiting));
+    m_title->setText(parts.join(QStringLiteral(" · ")));
+    QString empty;
+    if (m_trouble)
+        empty = faultText(*m_trouble);
+    else if (shown == 0)
+        empty = m_reading ? tr("Reading …") : tr("There is nothing of this on this day.");
+    m_empty->setText(empty);
+    m_empty->setVisible(m_over == Over::Nothing && !empty.isEmpty());
+    m_empty->raise();
+}
+
+const DayRow* RecordPage::picked() const { return m_filter.at(m_list->currentIndex()); }
+
+void RecordPage::renderDetail()
+{
+    const DayRow* row = picked();
+    m_about->setText(row ? aboutText(*row) : QString());
+    m_exact->setReason(row ? QString() : tr("pick an entry"));
+    const bool linked = row && !row->links.empty();
+    m_linked->setWord(linked && row->links.size() == 1
+                          ? tr("entry %1").arg(*row->links.begin())
+                          : tr("linked entries"));
+    m_linked->setLine(linked && row->links.size() == 1 ? tr("linked") : QString());
+    m_linked->setReason(linked ? QString() : tr("none"));
+}
+
+}  // namespace bathside::ui

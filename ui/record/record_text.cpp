@@ -1,0 +1,231 @@
+#include "ui/record/record_text.h"
+
+#include <QCoreApplication>
+#include <QDate>
+#include <QLocale>
+#include <cstring>
+#include <system_error>
+
+#include "core/base/rfc3339.h"
+#include "ui/text/faults.h"
+#include "ui/text/numbers.h"
+#include "ui/text/subjects.h"
+#include "ui/text/time.h"
+#include "ui/text/words.h"
+
+namespace bathside::ui {
+namespace {
+
+struct RecordText {
+    Q_DECLARE_TR_FUNCTIONS(RecordText)
+};
+
+QString hexText(const Hash& hash) { return QString::fromStdString(toHex(hash)); }
+
+QString number(std::int64_t value) { return countText(value, QLocale()); }
+
+QList<Field> headFields(const Verification& chain)
+{
+    return {{RecordText::tr("entries"), number(chain.count)},
+            {RecordText::tr("last sound entry"), number(chain.head.seq)},
+            {RecordText::tr("its hash"), hexText(chain.head.hash)}};
+}
+
+/// What is wrong, the worst first; empty when it is sound.
+QString wrongWith(const VerifyAnswer& answer)
+{
+    if (answer.chain.flaw)
+        return RecordText::tr("The record is NOT sound. First at entry %1: %2",
+                              "number, followed by a sentence")
+            .arg(answer.chain.flaw->seq)
+            .arg(flawText(*answer.chain.flaw));
+    if (answer.trouble)
+        return RecordText::tr("The record could not be read to its end. %1",
+                              "followed by a sentence")
+            .arg(faultText(*answer.trouble));
+    if (!answer.indexesAgree)
+        return RecordText::tr("The entries are sound; the indexes could not be compared with them.");
+    if (!*answer.indexesAgree)
+        return RecordText::tr("The entries are sound, but the indexes do not agree with them.");
+    return {};
+}
+
+QString systemText(std::int64_t errorNumber)
+{
+    const std::error_code error(static_cast<int>(errorNumber), std::system_category());
+    return QString::fromStdString(error.message());
+}
+
+}  // namespace
+
+QString wordOf(Group group)
+{
+    switch (group) {
+        case Group::All:
+            return RecordText::tr("everything");
+        case Group::Ampoules:
+            return RecordText::tr("ampoules");
+        case Group::Bags:
+            return RecordText::tr("bags");
+        case Group::Lines:
+            return RecordText::tr("lines");
+        case Group::Bath:
+            return RecordText::tr("bath");
+        case Group::Shift:
+            return RecordText::tr("shift and checks");
+        case Group::Alarms:
+            return RecordText::tr("alarms");
+        case Group::Deviations:
+            return RecordText::tr("deviations and corrections");
+        case Group::Station:
+            return RecordText::tr("station");
+    }
+    Q_UNREACHABLE();
+}
+
+QString flawText(const Flaw& flaw)
+{
+    switch (flaw.kind) {
+        case FlawKind::Unreadable:
+            return RecordText::tr("it cannot be read.");
+        case FlawKind::NotCanonical:
+            return RecordText::tr("it is not written the way the station writes.");
+        case FlawKind::BadTime:
+            return RecordText::tr("its time is no time.");
+        case FlawKind::BadHash:
+            return RecordText::tr("it was changed after it was written, or the one before it was.");
+        case FlawKind::Missing:
+            return RecordText::tr("it is missing.");
+        case FlawKind::Reordered:
+            return RecordText::tr("it is not in its place.");
+        case FlawKind::Duplicate:
+            return RecordText::tr("it is there twice.");
+        case FlawKind::ForeignStation:
+            return RecordText::tr("it comes from another station.");
+        case FlawKind::Unlisted:
+            return RecordText::tr("it is not on the list that came with the record.");
+        case FlawKind::HeadMismatch:
+            return RecordText::tr("it is not the one that was noted elsewhere.");
+        case FlawKind::Truncated:
+            return RecordText::tr("the record ends before it.");
+    }
+    Q_UNREACHABLE();
+}
+
+QString exportFaultText(const ExportFault& fault)
+{
+    switch (fault.kind) {
+        case ExportFault::Kind::NoSuchZone:
+            return RecordText::tr("This computer does not know the time zone of the record.");
+        case ExportFault::Kind::NoSuchDay:
+            return RecordText::tr("There is no such day in the time zone of the record.");
+        case ExportFault::Kind::Incomplete:
+            return RecordText::tr("Entry %1 is missing. Verify the record.").arg(fault.seq);
+        case ExportFault::Kind::Trail:
+            return faultText(fault.trouble);
+        case ExportFault::Kind::Sink:
+            break;
+    }
+    if (fault.sink.errorNumber == 0)
+        return RecordText::tr("The files could not be written. Choose another place.");
+    return RecordText::tr("The files could not be written (%1). Choose another place.",
+                          "the system's own words")
+        .arg(systemText(fault.sink.errorNumber));
+}
+
+QString dayText(Date date)
+{
+    const QDate day(static_cast<int>(date.year()), static_cast<int>(unsigned(date.month())),
+                    static_cast<int>(unsigned(date.day())));
+    return QLocale().toString(day, QStringLiteral("ddd d MMMM yyyy"));
+}
+
+QString placeText(const RecordPlace& place)
+{
+    return place.stick.isEmpty() ? RecordText::tr("this computer") : place.stick;
+}
+
+Sheet sheetOf(const VerifyAnswer& answer)
+{
+    const QString wrong = wrongWith(answer);
+    if (!wrong.isEmpty())
+        return {Role::Limit, wrong, headFields(answer.chain)};
+    return {Role::Good,
+            RecordText::tr("The record is sound: nothing was changed, left out or put in."),
+            headFields(answer.chain)
+                << Field{RecordText::tr("what to do"),
+                         RecordText::tr("Write this number and hash down and keep them elsewhere: "
+                                        "only so is a record that was cut short found out.")}};
+}
+
+Sheet sheetOf(const ExportAnswer& answer)
+{
+    if (answer.fault)
+        return {Role::Limit, RecordText::tr("Not exported. %1").arg(exportFaultText(*answer.fault)),
+                {}};
+    if (answer.manifest.count == 0)
+        return {Role::HeadsUp,
+                RecordText::tr("There is no record of %1; nothing was written.").arg(dayText(answer.date)),
+                {}};
+    QStringList files;
+    for (const auto& file : answer.manifest.files)
+        files.append(fromCore(file.name));
+    return {Role::Good,
+            RecordText::tr("%1: %n entries exported.", "a day",
+                           static_cast<int>(answer.manifest.count))
+                .arg(dayText(answer.date)),
+            {{RecordText::tr("folder"), answer.folder},
+             {RecordText::tr("files"),
+              files.join(QStringLiteral(", ")) + QStringLiteral(", ") +
+                  QString::fromLatin1(kManifestFile.data(), kManifestFile.size())},
+             {RecordText::tr("last entry"), number(answer.manifest.last.seq)},
+             {RecordText::tr("its hash"), hexText(answer.manifest.last.hash)}}};
+}
+
+Sheet sheetOf(const CopyAnswer& answer)
+{
+    if (answer.trouble) {
+        const bool unwritable = answer.trouble->fault == StoreFault::WriteFailed;
+        return {Role::Limit,
+                RecordText::tr("Not copied. %1")
+                    .arg(unwritable
+                             ? exportFaultText({ExportFault::Kind::Sink,
+                                                0,
+                                                {},
+                                                {{}, answer.trouble->errorNumber}})
+                             : faultText(*answer.trouble)),
+                {}};
+    }
+    const QList<Field> file{{RecordText::tr("file"), answer.file}};
+    if (const QString wrong = wrongWith(answer.check); !wrong.isEmpty())
+        return {Role::Limit, RecordText::tr("The copy was written but is not good. %1").arg(wrong),
+                file + headFields(answer.check.chain)};
+    return {Role::Good, RecordText::tr("Copied, read back and found sound."),
+            file + headFields(answer.check.chain)};
+}
+
+Sheet sheetOf(const DayRow& row, const std::string& zone)
+{
+    const Entry& entry = row.entry;
+    QList<Field> fields{
+        {RecordText::tr("kind"), fromCore(entry.kind)},
+        {RecordText::tr("local time"), localDateTimeText(entry.at, zone)},
+        {RecordText::tr("UTC"), QString::fromStdString(toRfc3339(entry.at))},
+        {RecordText::tr("boot clock"),
+         RecordText::tr("%1 µs since the computer's start").arg(entry.boot.count())},
+        {RecordText::tr("person"),
+         entry.person ? RecordText::tr("%1 (%2)", "initials, how sure the record is of it")
+                            .arg(idText(entry.person->id), wordOf(entry.person->proof))
+                      : RecordText::tr("none: the station itself")},
+        {RecordText::tr("hash"), hexText(entry.hash)},
+    };
+    if (entry.byReceipt)
+        fields.append({RecordText::tr("time of"),
+                       RecordText::tr("receipt: the tap's own time was not plausible")});
+    fields.append({RecordText::tr("exact text"), QString::fromStdString(canonicalText(entry))});
+    return {Role::Neutral,
+            RecordText::tr("Entry %1: %2", "number, sentence").arg(entry.seq).arg(sentenceOf(row)),
+            fields};
+}
+
+}  // namespace bathside::ui

@@ -1,0 +1,34 @@
+#pragma once
+
+// The answers about the record in words: what is wrong with it and where, what was written and
+// where, why not. As sheets to show.
+
+#include "core/base/time.h"
+#include "ui/models/record_source.h"
+#include "ui/record/day_model.h"
+#include "ui/record/field_sheet.h"
+
+namespace bathside::ui {
+
+struct Sheet {
+    Role role = Role::Neutral;
+    QString title;
+    QList<Field> fields;
+};
+
+[[nodiscard]] QString wordOf(Group group);
+/// A sentence in plain words, without the number of the entry.
+[[nodiscard]] QString flawText(const Flaw& flaw);
+[[nodiscard]] QString exportFaultText(const ExportFault& fault);
+/// "Thu 5 March 2026" in the language of the screen.
+[[nodiscard]] QString dayText(Date date);
+/// "this computer", or the stick's name.
+[[nodiscard]] QString placeText(const RecordPlace& place);
+
+[[nodiscard]] Sheet sheetOf(const VerifyAnswer& answer);
+[[nodiscard]] Sheet sheetOf(const ExportAnswer& answer);
+[[nodiscard]] Sheet sheetOf(const CopyAnswer& answer);
+/// The exact content of an entry, as it is hashed.
+[[nodiscard]] Sheet sheetOf(const DayRow& row, const std::string& zone);
+
+}  // namespace bathside::ui
