@@ -2,17 +2,29 @@
 
 #include <QTimeZone>
 
+#include "app/station/trail_record.h"
 #include "ui/bench/bench_page.h"
+#include "ui/record/record_page.h"
+#include "ui/setup/setup_page.h"
 
 namespace bathside::app {
 
-ui::Frame* frameFor(Session& session, const ui::Language& language, ui::Preferences& preferences)
+ui::Frame* frameFor(Session& session, const ui::Language& language, ui::Preferences& preferences,
+                    ui::SoundTest& sound)
 {
     auto* frame = new ui::Frame(session.model(), language);
     const std::string zone = QTimeZone::systemTimeZoneId().toStdString();
     frame->addPage(QString::fromLatin1(ui::Frame::kBench),
                    new ui::BenchPage(session.model(), language, zone));
-    (void)preferences;
+    frame->addPage(QString::fromLatin1(ui::Frame::kSetUp),
+                   new ui::SetUpPage({.model = session.model(),
+                                      .language = language,
+                                      .preferences = preferences,
+                                      .sound = sound,
+                                      .zone = zone}));
+    auto* source = new TrailRecord(session, frame);
+    frame->addPage(QString::fromLatin1(ui::Frame::kRecord),
+                   new ui::RecordPage(session.model(), *source));
     return frame;
 }
 

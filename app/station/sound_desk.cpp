@@ -53,6 +53,32 @@ SoundDesk::SoundDesk(const Clock& clock)
 {
 }
 
+QString SoundDesk::device() const
+{
+    const ui::OutStatus out = m_alarms.output();
+    for (const ui::DeviceName& each : out.devices) {
+        if (each.id == out.device && !each.description.empty())
+            return QString::fromStdString(each.description);
+    }
+    return QString::fromStdString(out.device);
+}
+
+std::vector<ui::Loudspeaker> SoundDesk::devices() const
+{
+    std::vector<ui::Loudspeaker> all;
+    for (const ui::DeviceName& each : m_alarms.output().devices)
+        all.push_back(
+            {QString::fromStdString(each.id),
+             QString::fromStdString(each.description.empty() ? each.id : each.description)});
+    return all;
+}
+
+void SoundDesk::heard()
+{
+    if (const auto volume = m_alarms.output().volume)
+        m_alarms.holdVolume(volume->level);
+}
+
 void SoundDesk::attach(Session& session)
 {
     m_session = &session;

@@ -11,11 +11,12 @@
 
 #include "app/station/session.h"
 #include "ui/models/feedback.h"
+#include "ui/models/sound_test.h"
 #include "ui/sound/alarm_thread.h"
 
 namespace bathside::app {
 
-class SoundDesk final : public QObject, public ui::Feedback {
+class SoundDesk final : public QObject, public ui::Feedback, public ui::SoundTest {
     Q_OBJECT
 
 public:
@@ -23,6 +24,12 @@ public:
 
     void taken() override { m_alarms.click(); }
     void refused() override { m_alarms.refuse(); }
+
+    void play() override { m_alarms.test(); }
+    [[nodiscard]] QString device() const override;
+    [[nodiscard]] std::vector<ui::Loudspeaker> devices() const override;
+    void use(const QString& id) override { m_alarms.preferDevice(id.toStdString()); }
+    void heard() override;
 
     void attach(Session& session);
     [[nodiscard]] ui::AlarmThread& alarms() { return m_alarms; }

@@ -55,6 +55,7 @@ StationApp::StationApp(Options options)
 {
     ui::installAccessibility();
     m_language.use(m_preferences.now().language);
+    m_sound.use(m_preferences.now().soundDevice);
     connect(&m_preferences, &ui::Preferences::changed, this, [this] {
         writePreference(folderFor(Keeps::Settings) / kSettings, m_preferences.now());
         m_language.use(m_preferences.now().language);
@@ -133,7 +134,7 @@ std::optional<QString> StationApp::begin(Day day)
     m_session = std::move(*session);
     m_sound.attach(*m_session);
     keepAwake();
-    m_window.put(frameFor(*m_session, m_language, m_preferences));
+    m_window.put(frameFor(*m_session, m_language, m_preferences, m_sound));
     return std::nullopt;
 }
 

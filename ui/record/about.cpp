@@ -80,14 +80,29 @@ Group groupOf(std::string_view kind)
 {
     // The first beginning that fits.
     static constexpr std::array<std::pair<std::string_view, Group>, 23> kGroups{{
-        {"ampoule.", Group::Ampoules}, {"cane.", Group::Ampoules},   {"pull.", Group::Ampoules},
-        {"bag.", Group::Bags},         {"diluent.", Group::Bags},    {"line.", Group::Lines},
-        {"dose.", Group::Lines},       {"reading.", Group::Bath},    {"bath.", Group::Bath},
-        {"probe.", Group::Bath},       {"shift.", Group::Shift},     {"duty.", Group::Shift},
-        {"check.", Group::Shift},      {"question.", Group::Shift},  {"note.", Group::Shift},
-        {"code.", Group::Shift},       {"day.", Group::Shift},       {"alarm.", Group::Alarms},
-        {"sound.", Group::Alarms},     {"deviation", Group::Deviations},
-        {"rejudged", Group::Deviations}, {"fact.", Group::Deviations}, {"", Group::Station},
+        {"ampoule.", Group::Ampoules},
+        {"cane.", Group::Ampoules},
+        {"pull.", Group::Ampoules},
+        {"bag.", Group::Bags},
+        {"diluent.", Group::Bags},
+        {"line.", Group::Lines},
+        {"dose.", Group::Lines},
+        {"reading.", Group::Bath},
+        {"bath.", Group::Bath},
+        {"probe.", Group::Bath},
+        {"shift.", Group::Shift},
+        {"duty.", Group::Shift},
+        {"check.", Group::Shift},
+        {"question.", Group::Shift},
+        {"note.", Group::Shift},
+        {"code.", Group::Shift},
+        {"day.", Group::Shift},
+        {"alarm.", Group::Alarms},
+        {"sound.", Group::Alarms},
+        {"deviation", Group::Deviations},
+        {"rejudged", Group::Deviations},
+        {"fact.", Group::Deviations},
+        {"", Group::Station},
     }};
     for (const auto& [begin, group] : kGroups) {
         if (kind.starts_with(begin))

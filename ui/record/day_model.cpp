@@ -120,9 +120,9 @@ QVariant DayModel::data(const QModelIndex& index, int role) const
             return static_cast<int>(row.group);
         case Qt::DisplayRole:
         case Qt::AccessibleTextRole:
-            return QStringLiteral("%1 %2 %3").arg(
-                localTimeText(row.entry.at, m_zone),
-                row.entry.person ? idText(row.entry.person->id) : QString(), sentenceOf(row));
+            return QStringLiteral("%1 %2 %3")
+                .arg(localTimeText(row.entry.at, m_zone),
+                     row.entry.person ? idText(row.entry.person->id) : QString(), sentenceOf(row));
         default:
             return {};
     }
@@ -130,8 +130,8 @@ QVariant DayModel::data(const QModelIndex& index, int role) const
 
 int DayModel::rowOf(Seq seq) const
 {
-    const auto found = std::ranges::lower_bound(m_rows, seq, {},
-                                                [](const DayRow& row) { return row.entry.seq; });
+    const auto found =
+        std::ranges::lower_bound(m_rows, seq, {}, [](const DayRow& row) { return row.entry.seq; });
     return found == m_rows.end() || found->entry.seq != seq
                ? -1
                : static_cast<int>(found - m_rows.begin());

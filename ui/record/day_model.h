@@ -22,7 +22,7 @@ struct DayRow {
     std::optional<Fact> fact;  // none: of a kind not known here
     Group group = Group::Station;
     About about;
-    int shift = 0;         // which shift of the trail's part read so far
+    int shift = 0;  // which shift of the trail's part read so far
     Mend mend = Mend::None;
     std::set<Seq> links;  // entries it points at and those that point at it
 };

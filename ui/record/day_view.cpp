@@ -16,7 +16,8 @@ namespace {
 
 constexpr double kTickMm = 8, kTimeMm = 21, kInsetMm = 2, kMostLines = 6;
 
-const TextWish kWish{Metrics::kSmall, Metrics::kSmall, Weight::Regular, static_cast<int>(kMostLines)};
+const TextWish kWish{Metrics::kSmall, Metrics::kSmall, Weight::Regular,
+                     static_cast<int>(kMostLines)};
 
 QString sentenceAt(const QModelIndex& index)
 {
@@ -55,8 +56,7 @@ public:
         const int wide = view ? view->viewport()->width() : option.rect.width();
         const auto lines =
             std::max<qsizetype>(sentenceFor(index, wide).lines.size(), 2);  // time and initials
-        const double text =
-            heightOf(static_cast<int>(lines), Metrics::kSmall, Weight::Regular);
+        const double text = heightOf(static_cast<int>(lines), Metrics::kSmall, Weight::Regular);
         return {wide, static_cast<int>(std::ceil(text + theme().metrics().px(1.2)))};
     }
 

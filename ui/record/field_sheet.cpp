@@ -74,8 +74,8 @@ QRectF FieldSheet::titleText() const
 {
     const Metrics& metrics = theme().metrics();
     const double mark = markOf(m_role) == Mark::None ? 0 : metrics.px(8);
-    return titleRoom().adjusted(metrics.px(Metrics::kInset) + mark, 0,
-                                -metrics.px(Metrics::kInset), 0);
+    return titleRoom().adjusted(metrics.px(Metrics::kInset) + mark, 0, -metrics.px(Metrics::kInset),
+                                0);
 }
 
 QList<PlacedText> FieldSheet::texts() const

@@ -16,7 +16,10 @@ namespace {
 
 QString groupId(Group group) { return QStringLiteral("group:%1").arg(static_cast<int>(group)); }
 
-Date shifted(Date date, int days) { return Date{std::chrono::sys_days(date) + std::chrono::days(days)}; }
+Date shifted(Date date, int days)
+{
+    return Date{std::chrono::sys_days(date) + std::chrono::days(days)};
+}
 
 }  // namespace
 
@@ -161,8 +164,7 @@ void RecordPage::askDay()
     }
     choose(tr("Which day?"), choices, [this](const QString& id) {
         const QString day = id.mid(4);
-        showDay(day == QLatin1String("now") ? m_source.currentDay()
-                                            : shifted(m_date, day.toInt()));
+        showDay(day == QLatin1String("now") ? m_source.currentDay() : shifted(m_date, day.toInt()));
     });
 }
 
@@ -187,9 +189,8 @@ void RecordPage::pressFilter()
 {
     const About named = m_day.named();
     QList<Choice> choices;
-    for (const Group group :
-         {Group::All, Group::Ampoules, Group::Bags, Group::Lines, Group::Bath, Group::Shift,
-          Group::Alarms, Group::Deviations, Group::Station})
+    for (const Group group : {Group::All, Group::Ampoules, Group::Bags, Group::Lines, Group::Bath,
+                              Group::Shift, Group::Alarms, Group::Deviations, Group::Station})
         choices.append({.id = groupId(group), .word = wordOf(group)});
     const auto by = [&](const char* id, const QString& word, const std::set<std::string>& ids) {
         choices.append({.id = QString::fromLatin1(id),
@@ -262,9 +263,8 @@ void RecordPage::pressCopy()
     if (m_copying)
         return;
     if (m_model.bench().openPull() || m_model.isInCriticalWindow())
-        return show({Role::HeadsUp,
-                     tr("Not copied: a pull is open. Copy the record between pulls."),
-                     {}});
+        return show(
+            {Role::HeadsUp, tr("Not copied: a pull is open. Copy the record between pulls."), {}});
     askPlace(tr("Copy the whole record to where?"), [this](const QString& folder) {
         m_copying = true;
         close();

@@ -1,5 +1,6 @@
 // What the record page shows and where it stands.
 
+#include <QEvent>
 #include <QLocale>
 
 #include "ui/controls/choice_grid.h"
@@ -92,8 +93,7 @@ void RecordPage::place()
     const int title = metrics.ceilPx(kTitleMm);
     m_title->setGeometry(0, 0, page.width(), title);
     const QRect below = room.adjusted(0, title, 0, 0);
-    const int detail =
-        std::max(qRound(kDetailShare * page.width()), 2 * primary + gap);
+    const int detail = std::max(qRound(kDetailShare * page.width()), 2 * primary + gap);
     const int list = page.width() - detail - narrow - 2 * gap;
     m_list->setGeometry(0, below.top(), list, below.height());
     m_empty->setGeometry(m_list->geometry());
@@ -185,9 +185,8 @@ void RecordPage::renderDetail()
     m_about->setText(row ? aboutText(*row) : QString());
     m_exact->setReason(row ? QString() : tr("pick an entry"));
     const bool linked = row && !row->links.empty();
-    m_linked->setWord(linked && row->links.size() == 1
-                          ? tr("entry %1").arg(*row->links.begin())
-                          : tr("linked entries"));
+    m_linked->setWord(linked && row->links.size() == 1 ? tr("entry %1").arg(*row->links.begin())
+                                                       : tr("linked entries"));
     m_linked->setLine(linked && row->links.size() == 1 ? tr("linked") : QString());
     m_linked->setReason(linked ? QString() : tr("none"));
 }

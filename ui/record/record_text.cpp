@@ -44,7 +44,8 @@ QString wrongWith(const VerifyAnswer& answer)
                               "followed by a sentence")
             .arg(faultText(*answer.trouble));
     if (!answer.indexesAgree)
-        return RecordText::tr("The entries are sound; the indexes could not be compared with them.");
+        return RecordText::tr(
+            "The entries are sound; the indexes could not be compared with them.");
     if (!*answer.indexesAgree)
         return RecordText::tr("The entries are sound, but the indexes do not agree with them.");
     return {};
@@ -161,40 +162,41 @@ Sheet sheetOf(const VerifyAnswer& answer)
 Sheet sheetOf(const ExportAnswer& answer)
 {
     if (answer.fault)
-        return {Role::Limit, RecordText::tr("Not exported. %1").arg(exportFaultText(*answer.fault)),
+        return {Role::Limit,
+                RecordText::tr("Not exported. %1").arg(exportFaultText(*answer.fault)),
                 {}};
     if (answer.manifest.count == 0)
         return {Role::HeadsUp,
-                RecordText::tr("There is no record of %1; nothing was written.").arg(dayText(answer.date)),
+                RecordText::tr("There is no record of %1; nothing was written.")
+                    .arg(dayText(answer.date)),
                 {}};
     QStringList files;
     for (const auto& file : answer.manifest.files)
         files.append(fromCore(file.name));
-    return {Role::Good,
-            RecordText::tr("%1: %n entries exported.", "a day",
-                           static_cast<int>(answer.manifest.count))
-                .arg(dayText(answer.date)),
-            {{RecordText::tr("folder"), answer.folder},
-             {RecordText::tr("files"),
-              files.join(QStringLiteral(", ")) + QStringLiteral(", ") +
-                  QString::fromLatin1(kManifestFile.data(), kManifestFile.size())},
-             {RecordText::tr("last entry"), number(answer.manifest.last.seq)},
-             {RecordText::tr("its hash"), hexText(answer.manifest.last.hash)}}};
+    return {
+        Role::Good,
+        RecordText::tr("%1: %n entries exported.", "a day", static_cast<int>(answer.manifest.count))
+            .arg(dayText(answer.date)),
+        {{RecordText::tr("folder"), answer.folder},
+         {RecordText::tr("files"),
+          files.join(QStringLiteral(", ")) + QStringLiteral(", ") +
+              QString::fromLatin1(kManifestFile.data(), kManifestFile.size())},
+         {RecordText::tr("last entry"), number(answer.manifest.last.seq)},
+         {RecordText::tr("its hash"), hexText(answer.manifest.last.hash)}}};
 }
 
 Sheet sheetOf(const CopyAnswer& answer)
 {
     if (answer.trouble) {
         const bool unwritable = answer.trouble->fault == StoreFault::WriteFailed;
-        return {Role::Limit,
-                RecordText::tr("Not copied. %1")
-                    .arg(unwritable
-                             ? exportFaultText({ExportFault::Kind::Sink,
-                                                0,
-                                                {},
-                                                {{}, answer.trouble->errorNumber}})
-                             : faultText(*answer.trouble)),
-                {}};
+        return {
+            Role::Limit,
+            RecordText::tr("Not copied. %1")
+                .arg(unwritable
+                         ? exportFaultText(
+                               {ExportFault::Kind::Sink, 0, {}, {{}, answer.trouble->errorNumber}})
+                         : faultText(*answer.trouble)),
+            {}};
     }
     const QList<Field> file{{RecordText::tr("file"), answer.file}};
     if (const QString wrong = wrongWith(answer.check); !wrong.isEmpty())

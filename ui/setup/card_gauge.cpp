@@ -43,8 +43,9 @@ void CardGauge::begin()
 
 void CardGauge::retranslate()
 {
-    m_hint->setText(tr("Hold a bank card against the outline. Make it wider or narrower until the "
-                       "card fits."));
+    m_hint->setText(
+        tr("Hold a bank card against the outline. Make it wider or narrower until the "
+           "card fits."));
     m_narrower->setWord(tr("narrower"));
     m_wider->setWord(tr("wider"));
     m_fits->setWord(tr("it fits"));

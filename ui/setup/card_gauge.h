@@ -1,7 +1,7 @@
 #pragma once
 
-// The true size of the screen, measured with a bank card: an outline is made wider or narrower until
-// a card held against it fits; that gives the correction of the pixel pitch.
+// The true size of the screen, measured with a bank card: an outline is made wider or narrower
+// until a card held against it fits; that gives the correction of the pixel pitch.
 //
 // The outline is ISO/IEC 7810 ID-1, 85.60 × 53.98 mm. Nothing else on the screen changes size until
 // it is said to fit. Where the outline is higher than its room only its sides are drawn whole.

@@ -42,8 +42,7 @@ int Cautions::heightFor(int width) const
     const double high = heightOf(kMostLines, Metrics::kSmall, Weight::Regular) + 1;
     const FittedText set = fitted(sentences(), {room(width, 0).width(), high},
                                   {Metrics::kSmall, Metrics::kSmall, Weight::Regular, kMostLines});
-    return static_cast<int>(
-        std::ceil(set.size.height() + theme().metrics().px(2 * kAroundMm) + 1));
+    return static_cast<int>(std::ceil(set.size.height() + theme().metrics().px(2 * kAroundMm) + 1));
 }
 
 void Cautions::retranslate()
@@ -67,9 +66,8 @@ void Cautions::paintEvent(QPaintEvent*)
     const Tone& tone = theme().tone(Role::HeadsUp);
     const double side = theme().metrics().px(kMarkMm - 3);
     drawPlate(painter, QRectF(rect()), tone);
-    drawMark(painter,
-             QRectF(theme().metrics().px(1.5), (height() - side) / 2, side, side), Mark::Ampoule,
-             tone.ink);
+    drawMark(painter, QRectF(theme().metrics().px(1.5), (height() - side) / 2, side, side),
+             Mark::Ampoule, tone.ink);
     drawAll(painter, texts());
 }
 

@@ -18,7 +18,8 @@ constexpr auto kBack = "back", kOther = "other";
 
 Choice back(const QString& word)
 {
-    return {.id = QString::fromLatin1(kBack), .word = word, .role = Role::Quiet, .mark = Mark::Back};
+    return {
+        .id = QString::fromLatin1(kBack), .word = word, .role = Role::Quiet, .mark = Mark::Back};
 }
 
 }  // namespace
@@ -44,7 +45,8 @@ SetUpPage::SetUpPage(Parts parts, QWidget* parent)
                 .language = m_parts.language,
                 .zone = m_parts.zone,
                 .goTo = [this](const QString& page) { emit asksFor(page); },
-                .draftChanged = [] {}}
+                .draftChanged = [] {},
+                .later = [this] { m_ask->close(); }}
 {
     setObjectName(QStringLiteral("setup"));
     m_cautions->setObjectName(QStringLiteral("setup.cautions"));
@@ -143,44 +145,43 @@ void SetUpPage::askOutcome(const CheckId& check)
          .line = tr("with a reason, on record"),
          .role = Role::HeadsUp},
         back(tr("back"))};
-    m_ask->choose(
-        wordsOf(check), choices,
-        [this, check](const QString& id, const AnswerTap& tap) {
-            if (id == QLatin1String(kBack))
-                return m_ask->close();
-            if (id == QLatin1String("override"))
-                return askWhy(check);
-            m_context.say(RecordCheck{check, id == QLatin1String("ok"), {}}, tap);
-        },
-        {});
+    m_ask->choose(wordsOf(check), choices,
+                  [this, check](const QString& id, const AnswerTap& tap) {
+                      if (id == QLatin1String(kBack))
+                          return m_ask->close();
+                      if (id == QLatin1String("override"))
+                          return askWhy(check);
+                      m_context.say(RecordCheck{check, id == QLatin1String("ok"), {}}, tap);
+                  },
+                  {});
 }
 
 void SetUpPage::askWhy(const CheckId& check)
 {
     const QList<Choice> choices{
-        {.id = QStringLiteral("the shift lead decided it"), .word = tr("the shift lead decided it")},
+        {.id = QStringLiteral("the shift lead decided it"),
+         .word = tr("the shift lead decided it")},
         {.id = QStringLiteral("checked in another way"), .word = tr("checked in another way")},
         {.id = QStringLiteral("not needed today"), .word = tr("not needed today")},
         {.id = QStringLiteral("is being put right"), .word = tr("is being put right")},
         {.id = QString::fromLatin1(kOther), .word = tr("another reason …")},
         back(tr("back"))};
-    m_ask->choose(
-        tr("Why go on without it?"), choices,
-        [this, check](const QString& id, const AnswerTap& tap) {
-            if (id == QLatin1String(kBack))
-                return m_ask->close();
-            if (id != QLatin1String(kOther))
-                return m_context.say(OverrideCheck{check, id.toStdString()}, tap);
-            constexpr int kLongest = 60;
-            m_ask->text({.title = tr("Why go on without it?"),
-                         .shortest = 3,
-                         .longest = kLongest,
-                         .suggested = {}},
-                        [this, check](const QString& why, const AnswerTap& said) {
-                            m_context.say(OverrideCheck{check, why.toStdString()}, said);
-                        });
-        },
-        {});
+    m_ask->choose(tr("Why go on without it?"), choices,
+                  [this, check](const QString& id, const AnswerTap& tap) {
+                      if (id == QLatin1String(kBack))
+                          return m_ask->close();
+                      if (id != QLatin1String(kOther))
+                          return m_context.say(OverrideCheck{check, id.toStdString()}, tap);
+                      constexpr int kLongest = 60;
+                      m_ask->text({.title = tr("Why go on without it?"),
+                                   .shortest = 3,
+                                   .longest = kLongest,
+                                   .suggested = {}},
+                                  [this, check](const QString& why, const AnswerTap& said) {
+                                      m_context.say(OverrideCheck{check, why.toStdString()}, said);
+                                  });
+                  },
+                  {});
 }
 
 // --- the sound --------------------------------------------------------------------------------
@@ -199,17 +200,16 @@ void SetUpPage::askHeard()
 {
     const QString device = m_parts.sound.device();
     const QString why = device.isEmpty() ? tr("no loudspeaker") : QString();
-    QList<Choice> choices{{.id = QStringLiteral("heard"),
-                           .word = tr("I HEARD IT"),
-                           .role = Role::Primary,
-                           .reason = why,
-                           .mark = Mark::Ear},
-                          {.id = QStringLiteral("again"), .word = tr("play it again"),
-                           .mark = Mark::Note},
-                          {.id = QStringLiteral("not-heard"), .word = tr("not heard"),
-                           .mark = Mark::Cross},
-                          {.id = QStringLiteral("device"), .word = tr("another loudspeaker …")},
-                          back(tr("back"))};
+    QList<Choice> choices{
+        {.id = QStringLiteral("heard"),
+         .word = tr("I HEARD IT"),
+         .role = Role::Primary,
+         .reason = why,
+         .mark = Mark::Ear},
+        {.id = QStringLiteral("again"), .word = tr("play it again"), .mark = Mark::Note},
+        {.id = QStringLiteral("not-heard"), .word = tr("not heard"), .mark = Mark::Cross},
+        {.id = QStringLiteral("device"), .word = tr("another loudspeaker …")},
+        back(tr("back"))};
     m_ask->choose(
         tr("The alarm is playing. Was it heard at the bench?"), choices,
         [this, device](const QString& id, const AnswerTap& tap) {
@@ -283,13 +283,11 @@ void SetUpPage::askScreen()
     choices.append({.id = QStringLiteral("dark"),
                     .word = tr("dark screen"),
                     .mark = now.dark ? Mark::Tick : Mark::None});
-    choices.append({.id = QStringLiteral("size"),
-                    .word = tr("true size …"),
-                    .line = tr("with a bank card")});
+    choices.append(
+        {.id = QStringLiteral("size"), .word = tr("true size …"), .line = tr("with a bank card")});
     choices.append(back(tr("back")));
-    m_ask->choose(
-        tr("The screen"), choices,
-        [this](const QString& id, const AnswerTap&) { chooseScreen(id); }, {});
+    m_ask->choose(tr("The screen"), choices,
+                  [this](const QString& id, const AnswerTap&) { chooseScreen(id); }, {});
 }
 
 void SetUpPage::chooseScreen(const QString& id)
@@ -316,8 +314,8 @@ void SetUpPage::showRefusal(const Refusal& refusal)
     if (!isVisible())
         return;
     m_refusedAt = m_model.now();
-    const QString why = refusalText(refusal, m_model.bench().card.get(),
-                                    m_parts.language.cardCode());
+    const QString why =
+        refusalText(refusal, m_model.bench().card.get(), m_parts.language.cardCode());
     m_refusal->say(Role::Limit, {}, why);
     m_ask->showRefusal(why);
     render();

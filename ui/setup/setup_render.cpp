@@ -3,7 +3,6 @@
 #include <QEvent>
 #include <algorithm>
 
-#include "core/card/words.h"
 #include "ui/controls/banner.h"
 #include "ui/controls/grid.h"
 #include "ui/setup/card_gauge.h"
@@ -46,8 +45,7 @@ void SetUpPage::place()
     m_ask->setGeometry(m_ask->room() == AskPane::Room::Page ? rect() : room);
     m_gauge->setGeometry(room);
     placeTiles(room.adjusted(0, 0, 0, -(bar + gap)));
-    const QList<TapButton*> targets{m_bench,   m_more, m_other, m_sound,
-                                    m_reading, m_duty, m_screen};
+    const QList<TapButton*> targets{m_bench, m_more, m_other, m_sound, m_reading, m_duty, m_screen};
     const QRect low(0, height() - bar, width(), bar);
     for (int i = 0; i < targets.size(); ++i)
         targets.at(i)->setGeometry(cellOf(low, {static_cast<int>(targets.size()), 1}, i));
@@ -59,7 +57,9 @@ void SetUpPage::placeTiles(const QRect& room)
 {
     const Metrics& metrics = theme().metrics();
     const int gap = metrics.gapPx();
-    const auto fit = [gap](int space, int size) { return std::max(1, (space + gap) / (size + gap)); };
+    const auto fit = [gap](int space, int size) {
+        return std::max(1, (space + gap) / (size + gap));
+    };
     m_columns = fit(room.width(), metrics.ceilPx(kTileWide));
     m_rows = std::min(fit(room.height(), metrics.ceilPx(Metrics::kPrimary)),
                       (static_cast<int>(checks().size()) + m_columns - 1) / m_columns);

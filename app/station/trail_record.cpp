@@ -1,0 +1,306 @@
+#include "app/station/trail_record.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QPointer>
+#include <QThreadPool>
+#include <future>
+#include <memory>
+
+#include "app/station/copied_day.h"
+#include "app/station/record_places.h"
+#include "core/base/rfc3339.h"
+#include "core/trail/store/check.h"
+#include "core/trail/store/day_order.h"
+#include "core/trail/store/folder_sink.h"
+#include "core/trail/store/zone_days.h"
+
+namespace bathside::app {
+namespace {
+
+constexpr Seq kSlice = 500;  // entries; a few milliseconds of the store's thread
+
+using Guard = QPointer<TrailRecord>;
+
+/// Runs `what` on the UI thread, unless the record is gone by then.
+template <typename What>
+void tell(const Guard& guard, What what)
+{
+    QMetaObject::invokeMethod(
+        qApp,
+        [guard, what = std::move(what)] {
+            if (guard)
+                what(*guard);
+        },
+        Qt::QueuedConnection);
+}
+
+ui::Date localDay(std::string_view zone, WallTime at)
+{
+    const store::ZoneDays days;
+    const auto offset = days.offset(zone, at).value_or(std::chrono::seconds{0});
+    return ui::Date{std::chrono::floor<std::chrono::days>(at + offset)};
+}
+
+std::string isoText(ui::Date date)
+{
+    return toRfc3339(WallTime{std::chrono::sys_days(date)}).substr(0, 10);
+}
+
+ExportFault faultOf(const StoreTrouble& trouble)
+{
+    return {.kind = ExportFault::Kind::Trail, .seq = 0, .trouble = trouble, .sink = {}};
+}
+
+/// What of those runs comes after `after`.
+std::vector<SeqRange> partAfter(const std::vector<SeqRange>& runs, Seq after)
+{
+    std::vector<SeqRange> rest;
+    for (const SeqRange& run : runs) {
+        if (run.last > after)
+            rest.push_back({std::max(run.first, after + 1), run.last});
+    }
+    return rest;
+}
+
+/// Which entries a day's record is; nothing for a day that the zone left out.
+Result<std::vector<SeqRange>, StoreTrouble> runsOf(const store::TrailDb& trail,
+                                                   const std::string& zone, ui::Date date)
+{
+    const store::ZoneDays days;
+    const auto day = days.day(zone, date);
+    if (!day)
+        return std::vector<SeqRange>();
+    return store::rangesOf(trail, day->start, day->end);
+}
+
+ui::VerifyAnswer answerOf(const store::Soundness& found)
+{
+    ui::VerifyAnswer answer{found.chain, found.projectionsAgree, found.trouble};
+    if (!found.pages.empty() && !answer.trouble)
+        answer.trouble = StoreTrouble{StoreFault::Damaged, 0};
+    return answer;
+}
+
+/// Opens a copy that was written and checks all of it; on a thread of its own.
+ui::VerifyAnswer checkedCopy(const std::filesystem::path& file)
+{
+    const auto copy = store::TrailDb::open(file, store::Mode::ReadOnly);
+    if (!copy)
+        return {.chain = {}, .indexesAgree = {}, .trouble = copy.error().trouble};
+    return answerOf(store::check(**copy));
+}
+
+// --- verifying in slices ------------------------------------------------------------------------
+
+/// Follows the chain to where the trail stood when asked, a slice at a time on the store's thread.
+class ChainWalk : public std::enable_shared_from_this<ChainWalk> {
+public:
+    ChainWalk(store::StoreThread& store, Guard guard) : m_store(store), m_guard(std::move(guard)) {}
+
+    void queue()
+    {
+        m_store.run(
+            [self = shared_from_this()](store::TrailDb& trail) { self->go(trail); },
+            [self = shared_from_this()](const StoreTrouble& trouble) { self->end(trouble); });
+    }
+
+private:
+    void go(store::TrailDb& trail)
+    {
+        if (!m_verifier)
+            begin(trail);
+        if (m_next > m_last) {
+            m_agrees = store::projectionsAgree(trail.connection()).value_or(false);
+            return end({});
+        }
+        const Seq to = std::min(m_last, m_next + kSlice - 1);
+        const auto read =
+            store::readRows(trail.connection(), m_next, to, [this](const store::Row& row) {
+                if (row.entry)
+                    m_verifier->take(*row.entry);
+                else
+                    m_verifier->takeUnreadable(
+                        row.seq, row.column == "at" ? FlawKind::BadTime : FlawKind::Unreadable,
+                        std::string(row.column));
+                return true;
+            });
+        if (!read)
+            return end(read.error());
+        m_next = to + 1;
+        queue();
+    }
+
+    void begin(const store::TrailDb& trail)
+    {
+        m_next = trail.origin().after.seq + 1;
+        m_last = trail.head().seq;
+        m_verifier.emplace(Expectation{.before = trail.origin().after,
+                                       .runs = {},
+                                       .witnesses = {trail.head()},
+                                       .station = {}});
+    }
+
+    void end(const std::optional<StoreTrouble>& trouble)
+    {
+        ui::VerifyAnswer answer{.chain = m_verifier ? m_verifier->finish() : Verification{},
+                                .indexesAgree = m_agrees,
+                                .trouble = trouble};
+        tell(m_guard, [answer](TrailRecord& record) { emit record.verified(answer); });
+    }
+
+    store::StoreThread& m_store;
+    Guard m_guard;
+    std::optional<Verifier> m_verifier;
+    std::optional<bool> m_agrees;
+    Seq m_next = 0, m_last = 0;
+};
+
+// --- exporting from a copy ----------------------------------------------------------------------
+
+struct ExportJob {
+    Guard guard;
+    ui::ExportAnswer answer;
+    store::DaysWanted wanted;
+    ExportOrder order;
+    Head head;
+    std::vector<Entry> entries;
+
+    void end(std::optional<ExportFault> fault)
+    {
+        answer.fault = std::move(fault);
+        tell(guard, [done = answer](TrailRecord& record) { emit record.exported(done); });
+    }
+
+    /// On a thread of its own: a stick may be slow.
+    void write()
+    {
+        const QString place = answer.folder;
+        QString name = QString::fromStdString(isoText(order.firstDay));
+        answer.folder = freeName(place, name, {});
+        const CopiedDay copy(head, std::move(entries));
+        const store::ZoneDays days;
+        store::FolderSink sink(answer.folder.toStdString());
+        auto manifest = exportRecord(copy, order, days, sink);
+        if (!manifest)
+            return end(manifest.error());
+        answer.manifest = std::move(*manifest);
+        end({});
+    }
+};
+
+/// The order, and then the entries in slices; on the store's thread.
+void gather(const std::shared_ptr<ExportJob>& job, store::StoreThread& store, store::TrailDb& trail)
+{
+    const store::ZoneDays days;
+    auto order = store::orderFor(trail, days, job->wanted);
+    if (!order)
+        return job->end(order.error());
+    job->order = std::move(*order);
+    job->head = trail.head();
+    if (job->order.runs.empty())
+        return job->end({});
+    store.readSlices(
+        job->order.runs, kSlice,
+        [job](std::vector<Entry> entries) {
+            std::ranges::move(entries, std::back_inserter(job->entries));
+        },
+        [job](const Result<void, StoreTrouble>& done) {
+            if (!done)
+                return job->end(faultOf(done.error()));
+            QThreadPool::globalInstance()->start([job] { job->write(); });
+        });
+}
+
+}  // namespace
+
+TrailRecord::TrailRecord(Session& session, QObject* parent)
+    : ui::RecordSource(parent), m_session(session)
+{
+}
+
+std::string TrailRecord::zone() const
+{
+    const auto& shift = m_session.station().bench().shift;
+    return shift ? shift->zone : "UTC";
+}
+
+ui::Date TrailRecord::currentDay() const
+{
+    const Bench& bench = m_session.station().bench();
+    const WallTime at =
+        bench.shiftIsOpen() ? bench.shift->opened.at.wall : m_session.station().now().wall;
+    return localDay(zone(), at);
+}
+
+std::vector<ui::RecordPlace> TrailRecord::places() const { return recordPlaces(); }
+
+void TrailRecord::readDay(ui::Date date, Seq after)
+{
+    const Guard guard(this);
+    const auto done = [guard, date](const std::optional<StoreTrouble>& trouble) {
+        tell(guard, [=](TrailRecord& record) { emit record.dayRead(date, trouble); });
+    };
+    store::StoreThread& store = m_session.store();
+    store.run(
+        [=, &store, zone = zone()](store::TrailDb& trail) {
+            const auto runs = runsOf(trail, zone, date);
+            if (!runs)
+                return done(runs.error());
+            store.readSlices(
+                partAfter(*runs, after), kSlice,
+                [=](std::vector<Entry> entries) {
+                    tell(guard, [date, entries = std::move(entries)](TrailRecord& record) {
+                        emit record.entriesRead(date, entries);
+                    });
+                },
+                [=](const Result<void, StoreTrouble>& read) {
+                    done(read ? std::nullopt : std::optional(read.error()));
+                });
+        },
+        [=](const StoreTrouble& trouble) { done(trouble); });
+}
+
+void TrailRecord::verify() { std::make_shared<ChainWalk>(m_session.store(), Guard(this))->queue(); }
+
+void TrailRecord::exportDay(ui::Date date, const QString& folder, char decimalSign)
+{
+    const auto job = std::make_shared<ExportJob>();
+    job->guard = this;
+    job->answer.date = date;
+    job->answer.folder = folder;
+    job->wanted = {.first = date,
+                   .last = date,
+                   .version = BATHSIDE_VERSION,
+                   .lines = true,
+                   .sheets = {CsvDialect::forPrograms(), CsvDialect::forSpreadsheets(decimalSign)}};
+    store::StoreThread& store = m_session.store();
+    store.run([job, &store](store::TrailDb& trail) { gather(job, store, trail); },
+              [job](const StoreTrouble& trouble) { job->end(faultOf(trouble)); });
+}
+
+void TrailRecord::copyTrail(const QString& folder)
+{
+    const QString name =
+        QStringLiteral("trail-%1")
+            .arg(QString::fromStdString(isoText(localDay(zone(), m_session.station().now().wall))));
+    ui::CopyAnswer answer;
+    const bool made = QDir().mkpath(folder);
+    answer.file = freeName(folder, name, QStringLiteral(".db"));
+    const std::filesystem::path target = answer.file.toStdString();
+    if (!made) {
+        answer.trouble = StoreTrouble{StoreFault::WriteFailed, 0};
+        return tell(this, [answer](TrailRecord& record) { emit record.copied(answer); });
+    }
+    auto written =
+        std::make_shared<std::future<Result<void, StoreTrouble>>>(m_session.store().copyTo(target));
+    QThreadPool::globalInstance()->start([guard = Guard(this), answer, target, written]() mutable {
+        if (const auto done = written->get(); !done)
+            answer.trouble = done.error();
+        else
+            answer.check = checkedCopy(target);
+        tell(guard, [answer](TrailRecord& record) { emit record.copied(answer); });
+    });
+}
+
+}  // namespace bathside::app

@@ -1,0 +1,33 @@
+#pragma once
+
+// The Record page's answers from the session's own trail.
+//
+// Reads go through the store's thread in short slices, so that taps are stored between them; an
+// export is written from a copy, and a copy is checked, on threads of their own. Answers come on
+// the UI thread; those that come after this is gone are dropped. Outlived by the session.
+
+#include "app/station/session.h"
+#include "ui/models/record_source.h"
+
+namespace bathside::app {
+
+class TrailRecord final : public ui::RecordSource {
+    Q_OBJECT
+
+public:
+    explicit TrailRecord(Session& session, QObject* parent = nullptr);
+
+    [[nodiscard]] std::string zone() const override;
+    [[nodiscard]] ui::Date currentDay() const override;
+    [[nodiscard]] std::vector<ui::RecordPlace> places() const override;
+
+    void readDay(ui::Date date, Seq after) override;
+    void verify() override;
+    void exportDay(ui::Date date, const QString& folder, char decimalSign) override;
+    void copyTrail(const QString& folder) override;
+
+private:
+    Session& m_session;
+};
+
+}  // namespace bathside::app
