@@ -124,7 +124,7 @@ Decision on(const Context& now, const RecordCheck& meant)
     if (!checkOf(now, meant.check))
         return refuse(RefusalCode::UnknownCheck, {}, meant.check.text);
     const CheckRecorded recorded{meant.check, meant.ok, meant.value};
-    if (meant.check == kAlarmHeard && meant.ok && !now.bench.soundProven)
+    if (meant.check == kAlarmHeard && meant.ok && (!now.bench.soundProven || now.bench.soundLost))
         return facts(recorded, SoundProven{meant.value.value_or("")});
     return facts(recorded);
 }

@@ -42,7 +42,7 @@ Decision on(const Context&, const NoteClockStep& meant) { return facts(ClockStep
 
 Decision on(const Context& now, const ProveSound& meant)
 {
-    if (now.bench.soundProven)
+    if (now.bench.soundProven && !now.bench.soundLost)
         return std::vector<Fact>{};
     return facts(SoundProven{meant.device});
 }

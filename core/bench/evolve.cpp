@@ -451,7 +451,7 @@ void on(Bench& bench, const Event& event, const AlarmHeard& fact)
     if (found == bench.alarms.end())
         return;
     found->second.heard = event.at;
-    if (found->second.subject.kind == SubjectKind::Station)
+    if (fact.alarm.starts_with("clock stepped"))
         bench.clockStepped.reset();
 }
 

@@ -16,11 +16,12 @@ std::optional<std::int64_t> passed(const Bench& bench, const Moment& from, const
     if (!at)
         return std::nullopt;
     const Elapsed run = elapsed(from.at, to.at);
+    const bool untrusted = !run.certain && (bench.untrusted.contains(from.at.bootId) ||
+                                            bench.untrusted.contains(to.at.bootId));
+    if (untrusted)
+        return 0;
     const auto over = std::chrono::floor<Millis>(run.time - *at);
-    const bool untrusted = !run.certain && bench.untrusted.contains(to.at.bootId);
-    if (run.time >= *at)
-        return over.count();
-    return untrusted ? std::optional<std::int64_t>(0) : std::nullopt;
+    return run.time >= *at ? std::optional(over.count()) : std::nullopt;
 }
 
 class Court {

@@ -244,6 +244,19 @@ Pace pace(const Bench& bench, int n)
     return pace;
 }
 
+namespace {
+
+/// In the order of the bath, by number among equals; across a start by wall time.
+bool comesBefore(const Moment& one, int oneNo, const Moment& other, int otherNo)
+{
+    const bool sameBoot = one.at.bootId == other.at.bootId;
+    if (sameBoot)
+        return std::pair(one.at.boot, oneNo) < std::pair(other.at.boot, otherNo);
+    return std::pair(one.at.wall, oneNo) < std::pair(other.at.wall, otherNo);
+}
+
+}  // namespace
+
 Millis thawCue(const Bench& bench, const Ampoule& ampoule)
 {
     const Card* card = cardOf(bench, ampoule);
@@ -258,8 +271,7 @@ Millis thawCue(const Bench& bench, const Ampoule& ampoule)
     const auto before = std::ranges::count_if(pull->ampoules, [&](const Ampoule& other) {
         const auto& since = other.when(Step::Bath);
         const bool waiting = other.isOpen() && since && !other.when(Step::Diluent);
-        return waiting &&
-               std::tuple(since->at.boot, other.ref.no) < std::tuple(bath->at.boot, ampoule.ref.no);
+        return waiting && (since && comesBefore(*since, other.ref.no, *bath, ampoule.ref.no));
     });
     const Millis early = *times.at - before * handling(bench);
     return std::max(std::min(cue, early), card->content().shortestThaw);
