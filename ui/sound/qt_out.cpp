@@ -76,7 +76,7 @@ class Source final : public QIODevice {
 public:
     Source(Mixer& mixer, std::atomic<std::uint64_t>& asked) : m_mixer(mixer), m_asked(asked)
     {
-        open(QIODevice::ReadOnly);
+        open(QIODevice::ReadOnly | QIODevice::Unbuffered);
     }
 
     [[nodiscard]] bool isSequential() const override { return true; }
@@ -89,6 +89,8 @@ protected:
     qint64 readData(char* data, qint64 size) override
     {
         const auto frames = static_cast<std::size_t>(size) / sizeof(float);
+        if (frames == 0)
+            return 0;
         std::vector<float> samples(frames);
         m_mixer.render(samples);
         std::memcpy(data, samples.data(), frames * sizeof(float));
