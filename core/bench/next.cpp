@@ -271,7 +271,7 @@ Millis thawCue(const Bench& bench, const Ampoule& ampoule)
     const auto before = std::ranges::count_if(pull->ampoules, [&](const Ampoule& other) {
         const auto& since = other.when(Step::Bath);
         const bool waiting = other.isOpen() && since && !other.when(Step::Diluent);
-        return waiting && (since && comesBefore(*since, other.ref.no, *bath, ampoule.ref.no));
+        return waiting && comesBefore(*since, other.ref.no, *bath, ampoule.ref.no);
     });
     const Millis early = *times.at - before * handling(bench);
     return std::max(std::min(cue, early), card->content().shortestThaw);
