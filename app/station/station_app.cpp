@@ -170,8 +170,11 @@ void StationApp::dressScreen()
 void StationApp::showWindow()
 {
     constexpr QSize kTenInch{1280, 800};
-    if (!m_options.windowed)
+    if (!m_options.windowed) {
+        // where no window manager makes it so
+        m_window.setGeometry(QGuiApplication::primaryScreen()->geometry());
         return m_window.showFullScreen();
+    }
     m_window.resize(kTenInch.boundedTo(QGuiApplication::primaryScreen()->availableSize()));
     m_window.show();
 }
