@@ -27,17 +27,17 @@
     <message numerus="yes">
         <source>%n bird(s) over</source>
         <comment>past the limit</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n bird over</numerusform>
+            <numerusform>%n birds over</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n bird(s) left</source>
         <comment>until the limit</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n bird left</numerusform>
+            <numerusform>%n birds left</numerusform>
         </translation>
     </message>
     <message>
@@ -47,9 +47,9 @@
     <message numerus="yes">
         <source>+%n more</source>
         <comment>alarms without room on the screen</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>+%n more</numerusform>
+            <numerusform>+%n more</numerusform>
         </translation>
     </message>
 </context>
@@ -86,10 +86,6 @@
     </message>
     <message>
         <source>How much is left in the bag?</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>nothing left</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -174,9 +170,9 @@
     <message numerus="yes">
         <source>%1, one every %n second(s)</source>
         <extracomment>Under the big button before a pull; %1 is &quot;3 ampoules&quot;.</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1, one every %n second</numerusform>
+            <numerusform>%1, one every %n seconds</numerusform>
         </translation>
     </message>
     <message>
@@ -243,17 +239,17 @@
     <message numerus="yes">
         <source>Taken back: %n entries, %1.</source>
         <comment>number of entries, which</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Taken back: %n entry, %1.</numerusform>
+            <numerusform>Taken back: %n entries, %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Taken back: %n entries, %1. Reason: %2.</source>
         <comment>number of entries, which, reason</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Taken back: %n entry, %1. Reason: %2.</numerusform>
+            <numerusform>Taken back: %n entries, %1. Reason: %2.</numerusform>
         </translation>
     </message>
     <message>
@@ -478,9 +474,9 @@
     </message>
     <message numerus="yes">
         <source>The record works again; %n event(s) were brought in.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>The record works again; %n event was brought in.</numerusform>
+            <numerusform>The record works again; %n events were brought in.</numerusform>
         </translation>
     </message>
     <message>
@@ -509,9 +505,9 @@
     <message numerus="yes">
         <source>%n bird(s)</source>
         <comment>by how many a limit was passed</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n bird</numerusform>
+            <numerusform>%n birds</numerusform>
         </translation>
     </message>
 </context>
@@ -584,9 +580,9 @@
     </message>
     <message numerus="yes">
         <source>%n event(s) wait to be recorded. Go on working.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n event waits to be recorded. Go on working.</numerusform>
+            <numerusform>%n events wait to be recorded. Go on working.</numerusform>
         </translation>
     </message>
     <message>
@@ -595,9 +591,9 @@
     </message>
     <message numerus="yes">
         <source>%n event(s) are not recorded. Go on working; leave the station on; call the shift lead.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n event is not recorded. Go on working; leave the station on; call the shift lead.</numerusform>
+            <numerusform>%n events are not recorded. Go on working; leave the station on; call the shift lead.</numerusform>
         </translation>
     </message>
     <message>
@@ -1116,6 +1112,254 @@
     </message>
 </context>
 <context>
+    <name>RecordText</name>
+    <message>
+        <source>entries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last sound entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its hash</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record is NOT sound. First at entry %1: %2</source>
+        <comment>number, followed by a sentence</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record could not be read to its end. %1</source>
+        <comment>followed by a sentence</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The entries are sound; the indexes could not be compared with them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The entries are sound, but the indexes do not agree with them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>everything</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ampoules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bath</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shift and checks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>alarms</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>deviations and corrections</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it cannot be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is not written the way the station writes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its time is no time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it was changed after it was written, or the one before it was.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is not in its place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is there twice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it comes from another station.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is not on the list that came with the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is not the one that was noted elsewhere.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the record ends before it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This computer does not know the time zone of the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no such day in the time zone of the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry %1 is missing. Verify the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The files could not be written. Choose another place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The files could not be written (%1). Choose another place.</source>
+        <comment>the system&apos;s own words</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this computer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record is sound: nothing was changed, left out or put in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what to do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write this number and hash down and keep them elsewhere: only so is a record that was cut short found out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not exported. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no record of %1; nothing was written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n entries exported.</source>
+        <comment>a day</comment>
+        <translation>
+            <numerusform>%1: %n entry exported.</numerusform>
+            <numerusform>%1: %n entries exported.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>files</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not copied. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy was written but is not good. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied, read back and found sound.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>local time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>UTC</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>boot clock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 µs since the computer&apos;s start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>initials, how sure the record is of it</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none: the station itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hash</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>receipt: the tap&apos;s own time was not plausible</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exact text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry %1: %2</source>
+        <comment>number, sentence</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Refusal</name>
     <message>
         <source>the bag&apos;s volume</source>
@@ -1361,9 +1605,9 @@
     </message>
     <message numerus="yes">
         <source>in %n minute(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>in %n minute</numerusform>
+            <numerusform>in %n minutes</numerusform>
         </translation>
     </message>
     <message>
@@ -1654,49 +1898,49 @@
     <message numerus="yes">
         <source>OUT OF CRYOGEN</source>
         <comment>big button: done, for %n ampoules</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>OUT OF CRYOGEN</numerusform>
+            <numerusform>OUT OF CRYOGEN</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>IN BATH</source>
         <comment>big button: done, for %n ampoules</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>IN BATH</numerusform>
+            <numerusform>IN BATH</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>OPENED</source>
         <comment>big button: done, for %n ampoules</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>OPENED</numerusform>
+            <numerusform>OPENED</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>IN DILUENT</source>
         <comment>big button: done, for %n ampoules</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>IN DILUENT</numerusform>
+            <numerusform>IN DILUENT</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>RINSED</source>
         <comment>big button: done, for %n ampoules</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>RINSED</numerusform>
+            <numerusform>RINSED</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>IN BAG</source>
         <comment>big button: done, for %n ampoules</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>IN BAG</numerusform>
+            <numerusform>IN BAG</numerusform>
         </translation>
     </message>
     <message>
@@ -1741,9 +1985,9 @@
     </message>
     <message numerus="yes">
         <source>%n ampoule(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ampoule</numerusform>
+            <numerusform>%n ampoules</numerusform>
         </translation>
     </message>
     <message>
@@ -2197,24 +2441,20 @@
     </message>
     <message numerus="yes">
         <source>%n fit(s) in time together</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fits in time</numerusform>
+            <numerusform>%n fit in time together</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Too many at once: one every %n second(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Too many at once: one every %n second</numerusform>
+            <numerusform>Too many at once: one every %n seconds</numerusform>
         </translation>
     </message>
     <message>
         <source>Eye protection or face shield, insulated gloves, tongs, fresh air. A frozen ampoule can burst. Open it away from you, thumb clear. The label comes first.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no bag</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2272,6 +2512,110 @@
     </message>
 </context>
 <context>
+    <name>bathside::ui::CardGauge</name>
+    <message>
+        <source>Hold a bank card against the outline. Make it wider or narrower until the card fits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>narrower</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wider</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it fits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::Cautions</name>
+    <message>
+        <source>Cryogen burns skin and eyes and displaces the oxygen of a closed room.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frozen ampoules can burst.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Eye or face protection, insulated gloves, tongs, ventilation.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Glass cuts: open it away from you, thumb clear.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needles and glass: sharps container.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Self-injection: medical advice at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Label, veterinarian, site rules and law come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::CheckTile</name>
+    <message>
+        <source>needed</source>
+        <comment>a check without which no bag starts</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <comment>a check not done yet</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ok</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not ok</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overridden</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::DayModel</name>
+    <message>
+        <source>An entry of a kind that this version does not know: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::DayView</name>
+    <message>
+        <source>CORRECTED: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>TAKEN BACK: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::FieldSheet</name>
+    <message>
+        <source>… the rest is in the export</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>bathside::ui::Frame</name>
     <message>
         <source>REHEARSAL</source>
@@ -2313,10 +2657,22 @@
     </message>
     <message numerus="yes">
         <source>Type at least %n signs.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Type at least %n sign.</numerusform>
+            <numerusform>Type at least %n signs.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::LineTiles</name>
+    <message>
+        <source>%1 · %2</source>
+        <extracomment>A line of injectors and the bag that hangs on it: &quot;line A · bag B4&quot;.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · no bag</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2344,6 +2700,361 @@
     <message>
         <source>From %1 to %2 %3.</source>
         <comment>lowest, highest, unit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::RecordPage</name>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) earlier</source>
+        <translation>
+            <numerusform>%n day earlier</numerusform>
+            <numerusform>%n days earlier</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) later</source>
+        <translation>
+            <numerusform>%n day later</numerusform>
+            <numerusform>%n days later</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Which day?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none this day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one person …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one bag …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one lot …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another day …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What shall be shown?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which one?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Export %1 to where?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not copied: a pull is open. Copy the record between pulls.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy the whole record to where?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(no stick was found)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which entry?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>person %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bag %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry %1, recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was corrected later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was taken back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It mends what was said before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exact content</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>working …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is the last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>show …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>verify</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>export</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries</source>
+        <translation>
+            <numerusform>%n entry</numerusform>
+            <numerusform>%n entries</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more waiting to be recorded</source>
+        <translation>
+            <numerusform>%n more waiting to be recorded</numerusform>
+            <numerusform>%n more waiting to be recorded</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Reading …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nothing of this on this day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pick an entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>linked entries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>linked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::SetUpPage</name>
+    <message>
+        <source>ok</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not ok</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>go on without it …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with a reason, on record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the shift lead decided it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>checked in another way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not needed today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is being put right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another reason …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why go on without it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no loudspeaker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I HEARD IT</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>play it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not heard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another loudspeaker …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The alarm is playing. Was it heard at the bench?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which loudspeaker?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No other loudspeaker was found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>light screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dark screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>true size …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with a bank card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more checks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which page of how many</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>which one?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not ok …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>test the alarm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>heard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bath reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on duty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>screen …</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2403,9 +3114,9 @@
     </message>
     <message numerus="yes">
         <source>%n waiting</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n waiting</numerusform>
+            <numerusform>%n waiting</numerusform>
         </translation>
     </message>
     <message>

@@ -5,51 +5,51 @@
     <name>Alarm</name>
     <message>
         <source>No sound: watch the screen, test the loudspeaker</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin sonido: mire la pantalla y pruebe el altavoz</translation>
     </message>
     <message>
         <source>Not recorded: go on, call the shift lead, leave the station on</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin registrar: siga, llame al encargado y no apague la estación</translation>
     </message>
     <message>
         <source>The clock was changed: compare it with another</source>
-        <translation type="unfinished"></translation>
+        <translation>Se cambió el reloj: compárelo con otro</translation>
     </message>
     <message>
         <source>The thermometer is lost: measure by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Se perdió el termómetro: mida a mano</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>whom it is about, and what to do</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message numerus="yes">
         <source>%n bird(s) over</source>
         <comment>past the limit</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ave de más</numerusform>
+            <numerusform>%n aves de más</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n bird(s) left</source>
         <comment>until the limit</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>queda %n ave</numerusform>
+            <numerusform>quedan %n aves</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing is due.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada pendiente.</translation>
     </message>
     <message numerus="yes">
         <source>+%n more</source>
         <comment>alarms without room on the screen</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>+%n más</numerusform>
+            <numerusform>+%n más</numerusform>
         </translation>
     </message>
 </context>
@@ -57,116 +57,112 @@
     <name>BagPlaceText</name>
     <message>
         <source>not hung</source>
-        <translation type="unfinished"></translation>
+        <translation>sin colgar</translation>
     </message>
     <message>
         <source>being made up</source>
-        <translation type="unfinished"></translation>
+        <translation>en preparación</translation>
     </message>
     <message>
         <source>swirl now</source>
-        <translation type="unfinished"></translation>
+        <translation>remover ya</translation>
     </message>
     <message>
         <source>swirl in %1</source>
         <extracomment>When the bag has to be swirled next; %1 is &quot;8 min&quot; or &quot;45 s&quot;.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>remover en %1</translation>
     </message>
     <message>
         <source>ON HOLD: %1</source>
         <extracomment>On a bag&apos;s tile; %1 is why (&quot;leak&quot;).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>RETENIDA: %1</translation>
     </message>
 </context>
 <context>
     <name>BagText</name>
     <message>
         <source>On hold: why?</source>
-        <translation type="unfinished"></translation>
+        <translation>Retenida: ¿por qué?</translation>
     </message>
     <message>
         <source>How much is left in the bag?</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>nothing left</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cuánto queda en la bolsa?</translation>
     </message>
     <message>
         <source>volume left …</source>
-        <translation type="unfinished"></translation>
+        <translation>volumen restante …</translation>
     </message>
     <message>
         <source>Taken down: why?</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirada: ¿por qué?</translation>
     </message>
     <message>
         <source>checked and good</source>
-        <translation type="unfinished"></translation>
+        <translation>revisada y buena</translation>
     </message>
     <message>
         <source>held by mistake</source>
-        <translation type="unfinished"></translation>
+        <translation>retenida por error</translation>
     </message>
     <message>
         <source>the lead accepts it</source>
-        <translation type="unfinished"></translation>
+        <translation>el encargado la acepta</translation>
     </message>
     <message>
         <source>Released: why?</source>
-        <translation type="unfinished"></translation>
+        <translation>Liberada: ¿por qué?</translation>
     </message>
     <message>
         <source>Which shift lead releases it? Initials</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué encargado la libera? Iniciales</translation>
     </message>
     <message>
         <source>SWIRLED</source>
-        <translation type="unfinished"></translation>
+        <translation>REMOVIDA</translation>
     </message>
     <message>
         <source>INSPECTED: GOOD</source>
-        <translation type="unfinished"></translation>
+        <translation>REVISADA: BIEN</translation>
     </message>
     <message>
         <source>INSPECTED: NOT GOOD</source>
-        <translation type="unfinished"></translation>
+        <translation>REVISADA: MAL</translation>
     </message>
     <message>
         <source>DILUENT DRAWN</source>
-        <translation type="unfinished"></translation>
+        <translation>DILUYENTE TOMADO</translation>
     </message>
     <message>
         <source>MIXED</source>
-        <translation type="unfinished"></translation>
+        <translation>MEZCLADA</translation>
     </message>
     <message>
         <source>moved to …</source>
-        <translation type="unfinished"></translation>
+        <translation>pasada a …</translation>
     </message>
     <message>
         <source>hung on …</source>
-        <translation type="unfinished"></translation>
+        <translation>colgada en …</translation>
     </message>
     <message>
         <source>put on hold …</source>
-        <translation type="unfinished"></translation>
+        <translation>retener …</translation>
     </message>
     <message>
         <source>released …</source>
-        <translation type="unfinished"></translation>
+        <translation>liberar …</translation>
     </message>
     <message>
         <source>taken down …</source>
-        <translation type="unfinished"></translation>
+        <translation>retirar …</translation>
     </message>
     <message>
         <source>%1: hung on which line?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ¿en qué línea está colgada?</translation>
     </message>
     <message>
         <source>Which bag?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué bolsa?</translation>
     </message>
 </context>
 <context>
@@ -174,27 +170,27 @@
     <message numerus="yes">
         <source>%1, one every %n second(s)</source>
         <extracomment>Under the big button before a pull; %1 is &quot;3 ampoules&quot;.</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1, una cada %n segundo</numerusform>
+            <numerusform>%1, una cada %n segundos</numerusform>
         </translation>
     </message>
     <message>
         <source>which ampoules?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿qué ampollas?</translation>
     </message>
     <message>
         <source>which lot?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿qué lote?</translation>
     </message>
     <message>
         <source>%1, %2</source>
         <extracomment>Under the big button: which bag has been hung on which line.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>NOT GOOD</source>
-        <translation type="unfinished"></translation>
+        <translation>NO ESTÁ BIEN</translation>
     </message>
 </context>
 <context>
@@ -202,316 +198,316 @@
     <message>
         <source>%1, %2</source>
         <comment>name of a limit, whom it is about</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>Deviation: %1, %2, by %3.</source>
         <comment>name of the limit, whom, by how much</comment>
-        <translation type="unfinished"></translation>
+        <translation>Desviación: %1, %2, por %3.</translation>
     </message>
     <message>
         <source>Judged again: %1, %2, the limit was kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Juzgado otra vez: %1, %2, el límite se cumplió.</translation>
     </message>
     <message>
         <source>Judged again: %1, %2, passed by %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Juzgado otra vez: %1, %2, excedido por %3.</translation>
     </message>
     <message>
         <source>Alarm, %1: %2.</source>
         <comment>level, what about</comment>
-        <translation type="unfinished"></translation>
+        <translation>Alarma, %1: %2.</translation>
     </message>
     <message>
         <source>Alarm sounded on %1, %2 after it was due: %3.</source>
         <comment>loudspeaker, time, what about</comment>
-        <translation type="unfinished"></translation>
+        <translation>La alarma sonó en %1, %2 después de su hora: %3.</translation>
     </message>
     <message>
         <source>Alarm heard: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alarma oída: %1.</translation>
     </message>
     <message>
         <source>Alarm ended: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alarma terminada: %1.</translation>
     </message>
     <message>
         <source>Entry %1 was corrected: %2 is %3. Reason: %4.</source>
         <comment>number, which part, new value, reason</comment>
-        <translation type="unfinished"></translation>
+        <translation>Se corrigió la entrada %1: %2 es %3. Motivo: %4.</translation>
     </message>
     <message numerus="yes">
         <source>Taken back: %n entries, %1.</source>
         <comment>number of entries, which</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Retirada: %n entrada, %1.</numerusform>
+            <numerusform>Retiradas: %n entradas, %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Taken back: %n entries, %1. Reason: %2.</source>
         <comment>number of entries, which, reason</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Retirada: %n entrada, %1. Motivo: %2.</numerusform>
+            <numerusform>Retiradas: %n entradas, %1. Motivo: %2.</numerusform>
         </translation>
     </message>
     <message>
         <source>Asked &quot;%1&quot;, answered &quot;%2&quot;.</source>
         <comment>question&apos;s id, choice</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pregunta «%1», respuesta «%2».</translation>
     </message>
     <message>
         <source>Note: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota: %1</translation>
     </message>
     <message>
         <source>A tap was refused: %1 (%2).</source>
         <comment>what was tapped, why</comment>
-        <translation type="unfinished"></translation>
+        <translation>Se rechazó un toque: %1 (%2).</translation>
     </message>
     <message>
         <source>Scanned: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Código leído: %1</translation>
     </message>
     <message>
         <source>%1 Implied by a later step, not timed.</source>
         <comment>added to a whole sentence</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Deducido de un paso posterior, sin hora propia.</translation>
     </message>
     <message>
         <source>Bag %1 was started: %2, diluent lot %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se empezó la bolsa %1: %2, lote de diluyente %3.</translation>
     </message>
     <message>
         <source>Bag %1 was started: %2, diluent lot %3, at %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se empezó la bolsa %1: %2, lote de diluyente %3, a %4.</translation>
     </message>
     <message>
         <source>Bag %1 was inspected and is good.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se revisó la bolsa %1 y está bien.</translation>
     </message>
     <message>
         <source>Bag %1 was inspected and is not good.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se revisó la bolsa %1 y no está bien.</translation>
     </message>
     <message>
         <source>%1 of diluent were drawn from bag %2.</source>
         <comment>volume, bag</comment>
-        <translation type="unfinished"></translation>
+        <translation>Se tomaron %1 de diluyente de la bolsa %2.</translation>
     </message>
     <message>
         <source>Bag %1 was mixed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se mezcló la bolsa %1.</translation>
     </message>
     <message>
         <source>Bag %1 was swirled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se removió la bolsa %1.</translation>
     </message>
     <message>
         <source>Bag %1 was hung on line %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se colgó la bolsa %1 en la línea %2.</translation>
     </message>
     <message>
         <source>Bag %1 was put on hold: %2.</source>
         <comment>bag, reason</comment>
-        <translation type="unfinished"></translation>
+        <translation>Se retuvo la bolsa %1: %2.</translation>
     </message>
     <message>
         <source>Bag %1 was put on hold: %2, %3.</source>
         <comment>bag, reason, more words</comment>
-        <translation type="unfinished"></translation>
+        <translation>Se retuvo la bolsa %1: %2, %3.</translation>
     </message>
     <message>
         <source>Bag %1 was released by %2. Reason: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%2 liberó la bolsa %1. Motivo: %3.</translation>
     </message>
     <message>
         <source>Bag %1 was taken down: %2, %3 left.</source>
         <comment>bag, reason, volume</comment>
-        <translation type="unfinished"></translation>
+        <translation>Se retiró la bolsa %1: %2, quedaban %3.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 came out of the cryogen: %3, lot %4.</source>
         <comment>ampoule, pull, component, lot</comment>
-        <translation type="unfinished"></translation>
+        <translation>La ampolla %1 de la tanda %2 salió del criógeno: %3, lote %4.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 went into the bath.</source>
-        <translation type="unfinished"></translation>
+        <translation>La ampolla %1 de la tanda %2 entró en el baño.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 was opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se abrió la ampolla %1 de la tanda %2.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 went into diluent.</source>
-        <translation type="unfinished"></translation>
+        <translation>La ampolla %1 de la tanda %2 pasó al diluyente.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 was rinsed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se enjuagó la ampolla %1 de la tanda %2.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 went into bag %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>La ampolla %1 de la tanda %2 pasó a la bolsa %3.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 was lost: %3.</source>
         <comment>ampoule, pull, reason</comment>
-        <translation type="unfinished"></translation>
+        <translation>Se perdió la ampolla %1 de la tanda %2: %3.</translation>
     </message>
     <message>
         <source>The cane at %1 was out of the cryogen for %2; what stays on it is in quarantine.</source>
-        <translation type="unfinished"></translation>
+        <translation>La varilla de %1 estuvo fuera del criógeno %2; lo que queda en ella está en cuarentena.</translation>
     </message>
     <message>
         <source>The next pull is planned for %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>La próxima tanda está prevista para %1.</translation>
     </message>
     <message>
         <source>The shift opened, local time of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se abrió el turno, hora local de %1.</translation>
     </message>
     <message>
         <source>The shift closed: ampoules out %1, in bags %2, lost %3; bags %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se cerró el turno: ampollas sacadas %1, en bolsas %2, perdidas %3; bolsas %4.</translation>
     </message>
     <message>
         <source>%1 came on duty.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 entró de servicio.</translation>
     </message>
     <message>
         <source>Check &quot;%1&quot; is done: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobación «%1» hecha: %2.</translation>
     </message>
     <message>
         <source>Check &quot;%1&quot; failed: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobación «%1» fallida: %2.</translation>
     </message>
     <message>
         <source>Check &quot;%1&quot; is done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobación «%1» hecha.</translation>
     </message>
     <message>
         <source>Check &quot;%1&quot; failed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobación «%1» fallida.</translation>
     </message>
     <message>
         <source>Check &quot;%1&quot; was overridden. Reason: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se siguió sin la comprobación «%1». Motivo: %2.</translation>
     </message>
     <message>
         <source>Bath: no reading. %1</source>
         <comment>followed by the sentence that says why</comment>
-        <translation type="unfinished"></translation>
+        <translation>Baño: sin lectura. %1</translation>
     </message>
     <message>
         <source>Bath: no reading.</source>
-        <translation type="unfinished"></translation>
+        <translation>Baño: sin lectura.</translation>
     </message>
     <message>
         <source>Bath: %1, %2.</source>
         <comment>temperature, verdict</comment>
-        <translation type="unfinished"></translation>
+        <translation>Baño: %1, %2.</translation>
     </message>
     <message>
         <source>The bath water was changed. Reason: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se cambió el agua del baño. Motivo: %1.</translation>
     </message>
     <message>
         <source>Line %1: %2 birds in all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea %1: %2 aves en total.</translation>
     </message>
     <message>
         <source>Line %1: the needle was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea %1: se cambió la aguja.</translation>
     </message>
     <message>
         <source>Line %1 stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea %1 paró.</translation>
     </message>
     <message>
         <source>Line %1 is going again.</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea %1 sigue en marcha.</translation>
     </message>
     <message>
         <source>Line %1: the dose was checked and is right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea %1: se comprobó la dosis y es correcta.</translation>
     </message>
     <message>
         <source>Line %1: the dose was checked and is wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea %1: se comprobó la dosis y no es correcta.</translation>
     </message>
     <message>
         <source>The station started for a rehearsal, version %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>La estación arrancó para un ensayo, versión %1.</translation>
     </message>
     <message>
         <source>The station started, version %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>La estación arrancó, versión %1.</translation>
     </message>
     <message>
         <source>The station stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>La estación se detuvo.</translation>
     </message>
     <message>
         <source>The wall clock was put back by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>El reloj se atrasó %1.</translation>
     </message>
     <message>
         <source>The wall clock was put forward by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>El reloj se adelantó %1.</translation>
     </message>
     <message>
         <source>The wall clock is synchronised.</source>
-        <translation type="unfinished"></translation>
+        <translation>El reloj está sincronizado.</translation>
     </message>
     <message>
         <source>The wall clock is not synchronised.</source>
-        <translation type="unfinished"></translation>
+        <translation>El reloj no está sincronizado.</translation>
     </message>
     <message>
         <source>The record failed. %1</source>
         <comment>followed by the sentence that says why</comment>
-        <translation type="unfinished"></translation>
+        <translation>Falló el registro. %1</translation>
     </message>
     <message numerus="yes">
         <source>The record works again; %n event(s) were brought in.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>El registro vuelve a funcionar; se incorporó %n suceso.</numerusform>
+            <numerusform>El registro vuelve a funcionar; se incorporaron %n sucesos.</numerusform>
         </translation>
     </message>
     <message>
         <source>The alarm was heard from %1.</source>
         <comment>a loudspeaker</comment>
-        <translation type="unfinished"></translation>
+        <translation>La alarma se oyó por %1.</translation>
     </message>
     <message>
         <source>The sound was lost on %1.</source>
         <comment>a loudspeaker</comment>
-        <translation type="unfinished"></translation>
+        <translation>Se perdió el sonido en %1.</translation>
     </message>
     <message>
         <source>The sound is back on %1.</source>
         <comment>a loudspeaker</comment>
-        <translation type="unfinished"></translation>
+        <translation>Volvió el sonido en %1.</translation>
     </message>
     <message>
         <source>A procedure card was adopted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se adoptó una ficha de procedimiento.</translation>
     </message>
     <message>
         <source>Thermometer %1 was described.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se describió el termómetro %1.</translation>
     </message>
     <message numerus="yes">
         <source>%n bird(s)</source>
         <comment>by how many a limit was passed</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ave</numerusform>
+            <numerusform>%n aves</numerusform>
         </translation>
     </message>
 </context>
@@ -519,600 +515,848 @@
     <name>Fault</name>
     <message>
         <source>The disk is full. Free some space; what waits is then written.</source>
-        <translation type="unfinished"></translation>
+        <translation>El disco está lleno. Libere espacio; lo que espera se escribirá entonces.</translation>
     </message>
     <message>
         <source>The folder of the record is read-only. Choose one that can be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>La carpeta del registro es de solo lectura. Elija una en la que se pueda escribir.</translation>
     </message>
     <message>
         <source>Writing the record is not permitted. Ask who looks after this computer.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay permiso para escribir el registro. Pregunte a quien cuida este equipo.</translation>
     </message>
     <message>
         <source>Another program holds the record. Close it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro programa tiene abierto el registro. Ciérrelo primero.</translation>
     </message>
     <message>
         <source>The record is damaged. It is kept as it is; tell the shift lead.</source>
-        <translation type="unfinished"></translation>
+        <translation>El registro está dañado. Se conserva tal como está; avise al encargado.</translation>
     </message>
     <message>
         <source>That file is no record of this program. It was left alone; choose another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ese archivo no es un registro de este programa. No se ha tocado; elija otro.</translation>
     </message>
     <message>
         <source>The record was written by a later version. Use that version.</source>
-        <translation type="unfinished"></translation>
+        <translation>El registro se escribió con una versión posterior. Use esa versión.</translation>
     </message>
     <message>
         <source>A write to the record failed. What happened is kept and written later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falló una escritura del registro. Lo ocurrido se guarda y se escribirá después.</translation>
     </message>
     <message>
         <source>Whether the last write is safe is not known. Work goes on in a second file.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se sabe si la última escritura está a salvo. Se sigue en un segundo archivo.</translation>
     </message>
     <message>
         <source>The record lies on a network drive, which is not safe. Move it to this computer.</source>
-        <translation type="unfinished"></translation>
+        <translation>El registro está en una unidad de red, que no es segura. Páselo a este equipo.</translation>
     </message>
     <message>
         <source>The record and the screen disagree. Restart the station.</source>
-        <translation type="unfinished"></translation>
+        <translation>El registro y la pantalla no coinciden. Reinicie la estación.</translation>
     </message>
     <message>
         <source>%1 (System error %2.)</source>
         <comment>a whole sentence; a number</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Error del sistema %2.)</translation>
     </message>
     <message>
         <source>The procedure card cannot be used: expected %1, found %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>La ficha de procedimiento no se puede usar: se esperaba %1 y hay %2.</translation>
     </message>
     <message>
         <source>The procedure card cannot be used: at &quot;%1&quot;, expected %2, found %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>La ficha de procedimiento no se puede usar: en «%1» se esperaba %2 y hay %3.</translation>
     </message>
     <message>
         <source>The thermometer&apos;s description cannot be used: expected %1, found %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>La descripción del termómetro no se puede usar: se esperaba %1 y hay %2.</translation>
     </message>
     <message>
         <source>The thermometer&apos;s description cannot be used: at &quot;%1&quot;, expected %2, found %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>La descripción del termómetro no se puede usar: en «%1» se esperaba %2 y hay %3.</translation>
     </message>
     <message numerus="yes">
         <source>%n event(s) wait to be recorded. Go on working.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n suceso espera a ser registrado. Siga trabajando.</numerusform>
+            <numerusform>%n sucesos esperan a ser registrados. Siga trabajando.</numerusform>
         </translation>
     </message>
     <message>
         <source>Not confirmed in the record, kept in a second file. Go on working; tell the shift lead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin confirmar en el registro, guardado en un segundo archivo. Siga trabajando; avise al encargado.</translation>
     </message>
     <message numerus="yes">
         <source>%n event(s) are not recorded. Go on working; leave the station on; call the shift lead.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n suceso está sin registrar. Siga trabajando; no apague la estación; llame al encargado.</numerusform>
+            <numerusform>%n sucesos están sin registrar. Siga trabajando; no apague la estación; llame al encargado.</numerusform>
         </translation>
     </message>
     <message>
         <source>The record cannot be kept safely on this disk. Move it to another disk of this computer.</source>
-        <translation type="unfinished"></translation>
+        <translation>En este disco el registro no está a salvo. Páselo a otro disco de este equipo.</translation>
     </message>
 </context>
 <context>
     <name>LaneText</name>
     <message>
         <source>%1 · which lot?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · ¿qué lote?</translation>
     </message>
     <message>
         <source>in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>en %1</translation>
     </message>
     <message>
         <source>in cryogen</source>
         <extracomment>A lane of the pull: this ampoule is still in the cryogen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en el criógeno</translation>
     </message>
     <message>
         <source>lot …</source>
-        <translation type="unfinished"></translation>
+        <translation>lote …</translation>
     </message>
     <message>
         <source>not this one</source>
-        <translation type="unfinished"></translation>
+        <translation>esta no</translation>
     </message>
     <message>
         <source>by wall time, after a restart</source>
-        <translation type="unfinished"></translation>
+        <translation>por la hora del reloj, tras reiniciar</translation>
     </message>
     <message>
         <source>Other ends of this ampoule</source>
-        <translation type="unfinished"></translation>
+        <translation>Otros finales de esta ampolla</translation>
     </message>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>volver</translation>
     </message>
     <message>
         <source>+ ampoule</source>
-        <translation type="unfinished"></translation>
+        <translation>+ ampolla</translation>
     </message>
 </context>
 <context>
     <name>LineText</name>
     <message>
         <source>%1: birds done so far, in all</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: aves hechas hasta ahora, en total</translation>
     </message>
     <message>
         <source>birds</source>
-        <translation type="unfinished"></translation>
+        <translation>aves</translation>
     </message>
     <message>
         <source>NEEDLE CHANGED</source>
-        <translation type="unfinished"></translation>
+        <translation>AGUJA CAMBIADA</translation>
     </message>
     <message>
         <source>DOSE RIGHT</source>
-        <translation type="unfinished"></translation>
+        <translation>DOSIS CORRECTA</translation>
     </message>
     <message>
         <source>DOSE WRONG</source>
-        <translation type="unfinished"></translation>
+        <translation>DOSIS INCORRECTA</translation>
     </message>
     <message>
         <source>STOPPED</source>
-        <translation type="unfinished"></translation>
+        <translation>PARADA</translation>
     </message>
     <message>
         <source>GOING</source>
-        <translation type="unfinished"></translation>
+        <translation>EN MARCHA</translation>
     </message>
     <message>
         <source>needle in %1</source>
         <extracomment>Birds until (or since) a needle change is due.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>aguja en %1</translation>
     </message>
     <message>
         <source>needle due, %1 over</source>
-        <translation type="unfinished"></translation>
+        <translation>toca aguja, %1 de más</translation>
     </message>
     <message>
         <source>%1 birds</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 aves</translation>
     </message>
     <message>
         <source>birds …</source>
-        <translation type="unfinished"></translation>
+        <translation>aves …</translation>
     </message>
     <message>
         <source>Which line?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué línea?</translation>
     </message>
 </context>
 <context>
     <name>MendText</name>
     <message>
         <source>wrong button</source>
-        <translation type="unfinished"></translation>
+        <translation>botón equivocado</translation>
     </message>
     <message>
         <source>tapped late</source>
-        <translation type="unfinished"></translation>
+        <translation>tocado tarde</translation>
     </message>
     <message>
         <source>did not happen</source>
-        <translation type="unfinished"></translation>
+        <translation>no ocurrió</translation>
     </message>
     <message>
         <source>misread</source>
-        <translation type="unfinished"></translation>
+        <translation>mal leído</translation>
     </message>
     <message>
         <source>other …</source>
-        <translation type="unfinished"></translation>
+        <translation>otro …</translation>
     </message>
     <message>
         <source>its time</source>
-        <translation type="unfinished"></translation>
+        <translation>su hora</translation>
     </message>
     <message>
         <source>which ampoule</source>
-        <translation type="unfinished"></translation>
+        <translation>qué ampolla</translation>
     </message>
     <message>
         <source>which component</source>
-        <translation type="unfinished"></translation>
+        <translation>qué componente</translation>
     </message>
     <message>
         <source>which lot</source>
-        <translation type="unfinished"></translation>
+        <translation>qué lote</translation>
     </message>
     <message>
         <source>which bag</source>
-        <translation type="unfinished"></translation>
+        <translation>qué bolsa</translation>
     </message>
     <message>
         <source>which line</source>
-        <translation type="unfinished"></translation>
+        <translation>qué línea</translation>
     </message>
     <message>
         <source>how many birds</source>
-        <translation type="unfinished"></translation>
+        <translation>cuántas aves</translation>
     </message>
     <message>
         <source>broken or not</source>
-        <translation type="unfinished"></translation>
+        <translation>rota o no</translation>
     </message>
     <message>
         <source>its volume</source>
-        <translation type="unfinished"></translation>
+        <translation>su volumen</translation>
     </message>
     <message>
         <source>how much was left</source>
-        <translation type="unfinished"></translation>
+        <translation>cuánto quedaba</translation>
     </message>
     <message>
         <source>its temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>su temperatura</translation>
     </message>
     <message>
         <source>When was it? Hours, minutes, seconds, as 094107</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cuándo fue? Horas, minutos, segundos, como 094107</translation>
     </message>
     <message>
         <source>Which ampoule was it?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué ampolla era?</translation>
     </message>
     <message>
         <source>What is the bag called?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cómo se llama la bolsa?</translation>
     </message>
     <message>
         <source>Which bag was it?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué bolsa era?</translation>
     </message>
     <message>
         <source>Which component was it?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué componente era?</translation>
     </message>
     <message>
         <source>Which lot was it?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué lote era?</translation>
     </message>
     <message>
         <source>Which line was it?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué línea era?</translation>
     </message>
     <message>
         <source>it did not break</source>
-        <translation type="unfinished"></translation>
+        <translation>no se rompió</translation>
     </message>
     <message>
         <source>it broke</source>
-        <translation type="unfinished"></translation>
+        <translation>se rompió</translation>
     </message>
     <message>
         <source>Broken or not?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Rota o no?</translation>
     </message>
     <message>
         <source>How many birds was it, in all?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cuántas aves eran, en total?</translation>
     </message>
     <message>
         <source>birds</source>
-        <translation type="unfinished"></translation>
+        <translation>aves</translation>
     </message>
     <message>
         <source>How much was it?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cuánto era?</translation>
     </message>
     <message>
         <source>How warm was it?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿A qué temperatura estaba?</translation>
     </message>
     <message>
         <source>Corrected: why?</source>
-        <translation type="unfinished"></translation>
+        <translation>Corregido: ¿por qué?</translation>
     </message>
     <message>
         <source>Taken back: why?</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirado: ¿por qué?</translation>
     </message>
     <message>
         <source>What is not right?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué no está bien?</translation>
     </message>
 </context>
 <context>
     <name>MenuText</name>
     <message>
         <source>bath reading …</source>
-        <translation type="unfinished"></translation>
+        <translation>lectura del baño …</translation>
     </message>
     <message>
         <source>next pull …</source>
-        <translation type="unfinished"></translation>
+        <translation>próxima tanda …</translation>
     </message>
     <message>
         <source>bags …</source>
-        <translation type="unfinished"></translation>
+        <translation>bolsas …</translation>
     </message>
     <message>
         <source>lines …</source>
-        <translation type="unfinished"></translation>
+        <translation>líneas …</translation>
     </message>
     <message>
         <source>new bag …</source>
-        <translation type="unfinished"></translation>
+        <translation>bolsa nueva …</translation>
     </message>
     <message>
         <source>correct …</source>
-        <translation type="unfinished"></translation>
+        <translation>corregir …</translation>
     </message>
     <message>
         <source>water changed …</source>
-        <translation type="unfinished"></translation>
+        <translation>agua cambiada …</translation>
     </message>
     <message>
         <source>cane out too long …</source>
-        <translation type="unfinished"></translation>
+        <translation>varilla fuera demasiado …</translation>
     </message>
     <message>
         <source>note …</source>
-        <translation type="unfinished"></translation>
+        <translation>nota …</translation>
     </message>
     <message>
         <source>who is on duty …</source>
-        <translation type="unfinished"></translation>
+        <translation>quién está de servicio …</translation>
     </message>
     <message>
         <source>end of shift …</source>
-        <translation type="unfinished"></translation>
+        <translation>fin del turno …</translation>
     </message>
     <message>
         <source>open questions …</source>
-        <translation type="unfinished"></translation>
+        <translation>preguntas abiertas …</translation>
     </message>
     <message>
         <source>set-up</source>
-        <translation type="unfinished"></translation>
+        <translation>preparación</translation>
     </message>
     <message>
         <source>record</source>
-        <translation type="unfinished"></translation>
+        <translation>registro</translation>
     </message>
     <message>
         <source>What else?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué más?</translation>
     </message>
 </context>
 <context>
     <name>NewBagText</name>
     <message>
         <source>Lot of the diluent</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote del diluyente</translation>
     </message>
     <message>
         <source>Name of the bag, as on its label</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre de la bolsa, como en su etiqueta</translation>
     </message>
     <message>
         <source>Diluent: what does the thermometer show?</source>
-        <translation type="unfinished"></translation>
+        <translation>Diluyente: ¿qué marca el termómetro?</translation>
     </message>
     <message>
         <source>How large is the bag?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿De qué tamaño es la bolsa?</translation>
     </message>
     <message>
         <source>Which volume?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué volumen?</translation>
     </message>
     <message>
         <source>Which lot of diluent?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué lote de diluyente?</translation>
     </message>
     <message>
         <source>other volume …</source>
-        <translation type="unfinished"></translation>
+        <translation>otro volumen …</translation>
     </message>
     <message>
         <source>which lot?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿qué lote?</translation>
     </message>
     <message>
         <source>lot of the diluent …</source>
-        <translation type="unfinished"></translation>
+        <translation>lote del diluyente …</translation>
     </message>
     <message>
         <source>how warm?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿temperatura?</translation>
     </message>
     <message>
         <source>diluent …</source>
-        <translation type="unfinished"></translation>
+        <translation>diluyente …</translation>
     </message>
     <message>
         <source>name of the bag …</source>
-        <translation type="unfinished"></translation>
+        <translation>nombre de la bolsa …</translation>
     </message>
     <message>
         <source>A new bag of diluent</source>
-        <translation type="unfinished"></translation>
+        <translation>Una bolsa nueva de diluyente</translation>
     </message>
 </context>
 <context>
     <name>OptionText</name>
     <message>
         <source>The bench-side station for making up frozen poultry vaccine.</source>
-        <translation type="unfinished"></translation>
+        <translation>La estación de mesa para preparar vacuna aviar congelada.</translation>
     </message>
     <message>
         <source>Start the real day at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezar de inmediato el día real.</translation>
     </message>
     <message>
         <source>Rehearse at once; nothing counts, and it has a trail of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ensayar de inmediato; nada cuenta y tiene su propio registro.</translation>
     </message>
     <message>
         <source>Keep the trail in FILE.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar el registro en FILE.</translation>
     </message>
     <message>
         <source>Work by the procedure card in FILE.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trabajar según la ficha de procedimiento de FILE.</translation>
     </message>
     <message>
         <source>Language of the screen: en or es.</source>
-        <translation type="unfinished"></translation>
+        <translation>Idioma de la pantalla: en o es.</translation>
     </message>
     <message>
         <source>Light words on a dark ground.</source>
-        <translation type="unfinished"></translation>
+        <translation>Letras claras sobre fondo oscuro.</translation>
     </message>
     <message>
         <source>Dark words on a light ground.</source>
-        <translation type="unfinished"></translation>
+        <translation>Letras oscuras sobre fondo claro.</translation>
     </message>
     <message>
         <source>Pixels per millimetre of this panel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Píxeles por milímetro de este panel.</translation>
     </message>
     <message>
         <source>In a window instead of on the whole screen.</source>
-        <translation type="unfinished"></translation>
+        <translation>En una ventana en vez de a pantalla completa.</translation>
     </message>
     <message>
         <source>Play the demo day through the window and end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reproducir el día de muestra en la ventana y terminar.</translation>
     </message>
     <message>
         <source>Play the script in FILE through the window and end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reproducir el guion de FILE en la ventana y terminar.</translation>
     </message>
     <message>
         <source>While playing, leave pictures in DIR.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mientras se reproduce, dejar imágenes en DIR.</translation>
     </message>
     <message>
         <source>After playing, leave the exported record in DIR.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tras reproducir, dejar en DIR el registro exportado.</translation>
     </message>
     <message>
         <source>bathside: %1 See bathside --help.</source>
-        <translation type="unfinished"></translation>
+        <translation>bathside: %1 Vea bathside --help.</translation>
     </message>
     <message>
         <source>--px-per-mm wants a number from 2 to 16.</source>
-        <translation type="unfinished"></translation>
+        <translation>--px-per-mm necesita un número de 2 a 16.</translation>
     </message>
     <message>
         <source>“%1” is not an option.</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es una opción.</translation>
     </message>
 </context>
 <context>
     <name>PullText</name>
     <message>
         <source>Lot on the ampoule: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote de la ampolla: %1</translation>
     </message>
     <message>
         <source>another lot …</source>
-        <translation type="unfinished"></translation>
+        <translation>otro lote …</translation>
     </message>
     <message>
         <source>CHOSEN</source>
-        <translation type="unfinished"></translation>
+        <translation>ELEGIDAS</translation>
     </message>
     <message>
         <source>Ampoules of the next pull: one tap each</source>
-        <translation type="unfinished"></translation>
+        <translation>Ampollas de la próxima tanda: un toque por cada una</translation>
     </message>
 </context>
 <context>
     <name>Question</name>
     <message>
         <source>I was interrupted</source>
-        <translation type="unfinished"></translation>
+        <translation>Me interrumpieron</translation>
     </message>
     <message>
         <source>Too many at once</source>
-        <translation type="unfinished"></translation>
+        <translation>Demasiadas a la vez</translation>
     </message>
     <message>
         <source>Hard to open</source>
-        <translation type="unfinished"></translation>
+        <translation>Difícil de abrir</translation>
     </message>
     <message>
         <source>Done in time, tapped late</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho a tiempo, tocado tarde</translation>
     </message>
     <message>
         <source>A small ampoule</source>
-        <translation type="unfinished"></translation>
+        <translation>Una ampolla pequeña</translation>
     </message>
     <message>
         <source>The bath was warm</source>
-        <translation type="unfinished"></translation>
+        <translation>El baño estaba caliente</translation>
     </message>
     <message>
         <source>Something else</source>
-        <translation type="unfinished"></translation>
+        <translation>Otra cosa</translation>
     </message>
     <message>
         <source>Yes</source>
-        <translation type="unfinished"></translation>
+        <translation>Sí</translation>
     </message>
     <message>
         <source>No</source>
-        <translation type="unfinished"></translation>
+        <translation>No</translation>
     </message>
     <message>
         <source>Why was %1 late into the bath?</source>
         <comment>%1 is an ampoule</comment>
-        <translation type="unfinished"></translation>
+        <translation>¿Por qué llegó tarde al baño la %1?</translation>
     </message>
     <message>
         <source>Why was %1 late into the diluent?</source>
         <comment>%1 is an ampoule</comment>
-        <translation type="unfinished"></translation>
+        <translation>¿Por qué llegó tarde al diluyente la %1?</translation>
     </message>
     <message>
         <source>%1: why was this limit passed? %2</source>
         <comment>limit, subject</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: ¿por qué se excedió este límite? %2</translation>
     </message>
     <message>
         <source>Why was %1 so short in the bath?</source>
         <comment>%1 is an ampoule</comment>
-        <translation type="unfinished"></translation>
+        <translation>¿Por qué estuvo tan poco en el baño la %1?</translation>
     </message>
     <message>
         <source>Which ampoule broke? Recorded is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué ampolla se rompió? Consta la %1.</translation>
     </message>
     <message>
         <source>Was anybody hurt?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Hubo algún herido?</translation>
     </message>
     <message>
         <source>Has the bath water been changed?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Se ha cambiado el agua del baño?</translation>
     </message>
     <message>
         <source>ampoule %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ampolla %1</translation>
+    </message>
+</context>
+<context>
+    <name>RecordText</name>
+    <message>
+        <source>entries</source>
+        <translation>entradas</translation>
+    </message>
+    <message>
+        <source>last sound entry</source>
+        <translation>última entrada íntegra</translation>
+    </message>
+    <message>
+        <source>its hash</source>
+        <translation>su hash</translation>
+    </message>
+    <message>
+        <source>The record is NOT sound. First at entry %1: %2</source>
+        <comment>number, followed by a sentence</comment>
+        <translation>El registro NO está íntegro. Primero en la entrada %1: %2</translation>
+    </message>
+    <message>
+        <source>The record could not be read to its end. %1</source>
+        <comment>followed by a sentence</comment>
+        <translation>No se pudo leer el registro hasta el final. %1</translation>
+    </message>
+    <message>
+        <source>The entries are sound; the indexes could not be compared with them.</source>
+        <translation>Las entradas están íntegras; no se pudieron comparar los índices con ellas.</translation>
+    </message>
+    <message>
+        <source>The entries are sound, but the indexes do not agree with them.</source>
+        <translation>Las entradas están íntegras, pero los índices no coinciden con ellas.</translation>
+    </message>
+    <message>
+        <source>everything</source>
+        <translation>todo</translation>
+    </message>
+    <message>
+        <source>ampoules</source>
+        <translation>ampollas</translation>
+    </message>
+    <message>
+        <source>bags</source>
+        <translation>bolsas</translation>
+    </message>
+    <message>
+        <source>lines</source>
+        <translation>líneas</translation>
+    </message>
+    <message>
+        <source>bath</source>
+        <translation>baño</translation>
+    </message>
+    <message>
+        <source>shift and checks</source>
+        <translation>turno y comprobaciones</translation>
+    </message>
+    <message>
+        <source>alarms</source>
+        <translation>alarmas</translation>
+    </message>
+    <message>
+        <source>deviations and corrections</source>
+        <translation>desviaciones y correcciones</translation>
+    </message>
+    <message>
+        <source>station</source>
+        <translation>estación</translation>
+    </message>
+    <message>
+        <source>it cannot be read.</source>
+        <translation>no se puede leer.</translation>
+    </message>
+    <message>
+        <source>it is not written the way the station writes.</source>
+        <translation>no está escrita como escribe la estación.</translation>
+    </message>
+    <message>
+        <source>its time is no time.</source>
+        <translation>su hora no es una hora.</translation>
+    </message>
+    <message>
+        <source>it was changed after it was written, or the one before it was.</source>
+        <translation>se cambió después de escribirla, o se cambió la anterior.</translation>
+    </message>
+    <message>
+        <source>it is missing.</source>
+        <translation>falta.</translation>
+    </message>
+    <message>
+        <source>it is not in its place.</source>
+        <translation>no está en su sitio.</translation>
+    </message>
+    <message>
+        <source>it is there twice.</source>
+        <translation>está dos veces.</translation>
+    </message>
+    <message>
+        <source>it comes from another station.</source>
+        <translation>viene de otra estación.</translation>
+    </message>
+    <message>
+        <source>it is not on the list that came with the record.</source>
+        <translation>no está en la lista que vino con el registro.</translation>
+    </message>
+    <message>
+        <source>it is not the one that was noted elsewhere.</source>
+        <translation>no es la que se anotó en otro lugar.</translation>
+    </message>
+    <message>
+        <source>the record ends before it.</source>
+        <translation>el registro termina antes.</translation>
+    </message>
+    <message>
+        <source>This computer does not know the time zone of the record.</source>
+        <translation>Este equipo no conoce la zona horaria del registro.</translation>
+    </message>
+    <message>
+        <source>There is no such day in the time zone of the record.</source>
+        <translation>No existe ese día en la zona horaria del registro.</translation>
+    </message>
+    <message>
+        <source>Entry %1 is missing. Verify the record.</source>
+        <translation>Falta la entrada %1. Verifique el registro.</translation>
+    </message>
+    <message>
+        <source>The files could not be written. Choose another place.</source>
+        <translation>No se pudieron escribir los archivos. Elija otro lugar.</translation>
+    </message>
+    <message>
+        <source>The files could not be written (%1). Choose another place.</source>
+        <comment>the system&apos;s own words</comment>
+        <translation>No se pudieron escribir los archivos (%1). Elija otro lugar.</translation>
+    </message>
+    <message>
+        <source>this computer</source>
+        <translation>este equipo</translation>
+    </message>
+    <message>
+        <source>The record is sound: nothing was changed, left out or put in.</source>
+        <translation>El registro está íntegro: no se cambió, quitó ni añadió nada.</translation>
+    </message>
+    <message>
+        <source>what to do</source>
+        <translation>qué hacer</translation>
+    </message>
+    <message>
+        <source>Write this number and hash down and keep them elsewhere: only so is a record that was cut short found out.</source>
+        <translation>Anote este número y este hash y guárdelos en otro lugar: solo así se descubre un registro recortado.</translation>
+    </message>
+    <message>
+        <source>Not exported. %1</source>
+        <translation>No exportado. %1</translation>
+    </message>
+    <message>
+        <source>There is no record of %1; nothing was written.</source>
+        <translation>No hay registro de %1; no se escribió nada.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n entries exported.</source>
+        <comment>a day</comment>
+        <translation>
+            <numerusform>%1: %n entrada exportada.</numerusform>
+            <numerusform>%1: %n entradas exportadas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>folder</source>
+        <translation>carpeta</translation>
+    </message>
+    <message>
+        <source>files</source>
+        <translation>archivos</translation>
+    </message>
+    <message>
+        <source>last entry</source>
+        <translation>última entrada</translation>
+    </message>
+    <message>
+        <source>Not copied. %1</source>
+        <translation>No copiado. %1</translation>
+    </message>
+    <message>
+        <source>file</source>
+        <translation>archivo</translation>
+    </message>
+    <message>
+        <source>The copy was written but is not good. %1</source>
+        <translation>La copia se escribió, pero no es buena. %1</translation>
+    </message>
+    <message>
+        <source>Copied, read back and found sound.</source>
+        <translation>Copiado, releído e íntegro.</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>clase</translation>
+    </message>
+    <message>
+        <source>local time</source>
+        <translation>hora local</translation>
+    </message>
+    <message>
+        <source>UTC</source>
+        <translation>UTC (hora universal)</translation>
+    </message>
+    <message>
+        <source>boot clock</source>
+        <translation>reloj de arranque</translation>
+    </message>
+    <message>
+        <source>%1 µs since the computer&apos;s start</source>
+        <translation>%1 µs desde el arranque del equipo</translation>
+    </message>
+    <message>
+        <source>person</source>
+        <translation>persona</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>initials, how sure the record is of it</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>none: the station itself</source>
+        <translation>ninguna: la propia estación</translation>
+    </message>
+    <message>
+        <source>hash</source>
+        <translation>hash</translation>
+    </message>
+    <message>
+        <source>time of</source>
+        <translation>hora de</translation>
+    </message>
+    <message>
+        <source>receipt: the tap&apos;s own time was not plausible</source>
+        <translation>recepción: la hora del toque no era creíble</translation>
+    </message>
+    <message>
+        <source>exact text</source>
+        <translation>texto exacto</translation>
+    </message>
+    <message>
+        <source>Entry %1: %2</source>
+        <comment>number, sentence</comment>
+        <translation>Entrada %1: %2</translation>
     </message>
 </context>
 <context>
@@ -1120,505 +1364,505 @@
     <message>
         <source>the bag&apos;s volume</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>el volumen de la bolsa</translation>
     </message>
     <message>
         <source>the volume drawn into the syringe</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>el volumen tomado con la jeringa</translation>
     </message>
     <message>
         <source>the volume left</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>el volumen restante</translation>
     </message>
     <message>
         <source>the number of birds</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>el número de aves</translation>
     </message>
     <message>
         <source>the time out of the cryogen</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>el tiempo fuera del criógeno</translation>
     </message>
     <message>
         <source>the place of the cane</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>el lugar de la varilla</translation>
     </message>
     <message>
         <source>the text</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>el texto</translation>
     </message>
     <message>
         <source>There is no procedure card yet. Adopt one at set-up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay ficha de procedimiento. Adopte una en la preparación.</translation>
     </message>
     <message>
         <source>No shift is open. Open the shift first.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay turno abierto. Abra primero el turno.</translation>
     </message>
     <message>
         <source>The shift is open already.</source>
-        <translation type="unfinished"></translation>
+        <translation>El turno ya está abierto.</translation>
     </message>
     <message>
         <source>%1 is neither in a bag nor lost. Say first how it ended.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ni en una bolsa ni perdida. Diga primero cómo acabó.</translation>
     </message>
     <message>
         <source>%1 is still open. Take it down first.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: sigue abierta. Retírela primero.</translation>
     </message>
     <message>
         <source>Nobody is on duty. Enter your initials first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nadie está de servicio. Ponga primero sus iniciales.</translation>
     </message>
     <message>
         <source>The procedure card has no check named &quot;%1&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>La ficha no tiene ninguna comprobación llamada «%1».</translation>
     </message>
     <message>
         <source>The check &quot;%1&quot; is open. Do it, or override it with a reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>La comprobación «%1» está abierta. Hágala, o siga sin ella con un motivo.</translation>
     </message>
     <message>
         <source>A reason is needed. Say why.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hace falta un motivo. Diga por qué.</translation>
     </message>
     <message>
         <source>%1 exists already. Give the new one another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ya existe. Dé otro nombre a la nueva.</translation>
     </message>
     <message>
         <source>There is no such bag.</source>
-        <translation type="unfinished"></translation>
+        <translation>No existe esa bolsa.</translation>
     </message>
     <message>
         <source>Which bag is not clear. Choose the bag.</source>
-        <translation type="unfinished"></translation>
+        <translation>No está claro qué bolsa. Elija la bolsa.</translation>
     </message>
     <message>
         <source>%1 is down. It takes nothing more.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: está retirada. Ya no recibe nada.</translation>
     </message>
     <message>
         <source>%1 is on hold. A shift lead decides about it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: está retenida. Decide un encargado.</translation>
     </message>
     <message>
         <source>%1 is not on hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: no está retenida.</translation>
     </message>
     <message>
         <source>%1 is not inspected yet. Inspect it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: aún sin revisar. Revísela primero.</translation>
     </message>
     <message>
         <source>%1 has no ampoule in it yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: aún no tiene ninguna ampolla.</translation>
     </message>
     <message>
         <source>%1 is not mixed yet. Mix it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: aún sin mezclar. Mézclela primero.</translation>
     </message>
     <message>
         <source>%1 is mixed already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ya está mezclada.</translation>
     </message>
     <message>
         <source>%1 is inspected already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ya está revisada.</translation>
     </message>
     <message>
         <source>The diluent of %1 is drawn already.</source>
-        <translation type="unfinished"></translation>
+        <translation>El diluyente de la %1 ya está tomado.</translation>
     </message>
     <message>
         <source>%1 hangs on no line yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: aún no cuelga de ninguna línea.</translation>
     </message>
     <message>
         <source>%1 has bag %2 on it. Take that one down first.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: tiene colgada la bolsa %2. Retire primero esa.</translation>
     </message>
     <message>
         <source>It hangs there already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya cuelga ahí.</translation>
     </message>
     <message>
         <source>No ampoule can take that step now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna ampolla puede dar ese paso ahora.</translation>
     </message>
     <message>
         <source>There is no such ampoule in this pull.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay tal ampolla en esta tanda.</translation>
     </message>
     <message>
         <source>%1 is out already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ya está fuera.</translation>
     </message>
     <message>
         <source>%1 is lost. It takes no more steps.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: está perdida. Ya no da más pasos.</translation>
     </message>
     <message>
         <source>%1 is in a bag. It takes no more steps.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: está en una bolsa. Ya no da más pasos.</translation>
     </message>
     <message>
         <source>%1 has taken that step already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ya dio ese paso.</translation>
     </message>
     <message>
         <source>No ampoule is out of the cryogen yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay ninguna ampolla fuera del criógeno.</translation>
     </message>
     <message>
         <source>Which line is not clear. Choose the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>No está claro qué línea. Elija la línea.</translation>
     </message>
     <message>
         <source>%1 is stopped already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ya está parada.</translation>
     </message>
     <message>
         <source>%1 is going already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ya está en marcha.</translation>
     </message>
     <message>
         <source>The birds counted so far are %1. The total cannot be less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las aves contadas hasta ahora son %1. El total no puede ser menor.</translation>
     </message>
     <message>
         <source>No such alarm is due now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esa alarma no está pendiente ahora.</translation>
     </message>
     <message>
         <source>There is nothing to take back.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada que retirar.</translation>
     </message>
     <message>
         <source>That is not of this shift, or was taken back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso no es de este turno, o se retiró.</translation>
     </message>
     <message>
         <source>That cannot be corrected in this entry: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso no se puede corregir en esta entrada: %1.</translation>
     </message>
     <message>
         <source>That value cannot be used: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ese valor no se puede usar: %1.</translation>
     </message>
     <message>
         <source>That is what stands there already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso es lo que ya consta.</translation>
     </message>
     <message>
         <source>That question is not open any more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esa pregunta ya no está abierta.</translation>
     </message>
     <message>
         <source>That is none of the choices.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esa no es ninguna de las opciones.</translation>
     </message>
     <message>
         <source>That is outside what can be: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso está fuera de lo posible: %1.</translation>
     </message>
     <message>
         <source>The document cannot be used. Look at &quot;%1&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>El documento no se puede usar. Mire «%1».</translation>
     </message>
     <message>
         <source>The station has not started yet. Wait a moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>La estación aún no ha arrancado. Espere un momento.</translation>
     </message>
 </context>
 <context>
     <name>ShiftText</name>
     <message>
         <source>Bath: what does the thermometer show?</source>
-        <translation type="unfinished"></translation>
+        <translation>Baño: ¿qué marca el termómetro?</translation>
     </message>
     <message>
         <source>Next pull at: hours and minutes, as 0915</source>
-        <translation type="unfinished"></translation>
+        <translation>Próxima tanda a las: horas y minutos, como 0915</translation>
     </message>
     <message>
         <source>Who is on duty? Initials</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Quién está de servicio? Iniciales</translation>
     </message>
     <message>
         <source>Who takes over? Initials</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Quién releva? Iniciales</translation>
     </message>
     <message>
         <source>Which thermometer?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué termómetro?</translation>
     </message>
     <message numerus="yes">
         <source>in %n minute(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>en %n minuto</numerusform>
+            <numerusform>en %n minutos</numerusform>
         </translation>
     </message>
     <message>
         <source>at …</source>
-        <translation type="unfinished"></translation>
+        <translation>a las …</translation>
     </message>
     <message>
         <source>When is the next pull?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cuándo es la próxima tanda?</translation>
     </message>
     <message>
         <source>Note for the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota para el registro</translation>
     </message>
     <message>
         <source>Cane out too long: canister and cane</source>
-        <translation type="unfinished"></translation>
+        <translation>Varilla fuera demasiado: canastillo y varilla</translation>
     </message>
     <message>
         <source>How long was it out?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cuánto estuvo fuera?</translation>
     </message>
     <message>
         <source>an ampoule burst</source>
-        <translation type="unfinished"></translation>
+        <translation>reventó una ampolla</translation>
     </message>
     <message>
         <source>dirty</source>
-        <translation type="unfinished"></translation>
+        <translation>sucia</translation>
     </message>
     <message>
         <source>fresh water</source>
-        <translation type="unfinished"></translation>
+        <translation>agua limpia</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>otro</translation>
     </message>
     <message>
         <source>Bath water changed: why?</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua del baño cambiada: ¿por qué?</translation>
     </message>
     <message>
         <source>SHIFT CLOSED</source>
-        <translation type="unfinished"></translation>
+        <translation>TURNO CERRADO</translation>
     </message>
     <message>
         <source>every bag is down</source>
-        <translation type="unfinished"></translation>
+        <translation>todas las bolsas retiradas</translation>
     </message>
     <message>
         <source>End of the shift</source>
-        <translation type="unfinished"></translation>
+        <translation>Fin del turno</translation>
     </message>
     <message>
         <source>later</source>
-        <translation type="unfinished"></translation>
+        <translation>después</translation>
     </message>
 </context>
 <context>
     <name>ShortFact</name>
     <message>
         <source>shift open</source>
-        <translation type="unfinished"></translation>
+        <translation>turno abierto</translation>
     </message>
     <message>
         <source>shift closed</source>
-        <translation type="unfinished"></translation>
+        <translation>turno cerrado</translation>
     </message>
     <message>
         <source>on duty: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>de servicio: %1</translation>
     </message>
     <message>
         <source>check done</source>
-        <translation type="unfinished"></translation>
+        <translation>comprobación hecha</translation>
     </message>
     <message>
         <source>check failed</source>
-        <translation type="unfinished"></translation>
+        <translation>comprobación fallida</translation>
     </message>
     <message>
         <source>check overridden</source>
-        <translation type="unfinished"></translation>
+        <translation>comprobación omitida</translation>
     </message>
     <message>
         <source>bath %1</source>
         <comment>a temperature</comment>
-        <translation type="unfinished"></translation>
+        <translation>baño %1</translation>
     </message>
     <message>
         <source>bath: no reading</source>
-        <translation type="unfinished"></translation>
+        <translation>baño: sin lectura</translation>
     </message>
     <message>
         <source>bath water changed</source>
-        <translation type="unfinished"></translation>
+        <translation>agua del baño cambiada</translation>
     </message>
     <message>
         <source>%1 started</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 empezada</translation>
     </message>
     <message>
         <source>%1 inspected</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 revisada</translation>
     </message>
     <message>
         <source>%1 not good</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 no está bien</translation>
     </message>
     <message>
         <source>%1: diluent drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: diluyente tomado</translation>
     </message>
     <message>
         <source>%1 mixed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mezclada</translation>
     </message>
     <message>
         <source>%1 on %2</source>
         <comment>bag, line</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 en %2</translation>
     </message>
     <message>
         <source>%1 swirled</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 removida</translation>
     </message>
     <message>
         <source>%1 on hold</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 retenida</translation>
     </message>
     <message>
         <source>%1 released</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 liberada</translation>
     </message>
     <message>
         <source>%1 down</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 retirada</translation>
     </message>
     <message>
         <source>ampoule %1: %2</source>
         <comment>number, why it was lost</comment>
-        <translation type="unfinished"></translation>
+        <translation>ampolla %1: %2</translation>
     </message>
     <message>
         <source>cane exposed</source>
-        <translation type="unfinished"></translation>
+        <translation>varilla expuesta</translation>
     </message>
     <message>
         <source>next pull planned</source>
-        <translation type="unfinished"></translation>
+        <translation>próxima tanda prevista</translation>
     </message>
     <message>
         <source>%1: birds counted</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: aves contadas</translation>
     </message>
     <message>
         <source>%1: needle changed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: aguja cambiada</translation>
     </message>
     <message>
         <source>%1 stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 parada</translation>
     </message>
     <message>
         <source>%1 going</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en marcha</translation>
     </message>
     <message>
         <source>%1: dose checked</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: dosis comprobada</translation>
     </message>
     <message>
         <source>deviation</source>
-        <translation type="unfinished"></translation>
+        <translation>desviación</translation>
     </message>
     <message>
         <source>judged again</source>
-        <translation type="unfinished"></translation>
+        <translation>juzgado otra vez</translation>
     </message>
     <message>
         <source>alarm heard</source>
-        <translation type="unfinished"></translation>
+        <translation>alarma oída</translation>
     </message>
     <message>
         <source>corrected</source>
-        <translation type="unfinished"></translation>
+        <translation>corregido</translation>
     </message>
     <message>
         <source>taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>retirado</translation>
     </message>
     <message>
         <source>answered</source>
-        <translation type="unfinished"></translation>
+        <translation>respondido</translation>
     </message>
     <message>
         <source>note made</source>
-        <translation type="unfinished"></translation>
+        <translation>nota hecha</translation>
     </message>
     <message>
         <source>not taken</source>
         <comment>a tap was refused</comment>
-        <translation type="unfinished"></translation>
+        <translation>no aceptado</translation>
     </message>
     <message>
         <source>scanned</source>
-        <translation type="unfinished"></translation>
+        <translation>código leído</translation>
     </message>
     <message>
         <source>sound heard</source>
-        <translation type="unfinished"></translation>
+        <translation>sonido oído</translation>
     </message>
     <message>
         <source>%1 %2</source>
         <comment>step, numbers of ampoules</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>
     <name>Subject</name>
     <message>
         <source>ampoule %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ampolla %1</translation>
     </message>
     <message>
         <source>pull %1</source>
         <comment>a set of ampoules taken out together</comment>
-        <translation type="unfinished"></translation>
+        <translation>tanda %1</translation>
     </message>
     <message>
         <source>bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bolsa %1</translation>
     </message>
     <message>
         <source>line %1</source>
         <comment>where birds are vaccinated</comment>
-        <translation type="unfinished"></translation>
+        <translation>línea %1</translation>
     </message>
     <message>
         <source>the bath</source>
-        <translation type="unfinished"></translation>
+        <translation>el baño</translation>
     </message>
     <message>
         <source>the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>la mesa</translation>
     </message>
     <message>
         <source>the station</source>
         <comment>this computer</comment>
-        <translation type="unfinished"></translation>
+        <translation>la estación</translation>
     </message>
     <message>
         <source>ampoule %1 of pull %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ampolla %1 de la tanda %2</translation>
     </message>
 </context>
 <context>
@@ -1626,27 +1870,27 @@
     <message>
         <source>%1 s</source>
         <comment>seconds</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 s</translation>
     </message>
     <message>
         <source>%1 min</source>
         <comment>minutes</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 min</translation>
     </message>
     <message>
         <source>%1 over</source>
         <comment>how long past the limit, e.g. 2 min over</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 de más</translation>
     </message>
     <message>
         <source>%1 left</source>
         <comment>how long until the limit, e.g. 41 min left</comment>
-        <translation type="unfinished"></translation>
+        <translation>quedan %1</translation>
     </message>
     <message>
         <source>%1 min %2 s</source>
         <comment>minutes and seconds</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 min %2 s</translation>
     </message>
 </context>
 <context>
@@ -1654,632 +1898,732 @@
     <message numerus="yes">
         <source>OUT OF CRYOGEN</source>
         <comment>big button: done, for %n ampoules</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>FUERA DEL CRIÓGENO</numerusform>
+            <numerusform>FUERA DEL CRIÓGENO</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>IN BATH</source>
         <comment>big button: done, for %n ampoules</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>EN EL BAÑO</numerusform>
+            <numerusform>EN EL BAÑO</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>OPENED</source>
         <comment>big button: done, for %n ampoules</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>ABIERTA</numerusform>
+            <numerusform>ABIERTAS</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>IN DILUENT</source>
         <comment>big button: done, for %n ampoules</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>EN DILUYENTE</numerusform>
+            <numerusform>EN DILUYENTE</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>RINSED</source>
         <comment>big button: done, for %n ampoules</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>ENJUAGADA</numerusform>
+            <numerusform>ENJUAGADAS</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>IN BAG</source>
         <comment>big button: done, for %n ampoules</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>EN LA BOLSA</numerusform>
+            <numerusform>EN LA BOLSA</numerusform>
         </translation>
     </message>
     <message>
         <source>SHIFT OPEN</source>
         <comment>big button: the shift has been opened</comment>
-        <translation type="unfinished"></translation>
+        <translation>TURNO ABIERTO</translation>
     </message>
     <message>
         <source>SET UP</source>
         <comment>big button: the bench has been set up</comment>
-        <translation type="unfinished"></translation>
+        <translation>PREPARADO</translation>
     </message>
     <message>
         <source>BAG STARTED</source>
         <comment>big button</comment>
-        <translation type="unfinished"></translation>
+        <translation>BOLSA EMPEZADA</translation>
     </message>
     <message>
         <source>INSPECTED</source>
         <comment>big button: the diluent bag, found good</comment>
-        <translation type="unfinished"></translation>
+        <translation>REVISADA</translation>
     </message>
     <message>
         <source>DILUENT DRAWN</source>
         <comment>big button: into the syringe</comment>
-        <translation type="unfinished"></translation>
+        <translation>DILUYENTE TOMADO</translation>
     </message>
     <message>
         <source>MIXED</source>
         <comment>big button: the bag</comment>
-        <translation type="unfinished"></translation>
+        <translation>MEZCLADA</translation>
     </message>
     <message>
         <source>HUNG</source>
         <comment>big button: the bag, on its line</comment>
-        <translation type="unfinished"></translation>
+        <translation>COLGADA</translation>
     </message>
     <message>
         <source>NOTHING TO DO</source>
         <comment>big button: nothing is next</comment>
-        <translation type="unfinished"></translation>
+        <translation>NADA QUE HACER</translation>
     </message>
     <message numerus="yes">
         <source>%n ampoule(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ampolla</numerusform>
+            <numerusform>%n ampollas</numerusform>
         </translation>
     </message>
     <message>
         <source>out</source>
         <comment>where the ampoule is: out of the cryogen</comment>
-        <translation type="unfinished"></translation>
+        <translation>fuera</translation>
     </message>
     <message>
         <source>in bath</source>
         <comment>where the ampoule is</comment>
-        <translation type="unfinished"></translation>
+        <translation>en el baño</translation>
     </message>
     <message>
         <source>opened</source>
         <comment>how the ampoule is</comment>
-        <translation type="unfinished"></translation>
+        <translation>abierta</translation>
     </message>
     <message>
         <source>in diluent</source>
         <comment>where the ampoule&apos;s content is</comment>
-        <translation type="unfinished"></translation>
+        <translation>en diluyente</translation>
     </message>
     <message>
         <source>rinsed</source>
         <comment>how the ampoule is</comment>
-        <translation type="unfinished"></translation>
+        <translation>enjuagada</translation>
     </message>
     <message>
         <source>in bag</source>
         <comment>where the ampoule&apos;s content is</comment>
-        <translation type="unfinished"></translation>
+        <translation>en la bolsa</translation>
     </message>
     <message>
         <source>lost: %1</source>
         <comment>an ampoule, and why</comment>
-        <translation type="unfinished"></translation>
+        <translation>perdida: %1</translation>
     </message>
     <message>
         <source>in bag %1</source>
         <comment>an ampoule&apos;s content</comment>
-        <translation type="unfinished"></translation>
+        <translation>en la bolsa %1</translation>
     </message>
     <message>
         <source>%1, lot %2</source>
         <comment>component of the vaccine and its lot</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, lote %2</translation>
     </message>
     <message>
         <source>heads-up</source>
         <comment>first level: a limit is near</comment>
-        <translation type="unfinished"></translation>
+        <translation>aviso</translation>
     </message>
     <message>
         <source>limit</source>
         <comment>second level: the limit is passed</comment>
-        <translation type="unfinished"></translation>
+        <translation>límite</translation>
     </message>
     <message>
         <source>overrun</source>
         <comment>third level: passed and still nobody acted</comment>
-        <translation type="unfinished"></translation>
+        <translation>excedido</translation>
     </message>
     <message>
         <source>broken</source>
         <comment>an ampoule was lost</comment>
-        <translation type="unfinished"></translation>
+        <translation>rota</translation>
     </message>
     <message>
         <source>dropped</source>
         <comment>an ampoule was lost</comment>
-        <translation type="unfinished"></translation>
+        <translation>caída</translation>
     </message>
     <message>
         <source>abandoned</source>
         <comment>an ampoule was lost on purpose</comment>
-        <translation type="unfinished"></translation>
+        <translation>descartada</translation>
     </message>
     <message>
         <source>handed over</source>
         <comment>an ampoule went to another bench</comment>
-        <translation type="unfinished"></translation>
+        <translation>cedida</translation>
     </message>
     <message>
         <source>leak</source>
         <comment>why a bag is on hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>fuga</translation>
     </message>
     <message>
         <source>colour</source>
         <comment>why a bag is on hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>color</translation>
     </message>
     <message>
         <source>wrong lot</source>
         <comment>why a bag is on hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>lote equivocado</translation>
     </message>
     <message>
         <source>age unknown</source>
         <comment>why a bag is on hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>edad desconocida</translation>
     </message>
     <message>
         <source>failed inspection</source>
         <comment>why a bag is on hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>revisión fallida</translation>
     </message>
     <message>
         <source>another reason</source>
         <comment>why a bag is on hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>otro motivo</translation>
     </message>
     <message>
         <source>empty</source>
         <comment>why a bag was taken down</comment>
-        <translation type="unfinished"></translation>
+        <translation>vacía</translation>
     </message>
     <message>
         <source>past its time</source>
         <comment>why a bag was taken down</comment>
-        <translation type="unfinished"></translation>
+        <translation>fuera de tiempo</translation>
     </message>
     <message>
         <source>discarded</source>
         <comment>why a bag was taken down</comment>
-        <translation type="unfinished"></translation>
+        <translation>desechada</translation>
     </message>
     <message>
         <source>work finished</source>
         <comment>why a bag was taken down</comment>
-        <translation type="unfinished"></translation>
+        <translation>trabajo terminado</translation>
     </message>
     <message>
         <source>time out of the cryogen</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>tiempo fuera del criógeno</translation>
     </message>
     <message>
         <source>time from bath to diluent</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>tiempo del baño al diluyente</translation>
     </message>
     <message>
         <source>time a bag is in use</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>tiempo de uso de la bolsa</translation>
     </message>
     <message>
         <source>bath when ampoules go in</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>baño al entrar las ampollas</translation>
     </message>
     <message>
         <source>temperature of the diluent</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>temperatura del diluyente</translation>
     </message>
     <message>
         <source>bath before the next pull</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>baño antes de la próxima tanda</translation>
     </message>
     <message>
         <source>age of the bath reading</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>antigüedad de la lectura del baño</translation>
     </message>
     <message>
         <source>swirling the bag</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>remover la bolsa</translation>
     </message>
     <message>
         <source>birds with one needle</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>aves con una misma aguja</translation>
     </message>
     <message>
         <source>dose check</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>comprobación de la dosis</translation>
     </message>
     <message>
         <source>start of the next pull</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>comienzo de la próxima tanda</translation>
     </message>
     <message>
         <source>until in the bath</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>hasta el baño</translation>
     </message>
     <message>
         <source>until in diluent</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>hasta el diluyente</translation>
     </message>
     <message>
         <source>until the bag is down</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>hasta retirar la bolsa</translation>
     </message>
     <message>
         <source>until the bath is right</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>hasta que el baño esté bien</translation>
     </message>
     <message>
         <source>until the diluent is right</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>hasta que el diluyente esté bien</translation>
     </message>
     <message>
         <source>until the bath is measured</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>hasta medir el baño</translation>
     </message>
     <message>
         <source>until the next swirl</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>hasta remover otra vez</translation>
     </message>
     <message>
         <source>until the needle is changed</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>hasta cambiar la aguja</translation>
     </message>
     <message>
         <source>until the dose check</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>hasta comprobar la dosis</translation>
     </message>
     <message>
         <source>until the next pull</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>hasta la próxima tanda</translation>
     </message>
     <message>
         <source>too long out of the cryogen</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>demasiado tiempo fuera del criógeno</translation>
     </message>
     <message>
         <source>late into the diluent</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>tarde al diluyente</translation>
     </message>
     <message>
         <source>bag too long in use</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>bolsa demasiado tiempo en uso</translation>
     </message>
     <message>
         <source>bath not right</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>el baño no está bien</translation>
     </message>
     <message>
         <source>diluent not right</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>el diluyente no está bien</translation>
     </message>
     <message>
         <source>bath not measured</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>baño sin medir</translation>
     </message>
     <message>
         <source>swirl is late</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>remover: con retraso</translation>
     </message>
     <message>
         <source>needle change is late</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>cambio de aguja con retraso</translation>
     </message>
     <message>
         <source>dose check is late</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>comprobación de dosis con retraso</translation>
     </message>
     <message>
         <source>pull is late</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>tanda con retraso</translation>
     </message>
     <message>
         <source>inside</source>
         <comment>the bath&apos;s temperature against its tolerance</comment>
-        <translation type="unfinished"></translation>
+        <translation>dentro</translation>
     </message>
     <message>
         <source>not sure</source>
         <comment>the bath&apos;s temperature against its tolerance</comment>
-        <translation type="unfinished"></translation>
+        <translation>dudoso</translation>
     </message>
     <message>
         <source>outside</source>
         <comment>the bath&apos;s temperature against its tolerance</comment>
-        <translation type="unfinished"></translation>
+        <translation>fuera</translation>
     </message>
     <message>
         <source>The thermometer&apos;s own check failed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falló la comprobación del propio termómetro.</translation>
     </message>
     <message>
         <source>The thermometer has not measured yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>El termómetro aún no ha medido.</translation>
     </message>
     <message>
         <source>No thermometer is connected.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay termómetro conectado.</translation>
     </message>
     <message>
         <source>The thermometer&apos;s line is shorted.</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea del termómetro está en cortocircuito.</translation>
     </message>
     <message>
         <source>The thermometer gave no answer.</source>
-        <translation type="unfinished"></translation>
+        <translation>El termómetro no respondió.</translation>
     </message>
     <message>
         <source>The thermometer&apos;s answer cannot be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>La respuesta del termómetro no se puede leer.</translation>
     </message>
     <message>
         <source>That is no temperature of a water bath.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esa no es la temperatura de un baño de agua.</translation>
     </message>
     <message>
         <source>Water cannot change that fast.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua no puede cambiar tan rápido.</translation>
     </message>
     <message>
         <source>The thermometer is gone.</source>
-        <translation type="unfinished"></translation>
+        <translation>El termómetro ya no está.</translation>
     </message>
     <message>
         <source>beyond the calibrated range</source>
         <comment>a reading</comment>
-        <translation type="unfinished"></translation>
+        <translation>fuera del intervalo calibrado</translation>
     </message>
     <message>
         <source>calibration is overdue</source>
         <comment>a thermometer</comment>
-        <translation type="unfinished"></translation>
+        <translation>calibración vencida</translation>
     </message>
     <message>
         <source>not calibrated</source>
         <comment>a thermometer</comment>
-        <translation type="unfinished"></translation>
+        <translation>sin calibrar</translation>
     </message>
     <message>
         <source>too uncertain to say inside</source>
         <comment>a thermometer</comment>
-        <translation type="unfinished"></translation>
+        <translation>demasiado incierto para decir dentro</translation>
     </message>
     <message>
         <source>by name</source>
         <comment>how a person is known: one tap on a name</comment>
-        <translation type="unfinished"></translation>
+        <translation>por su nombre</translation>
     </message>
     <message>
         <source>proven</source>
         <comment>how a person is known: by PIN or badge</comment>
-        <translation type="unfinished"></translation>
+        <translation>probado</translation>
     </message>
     <message>
         <source>minor</source>
         <comment>severity of a deviation</comment>
-        <translation type="unfinished"></translation>
+        <translation>menor</translation>
     </message>
     <message>
         <source>major</source>
         <comment>severity of a deviation</comment>
-        <translation type="unfinished"></translation>
+        <translation>mayor</translation>
     </message>
     <message>
         <source>critical</source>
         <comment>severity of a deviation</comment>
-        <translation type="unfinished"></translation>
+        <translation>crítica</translation>
     </message>
     <message>
         <source>limit</source>
         <comment>sort of a rule: passing it is a deviation</comment>
-        <translation type="unfinished"></translation>
+        <translation>límite</translation>
     </message>
     <message>
         <source>reminder</source>
         <comment>sort of a rule: passing it is only late</comment>
-        <translation type="unfinished"></translation>
+        <translation>recordatorio</translation>
     </message>
     <message>
         <source>recorded</source>
         <comment>status of the record</comment>
-        <translation type="unfinished"></translation>
+        <translation>registrado</translation>
     </message>
     <message>
         <source>recording …</source>
         <comment>status of the record: something waits</comment>
-        <translation type="unfinished"></translation>
+        <translation>registrando …</translation>
     </message>
     <message>
         <source>NOT CONFIRMED</source>
         <comment>status of the record</comment>
-        <translation type="unfinished"></translation>
+        <translation>SIN CONFIRMAR</translation>
     </message>
     <message>
         <source>NOT RECORDED</source>
         <comment>status of the record</comment>
-        <translation type="unfinished"></translation>
+        <translation>SIN REGISTRAR</translation>
     </message>
 </context>
 <context>
     <name>bathside::app::Session</name>
     <message>
         <source>Bathside is running already with this trail (process %1). Use that one, or end it first: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Bathside ya está en marcha con este registro (proceso %1). Use ese, o ciérrelo primero: %2</translation>
     </message>
     <message>
         <source>The trail&apos;s folder cannot be written to (%1): %2</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede escribir en la carpeta del registro (%1): %2</translation>
     </message>
     <message>
         <source>The trail&apos;s folder cannot be made (%1): %2</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede crear la carpeta del registro (%1): %2</translation>
     </message>
 </context>
 <context>
     <name>bathside::app::StationApp</name>
     <message>
         <source>The card cannot be read (%1): %2</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede leer la ficha (%1): %2</translation>
     </message>
     <message>
         <source>Vaccine is being thawed</source>
-        <translation type="unfinished"></translation>
+        <translation>Se está descongelando vacuna</translation>
     </message>
 </context>
 <context>
     <name>bathside::ui::BenchPage</name>
     <message>
         <source>Not taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>No aceptado.</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <extracomment>Under the big clock: whose time it is, and until what.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message numerus="yes">
         <source>%n fit(s) in time together</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Cabe %n a tiempo</numerusform>
+            <numerusform>Caben %n juntas a tiempo</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Too many at once: one every %n second(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Demasiadas a la vez: una cada %n segundo</numerusform>
+            <numerusform>Demasiadas a la vez: una cada %n segundos</numerusform>
         </translation>
     </message>
     <message>
         <source>Eye protection or face shield, insulated gloves, tongs, fresh air. A frozen ampoule can burst. Open it away from you, thumb clear. The label comes first.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas o pantalla facial, guantes aislantes, pinzas, aire fresco. Una ampolla congelada puede reventar. Ábrala lejos de usted, con el pulgar apartado. La etiqueta manda.</translation>
     </message>
     <message>
         <source>No shift is open</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay turno abierto</translation>
     </message>
     <message>
         <source>The big button says what has been DONE. Press it in the moment you have done it: Bathside takes the time, watches the limits and calls you. A slip of the finger? TAKE BACK.</source>
-        <translation type="unfinished"></translation>
+        <translation>El botón grande dice lo que se ha HECHO. Púlselo en cuanto lo haya hecho: Bathside toma la hora, vigila los límites y le avisa. ¿Se le fue el dedo? RETIRAR.</translation>
     </message>
     <message>
         <source>Set the bench up</source>
-        <translation type="unfinished"></translation>
+        <translation>Prepare la mesa</translation>
     </message>
     <message>
         <source>Go through the list: alarm heard, diluent inspected, bath at temperature, eyes and hands protected. Then start a bag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Repase la lista: alarma oída, diluyente revisado, baño a temperatura, ojos y manos protegidos. Después empiece una bolsa.</translation>
     </message>
     <message>
         <source>Ready for a bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Listo para una bolsa</translation>
     </message>
     <message>
         <source>Start a bag, inspect it, draw the diluent. Then take the ampoules out of the cryogen: from there on every step is one press.</source>
-        <translation type="unfinished"></translation>
+        <translation>Empiece una bolsa, revísela, tome el diluyente. Después saque las ampollas del criógeno: desde ahí, cada paso es una pulsación.</translation>
     </message>
     <message>
         <source>TAKE BACK</source>
-        <translation type="unfinished"></translation>
+        <translation>RETIRAR</translation>
     </message>
     <message>
         <source>nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>nada aún</translation>
     </message>
     <message>
         <source>HEARD</source>
-        <translation type="unfinished"></translation>
+        <translation>OÍDA</translation>
     </message>
     <message>
         <source>nothing sounds</source>
-        <translation type="unfinished"></translation>
+        <translation>no suena nada</translation>
     </message>
     <message>
         <source>CLOSE</source>
-        <translation type="unfinished"></translation>
+        <translation>CERRAR</translation>
     </message>
     <message>
         <source>MORE</source>
-        <translation type="unfinished"></translation>
+        <translation>MÁS</translation>
     </message>
     <message>
         <source>on duty: %1</source>
         <extracomment>%1 is a person&apos;s initials.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>de servicio: %1</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::CardGauge</name>
+    <message>
+        <source>Hold a bank card against the outline. Make it wider or narrower until the card fits.</source>
+        <translation>Ponga una tarjeta bancaria sobre el contorno. Ensánchelo o estréchelo hasta que coincida.</translation>
+    </message>
+    <message>
+        <source>narrower</source>
+        <translation>más estrecho</translation>
+    </message>
+    <message>
+        <source>wider</source>
+        <translation>más ancho</translation>
+    </message>
+    <message>
+        <source>it fits</source>
+        <translation>coincide</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>volver</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::Cautions</name>
+    <message>
+        <source>Cryogen burns skin and eyes and displaces the oxygen of a closed room.</source>
+        <translation>El criógeno quema la piel y los ojos y desplaza el oxígeno de un local cerrado.</translation>
+    </message>
+    <message>
+        <source>Frozen ampoules can burst.</source>
+        <translation>Las ampollas congeladas pueden reventar.</translation>
+    </message>
+    <message>
+        <source>Eye or face protection, insulated gloves, tongs, ventilation.</source>
+        <translation>Gafas o pantalla facial, guantes aislantes, pinzas, ventilación.</translation>
+    </message>
+    <message>
+        <source>Glass cuts: open it away from you, thumb clear.</source>
+        <translation>El vidrio corta: ábrala lejos de usted, con el pulgar apartado.</translation>
+    </message>
+    <message>
+        <source>Needles and glass: sharps container.</source>
+        <translation>Agujas y vidrio: al contenedor de punzantes.</translation>
+    </message>
+    <message>
+        <source>Self-injection: medical advice at once.</source>
+        <translation>Autoinyección: consulte a un médico de inmediato.</translation>
+    </message>
+    <message>
+        <source>Label, veterinarian, site rules and law come first.</source>
+        <translation>Mandan la etiqueta, el veterinario, las normas del lugar y la ley.</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::CheckTile</name>
+    <message>
+        <source>needed</source>
+        <comment>a check without which no bag starts</comment>
+        <translation>necesaria</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <comment>a check not done yet</comment>
+        <translation>abierta</translation>
+    </message>
+    <message>
+        <source>ok</source>
+        <translation>bien</translation>
+    </message>
+    <message>
+        <source>not ok</source>
+        <translation>mal</translation>
+    </message>
+    <message>
+        <source>overridden</source>
+        <translation>omitida</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::DayModel</name>
+    <message>
+        <source>An entry of a kind that this version does not know: %1</source>
+        <translation>Una entrada de una clase que esta versión no conoce: %1</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::DayView</name>
+    <message>
+        <source>CORRECTED: %1</source>
+        <translation>CORREGIDO: %1</translation>
+    </message>
+    <message>
+        <source>TAKEN BACK: %1</source>
+        <translation>RETIRADO: %1</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::FieldSheet</name>
+    <message>
+        <source>… the rest is in the export</source>
+        <translation>… el resto está en la exportación</translation>
     </message>
 </context>
 <context>
     <name>bathside::ui::Frame</name>
     <message>
         <source>REHEARSAL</source>
-        <translation type="unfinished"></translation>
+        <translation>ENSAYO</translation>
     </message>
     <message>
         <source>Nothing here counts. The real day has its own record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí nada cuenta. El día real tiene su propio registro.</translation>
     </message>
 </context>
 <context>
@@ -2287,142 +2631,509 @@
     <message>
         <source>A B C</source>
         <comment>shows the letter keys</comment>
-        <translation type="unfinished"></translation>
+        <translation>A B C</translation>
     </message>
     <message>
         <source>1 2 3</source>
         <comment>shows the digit keys</comment>
-        <translation type="unfinished"></translation>
+        <translation>1 2 3</translation>
     </message>
     <message>
         <source>Space</source>
         <comment>the space between words</comment>
-        <translation type="unfinished"></translation>
+        <translation>Espacio</translation>
     </message>
     <message>
         <source>Delete the last sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar el último signo</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejarlo</translation>
     </message>
     <message>
         <source>Set</source>
-        <translation type="unfinished"></translation>
+        <translation>Fijar</translation>
     </message>
     <message numerus="yes">
         <source>Type at least %n signs.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Escriba al menos %n signo.</numerusform>
+            <numerusform>Escriba al menos %n signos.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::LineTiles</name>
+    <message>
+        <source>%1 · %2</source>
+        <extracomment>A line of injectors and the bag that hangs on it: &quot;line A · bag B4&quot;.</extracomment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 · no bag</source>
+        <translation>%1 · sin bolsa</translation>
     </message>
 </context>
 <context>
     <name>bathside::ui::NumberPad</name>
     <message>
         <source>Delete the last sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar el último signo</translation>
     </message>
     <message>
         <source>Set</source>
-        <translation type="unfinished"></translation>
+        <translation>Fijar</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejarlo</translation>
     </message>
     <message>
         <source>Type a number first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba primero un número.</translation>
     </message>
     <message>
         <source>That is outside what can be. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso está fuera de lo posible. %1</translation>
     </message>
     <message>
         <source>From %1 to %2 %3.</source>
         <comment>lowest, highest, unit</comment>
-        <translation type="unfinished"></translation>
+        <translation>De %1 a %2 %3.</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::RecordPage</name>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) earlier</source>
+        <translation>
+            <numerusform>%n día antes</numerusform>
+            <numerusform>%n días antes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) later</source>
+        <translation>
+            <numerusform>%n día después</numerusform>
+            <numerusform>%n días después</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Which day?</source>
+        <translation>¿Qué día?</translation>
+    </message>
+    <message>
+        <source>none this day</source>
+        <translation>ninguna este día</translation>
+    </message>
+    <message>
+        <source>one person …</source>
+        <translation>una persona …</translation>
+    </message>
+    <message>
+        <source>one bag …</source>
+        <translation>una bolsa …</translation>
+    </message>
+    <message>
+        <source>one lot …</source>
+        <translation>un lote …</translation>
+    </message>
+    <message>
+        <source>another day …</source>
+        <translation>otro día …</translation>
+    </message>
+    <message>
+        <source>What shall be shown?</source>
+        <translation>¿Qué se muestra?</translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <translation>más …</translation>
+    </message>
+    <message>
+        <source>Which one?</source>
+        <translation>¿Cuál?</translation>
+    </message>
+    <message>
+        <source>Export %1 to where?</source>
+        <translation>¿Adónde se exporta %1?</translation>
+    </message>
+    <message>
+        <source>Not copied: a pull is open. Copy the record between pulls.</source>
+        <translation>No copiado: hay una tanda abierta. Copie el registro entre tandas.</translation>
+    </message>
+    <message>
+        <source>Copy the whole record to where?</source>
+        <translation>¿Adónde se copia todo el registro?</translation>
+    </message>
+    <message>
+        <source>(no stick was found)</source>
+        <translation>(no se encontró ninguna memoria)</translation>
+    </message>
+    <message>
+        <source>entry %1</source>
+        <translation>entrada %1</translation>
+    </message>
+    <message>
+        <source>Which entry?</source>
+        <translation>¿Qué entrada?</translation>
+    </message>
+    <message>
+        <source>person %1</source>
+        <translation>persona %1</translation>
+    </message>
+    <message>
+        <source>bag %1</source>
+        <translation>bolsa %1</translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation>lote %1</translation>
+    </message>
+    <message>
+        <source>Entry %1, recorded.</source>
+        <translation>Entrada %1, registrada.</translation>
+    </message>
+    <message>
+        <source>It was corrected later.</source>
+        <translation>Se corrigió después.</translation>
+    </message>
+    <message>
+        <source>It was taken back.</source>
+        <translation>Se retiró.</translation>
+    </message>
+    <message>
+        <source>It mends what was said before.</source>
+        <translation>Enmienda lo dicho antes.</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>arriba</translation>
+    </message>
+    <message>
+        <source>a page</source>
+        <translation>una página</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <translation>abajo</translation>
+    </message>
+    <message>
+        <source>one up</source>
+        <translation>una arriba</translation>
+    </message>
+    <message>
+        <source>one down</source>
+        <translation>una abajo</translation>
+    </message>
+    <message>
+        <source>exact content</source>
+        <translation>contenido exacto</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <translation>cerrar</translation>
+    </message>
+    <message>
+        <source>working …</source>
+        <translation>trabajando …</translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation>mesa</translation>
+    </message>
+    <message>
+        <source>day before</source>
+        <translation>día anterior</translation>
+    </message>
+    <message>
+        <source>day after</source>
+        <translation>día siguiente</translation>
+    </message>
+    <message>
+        <source>this is the last</source>
+        <translation>este es el último</translation>
+    </message>
+    <message>
+        <source>show …</source>
+        <translation>mostrar …</translation>
+    </message>
+    <message>
+        <source>verify</source>
+        <translation>verificar</translation>
+    </message>
+    <message>
+        <source>export</source>
+        <translation>exportar</translation>
+    </message>
+    <message>
+        <source>copy</source>
+        <translation>copiar</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries</source>
+        <translation>
+            <numerusform>%n entrada</numerusform>
+            <numerusform>%n entradas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more waiting to be recorded</source>
+        <translation>
+            <numerusform>%n más espera a ser registrada</numerusform>
+            <numerusform>%n más esperan a ser registradas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Reading …</source>
+        <translation>Leyendo …</translation>
+    </message>
+    <message>
+        <source>There is nothing of this on this day.</source>
+        <translation>No hay nada de esto en este día.</translation>
+    </message>
+    <message>
+        <source>pick an entry</source>
+        <translation>elija una entrada</translation>
+    </message>
+    <message>
+        <source>linked entries</source>
+        <translation>entradas ligadas</translation>
+    </message>
+    <message>
+        <source>linked</source>
+        <translation>ligadas</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguna</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::SetUpPage</name>
+    <message>
+        <source>ok</source>
+        <translation>bien</translation>
+    </message>
+    <message>
+        <source>not ok</source>
+        <translation>mal</translation>
+    </message>
+    <message>
+        <source>go on without it …</source>
+        <translation>seguir sin ella …</translation>
+    </message>
+    <message>
+        <source>with a reason, on record</source>
+        <translation>con un motivo, en el registro</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>volver</translation>
+    </message>
+    <message>
+        <source>the shift lead decided it</source>
+        <translation>lo decidió el encargado</translation>
+    </message>
+    <message>
+        <source>checked in another way</source>
+        <translation>comprobado de otro modo</translation>
+    </message>
+    <message>
+        <source>not needed today</source>
+        <translation>hoy no hace falta</translation>
+    </message>
+    <message>
+        <source>is being put right</source>
+        <translation>se está arreglando</translation>
+    </message>
+    <message>
+        <source>another reason …</source>
+        <translation>otro motivo …</translation>
+    </message>
+    <message>
+        <source>Why go on without it?</source>
+        <translation>¿Por qué seguir sin ella?</translation>
+    </message>
+    <message>
+        <source>no loudspeaker</source>
+        <translation>sin altavoz</translation>
+    </message>
+    <message>
+        <source>I HEARD IT</source>
+        <translation>LA OIGO</translation>
+    </message>
+    <message>
+        <source>play it again</source>
+        <translation>que suene otra vez</translation>
+    </message>
+    <message>
+        <source>not heard</source>
+        <translation>no se oye</translation>
+    </message>
+    <message>
+        <source>another loudspeaker …</source>
+        <translation>otro altavoz …</translation>
+    </message>
+    <message>
+        <source>The alarm is playing. Was it heard at the bench?</source>
+        <translation>La alarma está sonando. ¿Se oye en la mesa?</translation>
+    </message>
+    <message>
+        <source>Which loudspeaker?</source>
+        <translation>¿Qué altavoz?</translation>
+    </message>
+    <message>
+        <source>No other loudspeaker was found.</source>
+        <translation>No se encontró otro altavoz.</translation>
+    </message>
+    <message>
+        <source>light screen</source>
+        <translation>pantalla clara</translation>
+    </message>
+    <message>
+        <source>dark screen</source>
+        <translation>pantalla oscura</translation>
+    </message>
+    <message>
+        <source>true size …</source>
+        <translation>tamaño real …</translation>
+    </message>
+    <message>
+        <source>with a bank card</source>
+        <translation>con una tarjeta bancaria</translation>
+    </message>
+    <message>
+        <source>The screen</source>
+        <translation>La pantalla</translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation>mesa</translation>
+    </message>
+    <message>
+        <source>more checks</source>
+        <translation>más comprobaciones</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which page of how many</comment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>which one?</source>
+        <translation>¿cuál?</translation>
+    </message>
+    <message>
+        <source>not ok …</source>
+        <translation>mal …</translation>
+    </message>
+    <message>
+        <source>test the alarm</source>
+        <translation>probar la alarma</translation>
+    </message>
+    <message>
+        <source>heard</source>
+        <translation>oída</translation>
+    </message>
+    <message>
+        <source>bath reading</source>
+        <translation>lectura del baño</translation>
+    </message>
+    <message>
+        <source>on duty</source>
+        <translation>de servicio</translation>
+    </message>
+    <message>
+        <source>nobody yet</source>
+        <translation>nadie aún</translation>
+    </message>
+    <message>
+        <source>screen …</source>
+        <translation>pantalla …</translation>
     </message>
 </context>
 <context>
     <name>bathside::ui::StartPage</name>
     <message>
         <source>Bathside</source>
-        <translation type="unfinished"></translation>
+        <translation>Bathside</translation>
     </message>
     <message>
         <source>Out of the cryogen, into the bath, into the diluent, into the bag: Bathside takes the times, watches the limits and keeps the record. The label, the veterinarian in charge and the site&apos;s rules come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuera del criógeno, al baño, al diluyente, a la bolsa: Bathside toma los tiempos, vigila los límites y lleva el registro. Mandan la etiqueta, el veterinario responsable y las normas del lugar.</translation>
     </message>
     <message>
         <source>Rehearse the demo day</source>
-        <translation type="unfinished"></translation>
+        <translation>Ensayar el día de muestra</translation>
     </message>
     <message>
         <source>Nothing counts. Try every button.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada cuenta. Pruebe todos los botones.</translation>
     </message>
     <message>
         <source>Start the real day</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezar el día real</translation>
     </message>
     <message>
         <source>Everything is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo queda registrado.</translation>
     </message>
     <message>
         <source>light screen</source>
-        <translation type="unfinished"></translation>
+        <translation>pantalla clara</translation>
     </message>
     <message>
         <source>dark screen</source>
-        <translation type="unfinished"></translation>
+        <translation>pantalla oscura</translation>
     </message>
 </context>
 <context>
     <name>bathside::ui::StatusBar</name>
     <message>
         <source>no bath reading</source>
-        <translation type="unfinished"></translation>
+        <translation>baño sin lectura</translation>
     </message>
     <message>
         <source>bath not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>baño sin medir</translation>
     </message>
     <message>
         <source>%1 · %2 ago</source>
         <extracomment>Under the bath&apos;s temperature; %1 is the verdict (&quot;inside&quot;), %2 the reading&apos;s age (&quot;4 min&quot;).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 · hace %2</translation>
     </message>
     <message>
         <source>too old: %1 ago</source>
-        <translation type="unfinished"></translation>
+        <translation>vieja: hace %1</translation>
     </message>
     <message numerus="yes">
         <source>%n waiting</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n en espera</numerusform>
+            <numerusform>%n en espera</numerusform>
         </translation>
     </message>
     <message>
         <source>NO SOUND</source>
-        <translation type="unfinished"></translation>
+        <translation>SIN SONIDO</translation>
     </message>
     <message>
         <source>sound</source>
-        <translation type="unfinished"></translation>
+        <translation>sonido</translation>
     </message>
     <message>
         <source>proven</source>
-        <translation type="unfinished"></translation>
+        <translation>probado</translation>
     </message>
     <message>
         <source>not proven</source>
-        <translation type="unfinished"></translation>
+        <translation>sin probar</translation>
     </message>
 </context>
 </TS>
