@@ -113,7 +113,7 @@ void AskPane::put(QWidget* shown, Room room)
         return;
     shown->setGeometry(rect());
     shown->show();
-    if (room != Room::Beside)
+    if (shown != m_choices)
         shown->setFocus();
 }
 

@@ -33,6 +33,11 @@ public:
     void close() override;
 
     [[nodiscard]] Room room() const noexcept { return m_room; }
+    /// The big button and the clock are covered.
+    [[nodiscard]] bool coversStep() const noexcept
+    {
+        return m_room == Room::Whole || m_room == Room::Page;
+    }
     [[nodiscard]] bool isOpen() const noexcept { return m_room != Room::None; }
     [[nodiscard]] const std::optional<Step>& step() const noexcept { return m_step; }
     /// The big button was pressed while a question stands.

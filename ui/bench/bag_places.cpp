@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <utility>
 
 #include "core/bench/next.h"
 #include "ui/models/urgent.h"
@@ -21,10 +22,11 @@ bool wasDownBefore(const Bag* bag, const Bag& next)
     return !bag || (bag->down && bag->down->moment.seq < next.started.seq);
 }
 
-QString whereText(const Bag& bag)
+/// Where a bag is that hangs nowhere.
+QString standing(const Bag& bag)
 {
     if (bag.line)
-        return subjectText(subjectOf(*bag.line));
+        return {};
     return bag.mixed ? BagPlaceText::tr("not hung") : BagPlaceText::tr("being made up");
 }
 
@@ -35,8 +37,8 @@ QString swirlText(const Bag& bag, const Stamp& now)
         return {};
     if (*left <= Micros::zero())
         return BagPlaceText::tr("swirl now");
-    //: When the bag has to be swirled next; %1 is "8 min" or "45 s".
-    return BagPlaceText::tr("swirl in %1").arg(ageText(*left));
+    //: On a narrow tile: when the bag has to be swirled next; %1 is "8 min" or "45 s".
+    return BagPlaceText::tr("swirl: %1").arg(ageText(*left));
 }
 
 const Ampoule* readyForBag(const Bench& bench)
@@ -73,8 +75,8 @@ std::vector<const Bag*> bagPlaces(const Bench& bench)
 BagState bagState(const Bag& bag, const Alarms& due, const Stamp& now)
 {
     BagState state;
-    state.name = subjectText(subjectOf(bag.id));
-    state.line = whereText(bag);
+    state.name = idText(bag.id);
+    state.line = bag.line ? subjectText(subjectOf(*bag.line)) : QString();
     const auto level = worstFor(due, subjectOf(bag.id));
     state.role = bag.held ? Role::Limit : bag.firstDiluent ? roleOf(level) : Role::Neutral;
     if (level)
@@ -84,11 +86,13 @@ BagState bagState(const Bag& bag, const Alarms& due, const Stamp& now)
         state.left = BagPlaceText::tr("ON HOLD: %1").arg(wordOf(bag.held->why));
         return state;
     }
-    state.next = swirlText(bag, now);
+    state.next = bag.line ? swirlText(bag, now) : standing(bag);
     const auto left = bagLeft(bag, now);
-    if (!left)
+    if (!left) {
+        state.left = std::exchange(state.next, {});
         return state;
-    state.left = leftText(left->time);
+    }
+    state.left = left->time > Micros::zero() ? ageText(left->time) : u'+' + ageText(-left->time);
     const auto& limit = bag.card->limit(LimitName::InUse).time;
     const auto whole = static_cast<double>(limit.at->count());
     state.used =

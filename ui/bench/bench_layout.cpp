@@ -5,13 +5,14 @@
 namespace bathside::ui {
 namespace {
 
-constexpr double kStepColumn = 85;  // mm; the clock's digits want more than the step's 60
+constexpr double kStepColumn = 87;  // mm: 60 for the step, 22 beside it
 constexpr double kMostForStep = 0.48;
-constexpr double kSideShare = 0.23;
-constexpr double kFacts = 6.5, kHair = 1.2;
-constexpr double kTile = 30;        // a bag's tile, at least
-constexpr double kRoomyRow = 30;    // bottom row of a larger panel
-constexpr double kTallPanel = 150;  // mm; from here on there is room to spare
+constexpr double kSideShare = 0.252;
+constexpr double kFacts = 6, kHair = 1.2;          // the facts fill the gap above the bottom row
+constexpr double kTile = 30;                       // a bag's tile, at least
+constexpr double kRoomyRow = 30, kRoomyFacts = 9;  // bottom row of a larger panel
+constexpr double kClockShare = 1.35;  // of the digits' height: what stands under them, too
+constexpr double kTallPanel = 150;    // mm; from here on there is room to spare
 
 /// `n` equal parts of `span` px with `gap` between; the first ones take the odd pixels.
 std::vector<std::pair<int, int>> parts(int from, int span, int n, int gap)
@@ -49,22 +50,21 @@ BenchLayout benchLayout(QSize page, const Metrics& metrics, int clockWidth)
     const int hair = metrics.ceilPx(kHair);
     const bool tall = metrics.panelMm().height() > kTallPanel;
     const int bottom = metrics.ceilPx(tall ? kRoomyRow : Metrics::kPrimary);
-    const int middle = page.height() - bottom - gap;
+    const int facts = metrics.ceilPx(tall ? kRoomyFacts : kFacts);
+    const int middle = page.height() - bottom - facts;
     const int least = metrics.ceilPx(kStepColumn);
     const int right =
         std::clamp(clockWidth, least, std::max(least, qRound(page.width() * kMostForStep)));
     const int leftWidth = page.width() - right - gap;
-    const int facts = metrics.ceilPx(kFacts);
     const int x = leftWidth + gap;
     const int step = std::max(metrics.ceilPx(Metrics::kStepHeight),
-                              middle - hair - qRound(metrics.px(metrics.digitsMm() * 1.35)));
+                              middle - hair - qRound(metrics.px(metrics.digitsMm() * kClockShare)));
+    const int side = std::max(metrics.ceilPx(Metrics::kMinimum), qRound(right * kSideShare));
 
     BenchLayout layout;
-    layout.left = {0, 0, leftWidth, middle - facts - hair};
+    layout.left = {0, 0, leftWidth, middle};
     layout.whole = {0, 0, page.width(), middle};
-    layout.facts = {0, middle - facts, leftWidth, facts};
-    layout.refusal = {0, middle - facts, leftWidth, facts + gap - 1};
-    const int side = std::max(metrics.ceilPx(Metrics::kMinimum), qRound(right * kSideShare));
+    layout.facts = {0, middle, page.width(), facts};
     layout.step = {x, middle - step, right - side - gap, step};
     layout.side = {page.width() - side, middle - step, side, step};
     layout.clock = {x, 0, right, middle - step - hair};

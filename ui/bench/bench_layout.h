@@ -17,8 +17,7 @@ namespace bathside::ui {
 struct BenchLayout {
     QRect left;                   // lanes, lines, questions, choices
     QRect whole;                  // for pads: left and right together
-    QRect facts;                  // the last facts, under the left
-    QRect refusal;                // over the facts, and the gap below them
+    QRect facts;                  // the last facts, or a refusal, in the gap above the bottom row
     QRect clock;                  // right, above the step
     QRect step;                   // right
     QRect side;                   // beside the step: a later one

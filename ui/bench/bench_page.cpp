@@ -9,6 +9,7 @@
 #include "ui/bench/ask_pull.h"
 #include "ui/bench/ask_shift.h"
 #include "ui/bench/bag_places.h"
+#include "ui/bench/line_tiles.h"
 #include "ui/bench/pull_lanes.h"
 #include "ui/controls/bag_tile.h"
 #include "ui/controls/banner.h"
@@ -40,7 +41,7 @@ BenchPage::BenchPage(StationModel& model, const Language& language, std::string 
       m_hintTitle(new Label(this)),
       m_hint(new Label(this)),
       m_lanes(new PullLanes(this)),
-      m_lines(new ChoiceGrid(QStringLiteral("lines"), this)),
+      m_lines(new LineTiles(this)),
       m_takeBack(new TapButton(QStringLiteral("take-back"), this)),
       m_heard(new TapButton(QStringLiteral("heard"), this)),
       m_more(new TapButton(QStringLiteral("more"), this)),
@@ -63,10 +64,7 @@ BenchPage::BenchPage(StationModel& model, const Language& language, std::string 
     follow();
 }
 
-TapButton* BenchPage::step()
-{
-    return m_ask->isOpen() && m_ask->room() != AskPane::Room::Beside ? nullptr : m_step;
-}
+TapButton* BenchPage::step() { return m_ask->coversStep() ? nullptr : m_step; }
 
 void BenchPage::connectAll()
 {
@@ -83,8 +81,8 @@ void BenchPage::connectAll()
             return putOff();
         ask(stamp, [this] { askMore(m_context); });
     });
-    connect(m_lines, &ChoiceGrid::chosen, this, [this](const QString& id, const TapStamp& stamp) {
-        ask(stamp, [this, id] { askLine(m_context, {id.toStdString()}); });
+    connect(m_lines, &LineTiles::chosen, this, [this](const LineId& line, const TapStamp& stamp) {
+        ask(stamp, [this, line] { askLine(m_context, line); });
     });
     connect(m_ask, &AskPane::changed, this, [this] {
         place();

@@ -24,6 +24,7 @@ class Banner;
 class BigClock;
 class FactList;
 class Label;
+class LineTiles;
 class PullLanes;
 class StepButton;
 
@@ -62,6 +63,8 @@ private:
 
     // what is shown (bench_render.cpp)
     void place();
+    void placeAsked(const BenchLayout& at);
+    void placeStep();
     void makeTiles(std::size_t count);
     void follow();
     void render();
@@ -70,7 +73,6 @@ private:
     void renderClock();
     void renderNote();
     void renderLeft();
-    void renderLines();
     void renderHint();
     void renderFacts();
     void renderBottom();
@@ -78,6 +80,7 @@ private:
     void renderRefusal();
     [[nodiscard]] Left left() const;
     [[nodiscard]] bool isBeforePull() const;
+    [[nodiscard]] bool stepIsWide() const;
 
     StationModel& m_model;
     const Language& m_language;
@@ -87,13 +90,14 @@ private:
     BigClock* m_clock;
     Label *m_noteTitle, *m_note, *m_hintTitle, *m_hint;
     PullLanes* m_lanes;
-    ChoiceGrid* m_lines;
+    LineTiles* m_lines;
     std::vector<FactList*> m_facts;
     TapButton *m_takeBack, *m_heard, *m_more;
     std::vector<BagTile*> m_tiles;
     Banner* m_refusal;
     AskPane* m_ask;
     BenchContext m_context;
+    BenchLayout m_at;
     std::optional<Stamp> m_refusedAt;
     bool m_questionsWait = false;  // put off until the next pull has ended
 };

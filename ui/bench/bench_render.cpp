@@ -2,10 +2,10 @@
 #include <algorithm>
 
 #include "core/bench/next.h"
-#include "ui/bench/ask_line.h"
 #include "ui/bench/ask_shift.h"
 #include "ui/bench/bag_places.h"
 #include "ui/bench/bench_page.h"
+#include "ui/bench/line_tiles.h"
 #include "ui/bench/pull_lanes.h"
 #include "ui/controls/bag_tile.h"
 #include "ui/controls/banner.h"
@@ -30,9 +30,27 @@ using namespace std::chrono_literals;
 
 constexpr Micros kRefusalStays = 6s;
 
+/// Minutes and seconds of what is near, else whole minutes.
+void setTime(BigClockState& state, const Urgent& urgent)
+{
+    constexpr Micros kNear = 10min;
+    if (urgent.of == Urgent::Of::Ampoule || (urgent.left < kNear && urgent.left > -kNear)) {
+        state.time = countdownText(urgent.left);
+        return;
+    }
+    const auto minutes = std::chrono::duration_cast<std::chrono::minutes>(urgent.left).count();
+    state.time = minutes < 0 ? QStringLiteral("+%1").arg(-minutes) : QString::number(minutes);
+    //: After the digits of the big clock: minutes.
+    state.unit = BenchPage::tr("min");
+}
+
 }  // namespace
 
-void BenchPage::resizeEvent(QResizeEvent*) { place(); }
+void BenchPage::resizeEvent(QResizeEvent*)
+{
+    place();
+    render();
+}
 
 void BenchPage::changeEvent(QEvent* event)
 {
@@ -43,43 +61,65 @@ void BenchPage::changeEvent(QEvent* event)
 
 void BenchPage::place()
 {
+    constexpr double kTitleMm = 13;
     const Metrics& metrics = theme().metrics();
-    const BenchLayout at = benchLayout(size(), metrics, m_clock->sizeHint().width());
-    m_step->setGeometry(at.step);
-    m_side->setGeometry(at.side);
-    m_clock->setGeometry(at.clock);
-    const int title = metrics.ceilPx(13);
-    m_noteTitle->setGeometry(at.clock.adjusted(0, 0, 0, title - at.clock.height()));
-    m_note->setGeometry(at.clock.adjusted(0, title, 0, 0));
-    m_hintTitle->setGeometry(at.left.adjusted(0, 0, 0, title - at.left.height()));
-    m_hint->setGeometry(at.left.adjusted(0, title, 0, 0));
-    m_lanes->setGeometry(at.left);
-    m_lines->setGeometry(at.left);
-    for (int i = 0; i < static_cast<int>(m_facts.size()); ++i) {
-        const int wide = at.facts.width() / static_cast<int>(m_facts.size());
-        m_facts[static_cast<std::size_t>(i)]->setGeometry(at.facts.left() + i * wide,
-                                                          at.facts.top(), wide, at.facts.height());
+    m_at = benchLayout(size(), metrics, m_clock->sizeHint().width());
+    const int title = metrics.ceilPx(kTitleMm);
+    const auto split = [title](const QRect& room, Label* above, Label* below) {
+        above->setGeometry(room.left(), room.top(), room.width(), title);
+        below->setGeometry(room.adjusted(0, title, 0, 0));
+    };
+    m_clock->setGeometry(m_at.clock);
+    split(m_at.clock, m_noteTitle, m_note);
+    split(m_at.left, m_hintTitle, m_hint);
+    m_lanes->setGeometry(m_at.left);
+    m_lines->setGeometry(m_at.left);
+    const auto facts = static_cast<int>(m_facts.size());
+    for (int i = 0; i < facts; ++i) {
+        const int wide = m_at.facts.width() / facts;
+        m_facts[static_cast<std::size_t>(i)]->setGeometry(
+            m_at.facts.left() + i * wide, m_at.facts.top(), wide, m_at.facts.height());
     }
-    m_refusal->setGeometry(at.refusal);
-    m_takeBack->setGeometry(at.takeBack);
-    m_heard->setGeometry(at.heard);
-    m_more->setGeometry(at.more);
-    makeTiles(at.tiles.size());
+    m_refusal->setGeometry(m_at.facts);
+    m_takeBack->setGeometry(m_at.takeBack);
+    m_heard->setGeometry(m_at.heard);
+    m_more->setGeometry(m_at.more);
+    makeTiles(m_at.tiles.size());
     for (std::size_t i = 0; i < m_tiles.size(); ++i)
-        m_tiles[i]->setGeometry(at.tiles[i]);
+        m_tiles[i]->setGeometry(m_at.tiles[i]);
+    placeStep();
+    placeAsked(m_at);
+}
+
+void BenchPage::placeAsked(const BenchLayout& at)
+{
     switch (m_ask->room()) {
         case AskPane::Room::None:
-            break;
+            return;
         case AskPane::Room::Beside:
-            m_ask->setGeometry(at.left);
-            break;
+            return m_ask->setGeometry(at.left);
         case AskPane::Room::Whole:
-            m_ask->setGeometry(at.whole);
-            break;
+            return m_ask->setGeometry(at.whole);
         case AskPane::Room::Page:
-            m_ask->setGeometry(rect());
-            break;
+            return m_ask->setGeometry(rect());
     }
+}
+
+// From the last step before a pull to its end the place beside the big button stays where it is.
+bool BenchPage::stepIsWide() const
+{
+    if (m_ask->step())
+        return true;
+    const NextDeed deed = next(m_model.bench()).deed;
+    const bool nearPull =
+        deed == NextDeed::DrawDiluent || deed == NextDeed::TakeOut || deed == NextDeed::MoveOn;
+    return !nearPull && !m_model.isInCriticalWindow() && !sideStep(m_model);
+}
+
+void BenchPage::placeStep()
+{
+    m_step->setGeometry(stepIsWide() ? m_at.step.united(m_at.side) : m_at.step);
+    m_side->setGeometry(m_at.side);
 }
 
 void BenchPage::makeTiles(std::size_t count)
@@ -94,6 +134,7 @@ void BenchPage::makeTiles(std::size_t count)
         connect(tile, &TapButton::pressed, this,
                 [this, index](const TapStamp& stamp) { pressTile(index, stamp); });
         tile->stackUnder(m_refusal);
+        tile->hide();
         m_tiles.push_back(tile);
     }
 }
@@ -130,8 +171,9 @@ void BenchPage::followWindow()
 
 void BenchPage::renderStep()
 {
-    const bool covered = m_ask->isOpen() && m_ask->room() != AskPane::Room::Beside;
+    const bool covered = m_ask->coversStep();
     m_step->setVisible(!covered);
+    placeStep();
     const auto side = m_ask->isOpen() ? std::nullopt : sideStep(m_model);
     m_side->setVisible(side.has_value());
     if (side) {
@@ -157,7 +199,7 @@ bool BenchPage::isBeforePull() const
 
 void BenchPage::renderClock()
 {
-    const bool covered = m_ask->isOpen() && m_ask->room() != AskPane::Room::Beside;
+    const bool covered = m_ask->coversStep();
     const auto urgent = mostUrgent(m_model.bench(), m_model.alarms(), m_model.now());
     const bool notes = isBeforePull() || !urgent;
     m_clock->setVisible(!covered && !notes);
@@ -174,7 +216,7 @@ void BenchPage::renderClock()
     if (urgent->of != Urgent::Of::NextPull)
         //: Under the big clock: whose time it is, and until what.
         state.label = tr("%1: %2").arg(subjectText(urgent->subject), state.label);
-    state.time = countdownText(urgent->left);
+    setTime(state, *urgent);
     m_clock->setState(state);
 }
 
@@ -192,15 +234,15 @@ void BenchPage::renderNote()
     const auto seconds = std::chrono::duration_cast<std::chrono::seconds>(pace.stagger).count();
     m_noteTitle->setWeight(Weight::Strong);
     m_noteTitle->setText(pace.together >= count ? tr("%n fit(s) in time together", nullptr, count)
-                                                : tr("Too many at once: one every %n second(s)",
-                                                     nullptr, static_cast<int>(seconds)));
+                                                : tr("Stagger: one every %n second(s)", nullptr,
+                                                     static_cast<int>(seconds)));
     m_noteTitle->setRole(pace.together >= count ? Role::Neutral : Role::HeadsUp);
     m_noteTitle->setMaxLines(2);
-    m_note->setMaxLines(6);
+    m_note->setMaxLines(5);
     m_note->setCapMm(4, Metrics::kSmall);
     m_note->setText(tr(
-        "Eye protection or face shield, insulated gloves, tongs, fresh air. "
-        "A frozen ampoule can burst. Open it away from you, thumb clear. The label comes first."));
+        "Face shield, insulated gloves, tongs, fresh air. Ampoules can burst: open them away from "
+        "you, thumb clear. The label comes first."));
 }
 
 BenchPage::Left BenchPage::left() const
@@ -229,28 +271,9 @@ void BenchPage::renderLeft()
                         !m_model.isInCriticalWindow());
     }
     if (shown == Left::Lines)
-        renderLines();
+        m_lines->render(m_model.bench(), m_model.alarms());
     if (shown == Left::Hint)
         renderHint();
-}
-
-void BenchPage::renderLines()
-{
-    const Bench& bench = m_model.bench();
-    QList<Choice> choices;
-    for (const auto& [id, line] : bench.lines) {
-        const Bag* bag = bench.bagOn(id);
-        const QString name = subjectText(subjectOf(id));
-        const QString what = bag ? subjectText(subjectOf(bag->id)) : tr("no bag");
-        const auto level = worstFor(m_model.alarms(), subjectOf(id));
-        choices.append({.id = idText(id),
-                        .word = QStringLiteral("%1 · %2").arg(name, what),
-                        .line = lineText(bench, line),
-                        .role = level ? roleOf(*level) : Role::Neutral,
-                        .mark = level ? markOf(roleOf(*level)) : Mark::None});
-    }
-    m_lines->setColumns(choices.size() > 3 ? 2 : 1);
-    m_lines->setChoices(choices);
 }
 
 void BenchPage::renderHint()
@@ -284,16 +307,20 @@ void BenchPage::renderHint()
 
 void BenchPage::renderFacts()
 {
-    const bool covered = m_ask->isOpen() && m_ask->room() != AskPane::Room::Beside;
+    constexpr double kForTimes = 60;  // mm
+    const bool covered = m_ask->room() == AskPane::Room::Page;
+    const bool timed =
+        !m_facts.empty() && theme().metrics().mm(m_facts.front()->width()) >= kForTimes;
     const auto said = lastSaid(m_model.state(), m_model.record().recorded, m_facts.size());
     for (std::size_t i = 0; i < m_facts.size(); ++i) {
         m_facts[i]->setVisible(!covered && !m_refusedAt);
         QList<FactLine> one;
         if (i < said.size())
-            one.append({.text = shortText(said[i].facts),
-                        .time = localTimeText(said[i].at.wall, m_context.zoneNow()),
-                        .recorded = said[i].recorded,
-                        .refused = false});
+            one.append(
+                {.text = shortText(said[i].facts),
+                 .time = timed ? localTimeText(said[i].at.wall, m_context.zoneNow()) : QString(),
+                 .recorded = said[i].recorded,
+                 .refused = false});
         m_facts[i]->setFacts(one);
     }
 }

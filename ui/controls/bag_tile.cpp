@@ -39,7 +39,7 @@ void BagTile::describe()
 BagTile::Rooms BagTile::rooms() const
 {
     const Metrics& metrics = theme().metrics();
-    const double by = metrics.px(2);
+    const double by = metrics.px(1.5);
     QRectF rest = QRectF(rect()).adjusted(by, metrics.px(1.6), -by, -metrics.px(1.8));
     Rooms at;
     if (m_state.used >= 0) {
@@ -77,7 +77,7 @@ QList<PlacedText> BagTile::texts() const
              Qt::AlignRight | Qt::AlignVCenter,
              {3.6, Metrics::kSmall, Weight::Regular, 1},
              ink},
-            {m_state.left, at.left, left, {4.2, Metrics::kSmall, Weight::Strong, 1}, ink},
+            {m_state.left, at.left, left, {5.5, Metrics::kSmall, Weight::Strong, 2}, ink},
             {m_state.next, at.next, left, {3.6, Metrics::kSmall, Weight::Regular, 1}, ink}};
 }
 

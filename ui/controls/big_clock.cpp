@@ -13,6 +13,8 @@ namespace bathside::ui {
 namespace {
 
 constexpr double kLeastDigitsMm = 10;
+constexpr double kPlusShare = 0.5, kUnitShare = 0.25;  // of the digits' height
+constexpr double kInsetMm = 0.6, kOneLineMm = 5.4, kTwoLinesMm = 17;
 
 }  // namespace
 
@@ -40,49 +42,91 @@ void BigClock::setState(const BigClockState& state)
 QSize BigClock::sizeHint() const
 {
     const double digits = theme().metrics().digitsMm();
-    const double width =
-        theme().metrics().mm(widthOf(QStringLiteral("0:00"), digits, Weight::Strong));
-    return sizeOfMm(width + 2 * Metrics::kInset, digits + 16 + 2 * Metrics::kInset);
+    const double plus = widthOf(QStringLiteral("+"), kPlusShare * digits, Weight::Narrow);
+    const double wide =
+        theme().metrics().mm(plus + widthOf(QStringLiteral("0:00"), digits, Weight::Narrow));
+    return sizeOfMm(wide + 2 * kInsetMm, digits + kOneLineMm + 2 * kInsetMm);
 }
 
-// Digits above; under them the level's mark and word before what the time is left until.
+// Digits above; under them the level's mark and word and what the time is left until: in one line,
+// or where there is height to spare in two.
 BigClock::Rooms BigClock::rooms() const
 {
     const Metrics& metrics = theme().metrics();
-    const double by = metrics.px(Metrics::kInset);
+    const double by = metrics.px(kInsetMm);
     const QRectF all = QRectF(rect()).adjusted(by, by, -by, -by);
+    const double spare = all.height() - metrics.px(metrics.digitsMm());
+    const bool high = spare >= metrics.px(kTwoLinesMm);
+    const double below = std::clamp(spare, metrics.px(kOneLineMm), metrics.px(kTwoLinesMm));
     Rooms at;
-    const double below =
-        std::min(metrics.px(m_state.level.isEmpty() ? 10 : 17), 0.42 * all.height());
     at.time = all.adjusted(0, 0, 0, -below);
-    QRectF rest = all;
-    rest.setTop(at.time.bottom());
-    if (!m_state.level.isEmpty()) {
-        const double side = std::min(metrics.px(8), rest.height() / 2);
-        const double width = widthOf(m_state.level, 5, Weight::Strong) + 1;
-        const double left = rest.center().x() - (side + by + width) / 2;
-        at.mark = QRectF(std::max(rest.left(), left), rest.top(), side, side);
-        at.level =
-            QRectF(at.mark.right() + by, rest.top(), rest.right() - at.mark.right() - by, side);
-        rest.setTop(at.mark.bottom());
-    }
-    at.label = rest;
+    at.label = QRectF(QPointF(all.left(), at.time.bottom()), all.bottomRight());
+    if (m_state.level.isEmpty())
+        return at;
+    const double cap = high ? Metrics::kWords : Metrics::kSmall;
+    const double side = std::min(metrics.px(8), high ? below / 2 : below);
+    const double word = widthOf(m_state.level, cap, Weight::Strong) + metrics.px(1);
+    const double start =
+        high ? std::max(all.left(), all.center().x() - (side + by + word) / 2) : all.left();
+    at.mark = QRectF(start, at.label.top(), side, side);
+    at.level = QRectF(at.mark.right() + by, at.label.top(), word, side);
+    if (high)
+        at.label.setTop(at.mark.bottom());
+    else
+        at.label.setLeft(at.level.right() + by);
     return at;
+}
+
+// A plus before the digits and a unit after them are smaller, so that the digits have the width.
+QList<PlacedText> BigClock::digits(const QRectF& room, const QColor& ink) const
+{
+    const bool past = m_state.time.startsWith(u'+');
+    const QString plus = past ? QStringLiteral("+") : QString(),
+                  main = m_state.time.mid(past ? 1 : 0);
+    const double cap = std::max(theme().metrics().digitsMm(), kLeastDigitsMm);
+    const double widePlus = past ? widthOf(plus, kPlusShare * cap, Weight::Narrow) : 0;
+    const double wide = widthOf(main, cap, Weight::Narrow) + 1;
+    const double unit =
+        m_state.unit.isEmpty() ? 0 : widthOf(m_state.unit, kUnitShare * cap, Weight::Strong) + 1;
+    const double shrink = std::min(1.0, room.width() / (widePlus + wide + unit));
+    double left = room.center().x() - shrink * (widePlus + wide + unit) / 2;
+    const auto next = [&](double width) {
+        const QRectF part(left, room.top(), shrink * width, room.height());
+        left = part.right();
+        return part;
+    };
+    const QRectF atPlus = next(widePlus), atMain = next(wide), atUnit = next(unit);
+    return {{main, atMain, Qt::AlignCenter, {cap, kLeastDigitsMm, Weight::Narrow, 1}, ink},
+            {plus,
+             atPlus,
+             Qt::AlignCenter,
+             {kPlusShare * cap, Metrics::kWords, Weight::Narrow, 1},
+             ink},
+            {m_state.unit,
+             atUnit,
+             Qt::AlignCenter,
+             {kUnitShare * cap, Metrics::kSmall, Weight::Strong, 1},
+             ink}};
 }
 
 QList<PlacedText> BigClock::texts() const
 {
     const Rooms at = rooms();
     const QColor ink = theme().tone(m_state.role).ink;
-    const double digits = std::max(theme().metrics().digitsMm(), kLeastDigitsMm);
-    return {
-        {m_state.time, at.time, Qt::AlignCenter, {digits, kLeastDigitsMm, Weight::Strong, 1}, ink},
-        {m_state.level,
-         at.level,
-         Qt::AlignLeft | Qt::AlignVCenter,
-         {5, Metrics::kSmall, Weight::Strong, 1},
-         ink},
-        {m_state.label, at.label, Qt::AlignCenter, {5, Metrics::kSmall, Weight::Regular, 2}, ink}};
+    const auto left = Qt::AlignLeft | Qt::AlignVCenter;
+    const bool beside = at.label.left() > at.level.right() && !m_state.level.isEmpty();
+    QList<PlacedText> all = digits(at.time, ink);
+    all.append({m_state.level,
+                at.level,
+                left,
+                {Metrics::kWords, Metrics::kSmall, Weight::Strong, 1},
+                ink});
+    all.append({m_state.label,
+                at.label,
+                beside ? left : Qt::Alignment(Qt::AlignCenter),
+                {Metrics::kWords, Metrics::kSmall, Weight::Regular, 2},
+                ink});
+    return all;
 }
 
 double BigClock::shownDigitsMm() const

@@ -14,6 +14,7 @@ namespace bathside::ui {
 
 struct BigClockState {
     QString time{};   // "0:23", "+0:12", "41 min"
+    QString unit{};   // after the digits, smaller: "min"
     QString label{};  // "until in diluent"
     QString level{};  // the level's word when it is not good
     Role role = Role::Good;
@@ -40,6 +41,7 @@ protected:
 private:
     struct Rooms;
     [[nodiscard]] Rooms rooms() const;
+    [[nodiscard]] QList<PlacedText> digits(const QRectF& room, const QColor& ink) const;
 
     BigClockState m_state;
 };

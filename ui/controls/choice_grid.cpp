@@ -11,7 +11,7 @@
 namespace bathside::ui {
 namespace {
 
-constexpr double kTitleMm = 11;
+constexpr double kTitleMm = 8.2;  // one line of words
 
 }  // namespace
 
@@ -81,15 +81,20 @@ void ChoiceGrid::setTileMm(double width, double height)
     arrange();
 }
 
-// As many as fit, and then so that the last row is not nearly empty.
-int ChoiceGrid::columnsFor(int width) const
+// As many as the tiles' width allows, more where the rows would else be too low; the last row not
+// nearly empty.
+int ChoiceGrid::columnsFor(const QRect& room) const
 {
+    if (m_columns > 0)
+        return m_columns;
     const auto count = std::max(1, static_cast<int>(m_targets.size()));
     const Metrics& metrics = theme().metrics();
-    const int tile = metrics.ceilPx(m_tileWidthMm), gap = metrics.gapPx();
-    const int fit = m_columns > 0 ? m_columns : std::clamp((width + gap) / (tile + gap), 1, count);
-    const int rows = (count + fit - 1) / fit;
-    return m_columns > 0 ? fit : (count + rows - 1) / rows;
+    const int tile = metrics.ceilPx(m_tileWidthMm), least = metrics.ceilPx(Metrics::kMinimum),
+              gap = metrics.gapPx();
+    const int across = std::clamp((room.width() + gap) / (tile + gap), 1, count);
+    const int down = std::max(1, (room.height() + gap) / (least + gap));
+    const int rows = std::min((count + across - 1) / across, down);
+    return (count + rows - 1) / rows;
 }
 
 QSize ChoiceGrid::sizeHint() const
@@ -97,7 +102,7 @@ QSize ChoiceGrid::sizeHint() const
     const auto count = std::max(1, static_cast<int>(m_choices.size()));
     const int columns = m_columns > 0 ? m_columns : std::min(count, 3);
     const int rows = (count + columns - 1) / columns;
-    const double title = m_title->text().isEmpty() ? 0 : kTitleMm + Metrics::kGap / 2;
+    const double title = m_title->text().isEmpty() ? 0 : kTitleMm;
     return sizeOfMm(columns * m_tileWidthMm + (columns - 1) * Metrics::kGap,
                     rows * m_tileHeightMm + (rows - 1) * Metrics::kGap + title);
 }
@@ -110,12 +115,12 @@ void ChoiceGrid::arrange()
     if (!m_title->text().isEmpty()) {
         const int high = theme().metrics().ceilPx(kTitleMm);
         m_title->setGeometry(0, 0, width(), high);
-        room.setTop(high + theme().metrics().gapPx() / 2);
+        room.setTop(high);
     }
     const auto count = static_cast<int>(m_targets.size());
     if (count == 0)
         return;
-    const int columns = columnsFor(width());
+    const int columns = columnsFor(room);
     const GridShape shape{columns, (count + columns - 1) / columns};
     for (int i = 0; i < count; ++i)
         m_targets.at(i)->setGeometry(cellOf(room, shape, i));

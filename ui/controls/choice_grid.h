@@ -48,7 +48,7 @@ protected:
 
 private:
     void arrange();
-    [[nodiscard]] int columnsFor(int width) const;
+    [[nodiscard]] int columnsFor(const QRect& room) const;
 
     QString m_place;
     Label* m_title;

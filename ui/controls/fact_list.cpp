@@ -50,9 +50,12 @@ QList<PlacedText> FactList::texts() const
 {
     const Metrics& metrics = theme().metrics();
     const double tick = metrics.px(kTickMm + 2);
-    const bool timed = std::ranges::any_of(m_facts, [](const FactLine& fact) { return !fact.time.isEmpty(); });
+    const bool timed =
+        std::ranges::any_of(m_facts, [](const FactLine& fact) { return !fact.time.isEmpty(); });
     const double time =
-        timed ? widthOf(QStringLiteral("00:00:00"), Metrics::kSmall, Weight::Regular) + metrics.px(3) : 0;
+        timed
+            ? widthOf(QStringLiteral("00:00:00"), Metrics::kSmall, Weight::Regular) + metrics.px(3)
+            : 0;
     const auto left = Qt::AlignLeft | Qt::AlignVCenter;
     QList<PlacedText> texts;
     for (int i = 0; i < m_facts.size(); ++i) {
@@ -68,7 +71,7 @@ QList<PlacedText> FactList::texts() const
                       what,
                       left,
                       {i == 0 ? 3.8 : Metrics::kSmall, Metrics::kSmall,
-                       i == 0 ? Weight::Strong : Weight::Regular, 2},
+                       i == 0 ? Weight::Strong : Weight::Regular, m_rows == 1 ? 1 : 2},
                       theme().palette().ink()});
     }
     return texts;

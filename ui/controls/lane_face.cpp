@@ -58,7 +58,8 @@ LaneFace::Rooms LaneFace::compactRooms() const
     }
     const double low = heightOf(1, Metrics::kSmall, Weight::Strong) + metrics.px(0.6);
     at.number = QRectF(rest.left(), rest.top(), metrics.px(7), rest.height() - low);
-    at.time = QRectF(at.number.right() + by / 2, rest.top(), rest.right() - at.number.right() - by / 2, rest.height() - low);
+    at.time = QRectF(at.number.right() + by / 2, rest.top(),
+                     rest.right() - at.number.right() - by / 2, rest.height() - low);
     at.state = QRectF(rest.left(), rest.bottom() - low, rest.width(), low);
     if (!m_state.level.isEmpty()) {
         at.mark = QRectF(rest.left(), at.state.top(), low, low);
@@ -67,42 +68,39 @@ LaneFace::Rooms LaneFace::compactRooms() const
     return at;
 }
 
-// Number at the left, time at the right, what and where between, the fuse under all but the number.
+// Number at the left; beside it where it stands and the time, and under these what it is and the
+// fuse.
 LaneFace::Rooms LaneFace::rooms() const
 {
     const Metrics& metrics = theme().metrics();
     if (isCompact())
         return compactRooms();
-    const double by = metrics.px(1.6), gap = metrics.px(2);
+    const double by = metrics.px(1), gap = metrics.px(2);
     const QRectF all = QRectF(rect()).adjusted(gap, by, -gap, -by);
     Rooms at;
-    const double numberWidth = metrics.px(10);
-    at.number = QRectF(all.topLeft(), QSizeF(numberWidth, all.height()));
-    QRectF rest = all.adjusted(numberWidth + gap, 0, 0, 0);
+    at.number = QRectF(all.topLeft(), QSizeF(metrics.px(10), all.height()));
+    QRectF rest = all.adjusted(at.number.width() + gap, 0, 0, 0);
+    const double low = heightOf(1, Metrics::kSmall, Weight::Regular) + metrics.px(0.4);
+    at.what = QRectF(rest.left(), rest.bottom() - low, rest.width(), low);
+    rest.setBottom(at.what.top());
     if (m_state.used >= 0) {
-        const double height = metrics.px(3.4);
-        at.fuse = QRectF(rest.left(), rest.bottom() - height, rest.width(), height);
-        rest.setBottom(at.fuse.top() - metrics.px(0.8));
+        constexpr double kFuseShare = 0.36, kFuseMm = 3.4;
+        const double wide = kFuseShare * rest.width(), high = metrics.px(kFuseMm);
+        at.fuse = QRectF(rest.right() - wide, at.what.center().y() - high / 2, wide, high);
+        at.what.setRight(at.fuse.left() - gap);
     }
     if (!m_state.time.isEmpty()) {
-        const double width = std::max(widthOf(QStringLiteral("+0:00"), 10, Weight::Strong),
-                                      widthOf(m_state.time, 10, Weight::Strong)) +
-                             1;
-        at.time = rest.adjusted(rest.width() - std::min(width, 0.5 * rest.width()), 0, 0, 0);
+        const double wide = std::max(widthOf(QStringLiteral("+0:00"), 10, Weight::Strong),
+                                     widthOf(m_state.time, 10, Weight::Strong)) +
+                            1;
+        at.time = rest.adjusted(rest.width() - std::min(wide, 0.5 * rest.width()), 0, 0, 0);
         rest.setRight(at.time.left() - gap);
     }
     if (!m_state.level.isEmpty()) {
         at.mark = QRectF(rest.left(), rest.top(), metrics.px(7), rest.height());
         rest.setLeft(at.mark.right() + metrics.px(1.4));
     }
-    const bool below =
-        !m_state.what.isEmpty() || !m_state.level.isEmpty() || !m_state.uncertain.isEmpty();
     at.state = rest;
-    if (below) {
-        const double small = heightOf(1, Metrics::kSmall, Weight::Regular);
-        at.state.setBottom(rest.bottom() - small);
-        at.what = QRectF(rest.left(), rest.bottom() - small, rest.width(), small);
-    }
     return at;
 }
 
@@ -120,14 +118,14 @@ QList<PlacedText> LaneFace::texts() const
     return {{QString::number(m_state.number),
              at.number,
              Qt::AlignCenter,
-             {10, 5, Weight::Strong, 1},
+             {isCompact() ? 7.0 : 10.0, 5, Weight::Strong, 1},
              ink},
             {m_state.state, at.state, left, {10, Metrics::kSmall, Weight::Strong, 1}, ink},
             {below, at.what, left, small, ink},
             {m_state.time,
              at.time,
              Qt::AlignRight | Qt::AlignVCenter,
-             {10, 5, Weight::Strong, 1},
+             {isCompact() ? 7.5 : 10.0, 5, Weight::Strong, 1},
              ink}};
 }
 

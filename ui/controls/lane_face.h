@@ -39,6 +39,8 @@ protected:
 private:
     struct Rooms;
     [[nodiscard]] Rooms rooms() const;
+    [[nodiscard]] Rooms compactRooms() const;
+    [[nodiscard]] bool isCompact() const;
 
     LaneState m_state;
 };

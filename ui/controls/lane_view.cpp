@@ -8,8 +8,6 @@
 namespace bathside::ui {
 namespace {
 
-constexpr double kEndGap = 3;  // mm between the lane and its end piece
-
 QString endPlace(const QString& lane) { return lane + QStringLiteral(".end"); }
 
 }  // namespace
@@ -74,7 +72,7 @@ void LaneView::resizeEvent(QResizeEvent*) { arrange(); }
 void LaneView::arrange()
 {
     const Metrics& metrics = theme().metrics();
-    const int gap = metrics.ceilPx(kEndGap), end = metrics.ceilPx(Metrics::kMinimum);
+    const int gap = metrics.gapPx(), end = metrics.ceilPx(Metrics::kMinimum);
     const bool endable = m_face->state().open && !m_choices.isEmpty();
     m_end->setVisible(endable && !m_open);
     m_end->setGeometry(width() - end, 0, end, height());

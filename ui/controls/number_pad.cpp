@@ -193,7 +193,8 @@ void NumberPad::arrange()
     m_title->setGeometry(0, 0, left, metrics.ceilPx(14));
     m_title->setMaxLines(2);
     m_shown->setGeometry(0, metrics.ceilPx(15), left, metrics.ceilPx(20));
-    m_note->setGeometry(0, metrics.ceilPx(37), left, std::max(0, height() - metrics.ceilPx(37)));
+    m_note->setGeometry(0, metrics.ceilPx(37), left,
+                        std::clamp(height() - metrics.ceilPx(37), 0, metrics.ceilPx(24)));
     const QRect keys(left + gap, 0, width() - left - gap, height());
     const bool high = height() >= metrics.ceilPx(4 * Metrics::kMinimum + 3 * Metrics::kGap);
     const GridShape shape = high ? GridShape{4, 4} : GridShape{5, 3};

@@ -224,7 +224,10 @@ Tone TapButton::shownTone() const
 
 QRectF TapButton::inner() const
 {
-    const double by = theme().metrics().px(Metrics::kInset * 0.7);
+    constexpr double kSlimMm = 24, kUsual = 0.7, kSlim = 0.4;
+    const Metrics& metrics = theme().metrics();
+    const double by =
+        metrics.px(Metrics::kInset * (metrics.mm(width()) < kSlimMm ? kSlim : kUsual));
     return QRectF(rect()).adjusted(by, by, -by, -by);
 }
 

@@ -39,7 +39,7 @@ void StatusBar::changeEvent(QEvent* event)
 // Shares of the width, so that nothing moves when a word changes: bath, alarms, record, sound.
 void StatusBar::place()
 {
-    constexpr double kBath = 0.29, kRecord = 0.15, kSound = 0.14, kBetweenMm = 1.5;
+    constexpr double kBath = 0.28, kRecord = 0.16, kSound = 0.14, kBetweenMm = 1.5;
     const int gap = theme().metrics().ceilPx(kBetweenMm);
     const int free = width() - 3 * gap;
     const int bath = qRound(free * kBath), record = qRound(free * kRecord),
@@ -76,7 +76,7 @@ void StatusBar::renderBath()
     }
     const bool known = last->fact.expanded && last->fact.expanded->count > 0;
     const QString value = known ? temperatureText(*last->fact.corrected, *last->fact.expanded)
-                              : temperatureText(*last->fact.corrected);
+                                : temperatureText(*last->fact.corrected);
     const QString age = ageText(elapsed(last->at, m_model.now()).time);
     //: Under the bath's temperature; %1 is the verdict ("inside"), %2 the reading's age ("4 min").
     const QString detail =
@@ -103,9 +103,11 @@ void StatusBar::renderRecord()
     const bool lost = record.health == RecordState::Health::NotRecorded;
     const bool good = record.health == RecordState::Health::Recorded;
     const Role role = good ? Role::Good : lost ? Role::Overrun : Role::HeadsUp;
-    const int waiting = static_cast<int>(record.waiting);
-    m_record->setStatus(role, good ? Mark::Tick : Mark::OpenTick, wordOf(record.health),
-                        good ? QString() : tr("%n waiting", nullptr, waiting));
+    // What is lost or not confirmed takes both lines for its words.
+    const bool behind = record.health == RecordState::Health::Behind;
+    const QString detail =
+        behind ? tr("%n waiting", nullptr, static_cast<int>(record.waiting)) : QString();
+    m_record->setStatus(role, good ? Mark::Tick : Mark::OpenTick, wordOf(record.health), detail);
 }
 
 void StatusBar::renderSound()

@@ -102,7 +102,9 @@ void PullDraft::followPull(const Pull& pull)
 void PullDraft::leave(const Ampoule& ampoule)
 {
     const auto like = [&](const AmpouleTaken& each) { return each.component == ampoule.component; };
-    const auto same = [&](const AmpouleTaken& each) { return like(each) && each.lot == ampoule.lot; };
+    const auto same = [&](const AmpouleTaken& each) {
+        return like(each) && each.lot == ampoule.lot;
+    };
     auto found = std::ranges::find_if(m_ampoules, same);
     if (found == m_ampoules.end())
         found = std::ranges::find_if(m_ampoules, like);

@@ -3,8 +3,9 @@
 // The ampoules that are going to be taken out: composed on the screen before they leave the
 // cryogen.
 //
-// Not a fact until it is tapped. Suggested from what the bags before this one had. An ampoule that comes out leaves
-// it, and one lost within a small pull puts its like forward. Values only, no clock.
+// Not a fact until it is tapped. Suggested from what the bags before this one had. An ampoule that
+// comes out leaves it, and one lost within a small pull puts its like forward. Values only, no
+// clock.
 
 #include <optional>
 #include <vector>
@@ -16,7 +17,7 @@ namespace bathside::ui {
 
 class PullDraft {
 public:
-    static constexpr std::size_t kMost = 6;     // lanes on the screen
+    static constexpr std::size_t kMost = 6;       // lanes on the screen
     static constexpr std::size_t kOneColumn = 3;  // lanes that fit one under another on any panel
 
     /// Suggests anew when another bag is being made up than before, or a pull has closed.

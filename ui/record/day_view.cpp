@@ -74,8 +74,6 @@ public:
         paintWords(*painter, row, index, ink);
         painter->setPen(palette.rule());
         painter->drawLine(row.bottomLeft(), row.bottomRight());
-        if (option.state & QStyle::State_HasFocus)
-            drawFocus(*painter, row, palette.focus());
         painter->restore();
     }
 
@@ -128,7 +126,11 @@ DayView::DayView(DayFilter& rows, QWidget* parent) : QListView(parent), m_rows(r
     setVerticalScrollMode(ScrollPerItem);
     setTabKeyNavigation(false);
     setAutoScroll(false);
-    connect(&theme(), &Theme::changed, this, [this] { scheduleDelayedItemsLayout(); });
+    dress();
+    connect(&theme(), &Theme::changed, this, [this] {
+        dress();
+        scheduleDelayedItemsLayout();
+    });
     connect(&rows, &QAbstractItemModel::dataChanged, this,
             [this] { scheduleDelayedItemsLayout(); });
 }
@@ -176,6 +178,25 @@ void DayView::currentChanged(const QModelIndex& current, const QModelIndex& prev
 {
     QListView::currentChanged(current, previous);
     emit picked();
+}
+
+void DayView::dress()
+{
+    QPalette palette = viewport()->palette();
+    palette.setColor(QPalette::Base, theme().palette().panel());
+    viewport()->setPalette(palette);
+}
+
+// The keyboard's focus, around the list: its present row is filled.
+void DayView::paintEvent(QPaintEvent* event)
+{
+    QListView::paintEvent(event);
+    if (!hasFocus())
+        return;
+    QPainter painter(viewport());
+    const double thick = theme().metrics().px(Metrics::kFocusEdge / 2);
+    painter.setPen(QPen(theme().palette().focus(), thick));
+    painter.drawRect(QRectF(viewport()->rect()).adjusted(thick / 2, thick / 2, -thick, -thick));
 }
 
 void DayView::resizeEvent(QResizeEvent* event)

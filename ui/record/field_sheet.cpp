@@ -2,6 +2,9 @@
 
 #include <QFontMetricsF>
 #include <QPainter>
+#include <algorithm>
+#include <cmath>
+#include <utility>
 
 #include "ui/controls/paint.h"
 #include "ui/theme/mark.h"
@@ -12,7 +15,7 @@ namespace {
 
 constexpr double kTitleMm = 12, kTitleCap = 4.4;
 constexpr double kLineMm = Metrics::kSmall * kPitchShare * 1.04;
-constexpr double kNameShare = 0.2;
+constexpr double kNameShare = 0.25;
 
 /// How many signs of `text` from `at` on fit.
 qsizetype signsThatFit(const QFontMetricsF& metrics, const QString& text, qsizetype at, double px)
@@ -33,7 +36,8 @@ qsizetype signsThatFit(const QFontMetricsF& metrics, const QString& text, qsizet
 QStringList brokenLines(const QString& text, double capMm, double px)
 {
     constexpr qsizetype kNear = 14;
-    const QFontMetricsF metrics(theme().metrics().font(capMm));
+    const double cap = std::ceil(theme().metrics().px(capMm));  // as the fitted text is set
+    const QFontMetricsF metrics(Metrics::fontOfCapPx(cap, Weight::Regular));
     QStringList lines;
     for (qsizetype at = 0; at < text.size();) {
         qsizetype count = signsThatFit(metrics, text, at, px);
@@ -58,6 +62,7 @@ void FieldSheet::show(Role role, const QString& title, const QList<Field>& field
     m_role = role;
     m_title = title;
     m_fields = fields;
+    m_sheet = 0;
     QString all = title;
     for (const Field& field : fields)
         all += QStringLiteral("\n%1: %2").arg(field.name, field.value);
@@ -78,36 +83,59 @@ QRectF FieldSheet::titleText() const
                                 0);
 }
 
+QList<Field> FieldSheet::lines() const
+{
+    const double by = theme().metrics().px(Metrics::kInset);
+    const double wide = (1 - kNameShare) * width() - 2 * by;
+    QList<Field> lines;
+    for (const Field& field : m_fields) {
+        QString name = field.name;
+        for (const QString& part : brokenLines(field.value, Metrics::kSmall, wide - 1))
+            lines.append({std::exchange(name, QString()), part});
+    }
+    return lines;
+}
+
+int FieldSheet::linesEach() const
+{
+    const Metrics& metrics = theme().metrics();
+    const double room = height() - metrics.px(kTitleMm + Metrics::kInset);
+    return std::max(1, static_cast<int>(room / metrics.px(kLineMm)));
+}
+
+int FieldSheet::sheets() const
+{
+    const auto count = static_cast<int>(lines().size()), each = linesEach();
+    return std::max(1, (count + each - 1) / each);
+}
+
+void FieldSheet::turn()
+{
+    m_sheet = (m_sheet + 1) % sheets();
+    update();
+}
+
 QList<PlacedText> FieldSheet::texts() const
 {
     const Metrics& metrics = theme().metrics();
     const Palette& palette = theme().palette();
-    const auto left = Qt::AlignLeft | Qt::AlignTop;
+    const auto left = Qt::AlignLeft | Qt::AlignVCenter;
     const QColor titleInk = m_role == Role::Neutral ? palette.ink() : theme().tone(m_role).ink;
-    QList<PlacedText> texts{{m_title,
-                             titleText(),
-                             Qt::AlignLeft | Qt::AlignVCenter,
-                             {kTitleCap, Metrics::kSmall, Weight::Strong, 2},
-                             titleInk}};
-    const double line = metrics.px(kLineMm), by = metrics.px(Metrics::kInset);
-    const double name = kNameShare * width(), wide = width() - name - 2 * by;
-    const auto most = static_cast<qsizetype>((height() - metrics.px(kTitleMm) - by) / line);
-    double top = metrics.px(kTitleMm) + by / 2;
-    qsizetype used = 0;
+    QList<PlacedText> texts{
+        {m_title, titleText(), left, {kTitleCap, Metrics::kSmall, Weight::Strong, 2}, titleInk}};
     const TextWish wish{Metrics::kSmall, Metrics::kSmall, Weight::Regular, 1};
-    for (const Field& field : m_fields) {
-        texts.append({field.name, {by, top, name - by, line}, left, wish, palette.softInk()});
-        for (const QString& part : brokenLines(field.value, Metrics::kSmall, wide - 1)) {
-            if (++used > most)
-                return texts;
-            const bool isCut = used == most && &field != &m_fields.last();
-            texts.append({isCut ? tr("… the rest is in the export") : part,
-                          {by + name, top, wide, line},
-                          left,
-                          wish,
-                          palette.ink()});
-            top += line;
-        }
+    const double line = metrics.px(kLineMm), by = metrics.px(Metrics::kInset);
+    const double name = kNameShare * width();
+    double top = metrics.px(kTitleMm) + by / 2;
+    for (const Field& each :
+         lines().mid(static_cast<qsizetype>(m_sheet) * linesEach(), linesEach())) {
+        texts.append({each.name, {by, top, name - by, line}, left, wish, palette.softInk()});
+        texts.append({each.value,
+                      {by + name, top, width() - name - 2 * by, line},
+                      left,
+                      wish,
+                      palette.ink()});
+        top += line;
     }
     return texts;
 }

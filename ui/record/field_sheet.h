@@ -1,8 +1,8 @@
 #pragma once
 
-// A sheet of named values, for what has to be read exactly: an entry, a verdict, what was written
+// Sheets of named values, for what has to be read exactly: an entry, a verdict, what was written
 // where. Values break at any sign, so that a hash or a line of JSON is shown whole; what does not
-// fit on the sheet is said to be missing, never cut in silence. No target.
+// fit on one sheet goes on on the next, nothing is cut. No target.
 
 #include <QList>
 
@@ -27,6 +27,11 @@ public:
     [[nodiscard]] const QString& title() const noexcept { return m_title; }
     [[nodiscard]] const QList<Field>& fields() const noexcept { return m_fields; }
 
+    [[nodiscard]] int sheets() const;
+    [[nodiscard]] int sheet() const noexcept { return m_sheet; }  // from 0
+    /// To the next one, after the last to the first.
+    void turn();
+
     [[nodiscard]] QSize sizeHint() const override { return sizeOfMm(120, 60); }
 
 protected:
@@ -34,12 +39,15 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    [[nodiscard]] QList<Field> lines() const;  // values broken, names at their first
+    [[nodiscard]] int linesEach() const;
     [[nodiscard]] QRectF titleRoom() const;
     [[nodiscard]] QRectF titleText() const;
 
     Role m_role = Role::Neutral;
     QString m_title;
     QList<Field> m_fields;
+    int m_sheet = 0;
 };
 
 /// Lines of `text` no wider than `px` at that height, broken at any sign, at a space where one is

@@ -47,6 +47,7 @@ RecordPage::RecordPage(StationModel& model, RecordSource& source, QWidget* paren
       m_down(button("record.down", &RecordPage::rowDown)),
       m_exact(button("record.exact", &RecordPage::pressExact)),
       m_linked(button("record.linked", &RecordPage::pressLinked)),
+      m_turn(button("record.turn", &RecordPage::turnSheet)),
       m_close(button("record.close", &RecordPage::close))
 {
     setObjectName(QStringLiteral("record"));
@@ -312,6 +313,12 @@ void RecordPage::pressLinked()
     choose(tr("Which entry?"), choices, [this](const QString& id) { goTo(id.toLongLong()); });
 }
 
+void RecordPage::turnSheet()
+{
+    m_sheet->turn();
+    render();
+}
+
 void RecordPage::goTo(Seq seq)
 {
     close();
@@ -349,6 +356,7 @@ void RecordPage::put(Over over)
     m_choices->setVisible(over == Over::Choices);
     m_sheet->setVisible(over == Over::Answer);
     m_close->setVisible(isOpen);
+    m_turn->setVisible(false);
     for (QWidget* each : {static_cast<QWidget*>(m_list), static_cast<QWidget*>(m_about),
                           static_cast<QWidget*>(m_title)})
         each->setVisible(!isOpen);

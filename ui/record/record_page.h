@@ -4,8 +4,8 @@
 // reading only: nothing of the record can be changed here.
 //
 // Follows the trail while it shows. Places: record.bench, .before, .after, .filter, .verify,
-// .export, .copy, .page-up, .page-down, .up, .down, .exact, .linked, .close; choices under
-// record.ask.X.
+// .export, .copy, .page-up, .page-down, .up, .down, .exact, .linked, .turn, .close; choices
+// under record.ask.X.
 
 #include <functional>
 #include <optional>
@@ -69,6 +69,7 @@ private:
     void rowDown();
     void pressExact();
     void pressLinked();
+    void turnSheet();
     void goTo(Seq seq);
 
     // what lies over the list
@@ -101,7 +102,7 @@ private:
     ChoiceGrid* m_choices;
     FieldSheet* m_sheet;
     TapButton *m_bench, *m_before, *m_after, *m_filterButton, *m_verify, *m_export, *m_copy;
-    TapButton *m_pageUp, *m_pageDown, *m_up, *m_down, *m_exact, *m_linked, *m_close;
+    TapButton *m_pageUp, *m_pageDown, *m_up, *m_down, *m_exact, *m_linked, *m_turn, *m_close;
     Chosen m_chosen;
     Over m_over = Over::Nothing;
     bool m_verifying = false, m_exporting = false, m_copying = false;

@@ -85,7 +85,9 @@ void RecordPage::place()
     const QRect room(0, 0, page.width(), page.height() - bar - gap);
 
     const int narrow = metrics.ceilPx(Metrics::kMinimum), primary = bar;
-    m_close->setGeometry(room.right() + 1 - primary, room.top(), primary, room.height());
+    const QRect side(room.right() + 1 - primary, room.top(), primary, room.height());
+    m_turn->setGeometry(cellOf(side, {1, 2}, 0));
+    m_close->setGeometry(cellOf(side, {1, 2}, 1));
     const QRect over = room.adjusted(0, 0, -(primary + gap), 0);
     m_choices->setGeometry(over);
     m_sheet->setGeometry(over);
@@ -138,6 +140,11 @@ void RecordPage::render()
     m_exact->setWord(tr("exact content"));
     m_close->setWord(tr("close"));
     m_close->setMark(Mark::Cross);
+    const bool turns = m_over == Over::Answer && m_sheet->sheets() > 1;
+    m_turn->setVisible(turns);
+    m_turn->setWord(tr("more …"));
+    m_turn->setLine(
+        tr("%1 of %2", "which sheet of how many").arg(m_sheet->sheet() + 1).arg(m_sheet->sheets()));
 }
 
 void RecordPage::renderBar()

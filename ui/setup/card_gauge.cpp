@@ -11,7 +11,7 @@
 namespace bathside::ui {
 namespace {
 
-constexpr double kHintMm = 38;  // the words' part of the width, beside the outline
+constexpr double kHintMm = 60;  // the words' part of the width, beside the outline
 
 }  // namespace
 

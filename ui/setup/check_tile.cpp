@@ -78,9 +78,10 @@ void CheckTile::setCheck(const QString& words, CheckStanding standing, bool bloc
 
 CheckTile::Rooms CheckTile::rooms() const
 {
-    constexpr double kSideMm = 19, kMarkMm = 7;
+    constexpr double kSideMm = 22, kMarkMm = 7;
     const Metrics& metrics = theme().metrics();
-    const QRectF in = inner();
+    const double by = metrics.px(1.2);
+    const QRectF in = QRectF(rect()).adjusted(by, by, -by, -by);
     const double side = metrics.px(kSideMm), mark = metrics.px(kMarkMm);
     const double line = heightOf(2, Metrics::kSmall, Weight::Regular) + 1;
     const double top = in.top() + (in.height() - mark - line) / 2;

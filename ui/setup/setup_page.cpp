@@ -321,11 +321,11 @@ void SetUpPage::showRefusal(const Refusal& refusal)
     render();
 }
 
-void SetUpPage::hideEvent(QHideEvent* event)
+void SetUpPage::showEvent(QShowEvent* event)
 {
-    closeAll();
+    Page::showEvent(event);
     m_refusedAt.reset();
-    Page::hideEvent(event);
+    closeAll();
 }
 
 void SetUpPage::keyPressEvent(QKeyEvent* event)

@@ -38,7 +38,7 @@ public:
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
-    void hideEvent(QHideEvent* event) override;
+    void showEvent(QShowEvent* event) override;
     void changeEvent(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
 

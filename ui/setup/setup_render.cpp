@@ -16,7 +16,7 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr double kTileWide = 64, kAfterMm = 1.5;
+constexpr double kTileWide = 64, kTileHigh = 23, kAfterMm = 1.5;
 constexpr auto kRefusalShown = 6s;
 
 }  // namespace
@@ -45,7 +45,9 @@ void SetUpPage::place()
     m_ask->setGeometry(m_ask->room() == AskPane::Room::Page ? rect() : room);
     m_gauge->setGeometry(room);
     placeTiles(room.adjusted(0, 0, 0, -(bar + gap)));
-    const QList<TapButton*> targets{m_bench, m_more, m_other, m_sound, m_reading, m_duty, m_screen};
+    QList<TapButton*> targets{m_bench, m_more, m_other, m_sound, m_reading, m_duty, m_screen};
+    if (pages() == 1)
+        targets.removeOne(m_more);
     const QRect low(0, height() - bar, width(), bar);
     for (int i = 0; i < targets.size(); ++i)
         targets.at(i)->setGeometry(cellOf(low, {static_cast<int>(targets.size()), 1}, i));
@@ -61,7 +63,7 @@ void SetUpPage::placeTiles(const QRect& room)
         return std::max(1, (space + gap) / (size + gap));
     };
     m_columns = fit(room.width(), metrics.ceilPx(kTileWide));
-    m_rows = std::min(fit(room.height(), metrics.ceilPx(Metrics::kPrimary)),
+    m_rows = std::min(fit(room.height(), metrics.ceilPx(kTileHigh)),
                       (static_cast<int>(checks().size()) + m_columns - 1) / m_columns);
     m_rows = std::max(m_rows, 1);
     makeTiles();
@@ -160,7 +162,7 @@ void SetUpPage::renderBar()
         each->setVisible(!covered);
     m_bench->setWord(tr("bench"));
     m_bench->setMark(Mark::Back);
-    m_more->setWord(tr("more checks"));
+    m_more->setWord(tr("more …", "more checks"));
     m_more->setLine(tr("%1 of %2", "which page of how many").arg(m_page + 1).arg(pages()));
     m_more->setVisible(!covered && pages() > 1);
     m_other->setWord(m_asksOutcome ? tr("which one?") : tr("not ok …"));
@@ -168,13 +170,13 @@ void SetUpPage::renderBar()
 
     const CheckStanding heard = standingOf(bench, kAlarmHeard);
     const bool proven = bench.soundProven && heard == CheckStanding::Ok;
-    m_sound->setWord(tr("test the alarm"));
+    m_sound->setWord(tr("alarm"));
     m_sound->setLine(proven ? tr("heard") : standingText(heard, hasSoundCheck()));
     m_sound->setRole(proven ? Role::Good : ui::roleOf(heard, true));
     m_reading->setWord(tr("bath reading"));
-    m_duty->setWord(tr("on duty"));
     const bool isOpen = bench.shiftIsOpen() && bench.onDuty;
-    m_duty->setLine(isOpen ? idText(bench.onDuty->id) : tr("nobody yet"));
+    m_duty->setWord(isOpen ? idText(bench.onDuty->id) : tr("who?"));
+    m_duty->setLine(tr("on duty"));
     m_duty->setRole(isOpen ? Role::Neutral : Role::Primary);
     m_screen->setWord(tr("screen …"));
 }

@@ -31,10 +31,13 @@ double pitchOf(const QScreen& screen)
 
 QFont plain(Weight weight)
 {
+    QStringList families{QStringLiteral("Open Sans"), QStringLiteral("Noto Sans"),
+                         QStringLiteral("DejaVu Sans")};
+    if (weight == Weight::Narrow)
+        families.prepend(QStringLiteral("Open Sans Condensed"));
     QFont font;
-    font.setFamilies(
-        {QStringLiteral("Open Sans"), QStringLiteral("Noto Sans"), QStringLiteral("DejaVu Sans")});
-    font.setWeight(weight == Weight::Strong ? QFont::Bold : QFont::Normal);
+    font.setFamilies(families);
+    font.setWeight(weight == Weight::Regular ? QFont::Normal : QFont::Bold);
     font.setHintingPreference(QFont::PreferNoHinting);
     font.setKerning(false);  // digits keep one width each
     return font;

@@ -16,7 +16,11 @@ class QScreen;
 
 namespace bathside::ui {
 
-enum class Weight { Regular, Strong };
+enum class Weight {
+    Regular,
+    Strong,
+    Narrow,  // strong and condensed: for the big clock's digits
+};
 
 class Metrics {
 public:

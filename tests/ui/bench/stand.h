@@ -54,6 +54,7 @@ public:
     /// Steps the clock, stopping at every change of an alarm.
     void pass(Micros time);
     void record(RecordState::Health health);
+    void recorded(const RecordState& state) { m_station.recorded(state); }
 
     /// The visible target of that place; null when there is none.
     [[nodiscard]] QWidget* target(const QString& place) const;
@@ -65,6 +66,7 @@ public:
     [[nodiscard]] const Bench& bench() const { return m_station.bench(); }
     [[nodiscard]] ui::Frame& frame() { return m_frame; }
     [[nodiscard]] ui::StationModel& model() { return m_model; }
+    [[nodiscard]] ui::Language& language() { return m_language; }
     [[nodiscard]] Kept& kept() { return m_kept; }
     [[nodiscard]] Heard& heard() { return m_heard; }
 

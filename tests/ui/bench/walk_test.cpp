@@ -123,9 +123,8 @@ TEST_P(BenchWalk, targetsAreApartAndOnThePanel)
 TEST_P(BenchWalk, noWordIsClipped)
 {
     for (const auto* each : m_stand->frame().findChildren<ui::Control*>()) {
-        if (each->isVisible())
-            EXPECT_TRUE(each->fits())
-                << each->objectName().toStdString() << ": " << each->accessibleName().toStdString();
+        EXPECT_TRUE(!each->isVisible() || each->fits())
+            << each->objectName().toStdString() << ": " << each->accessibleName().toStdString();
     }
 }
 
@@ -133,9 +132,10 @@ TEST_P(BenchWalk, digitsAreAsHighAsThePanelWants)
 {
     const auto* clock = m_stand->frame().findChild<ui::BigClock*>();
     ASSERT_TRUE(clock);
-    if (clock->isVisible())
-        EXPECT_GE(clock->shownDigitsMm(), ui::theme().metrics().digitsMm() - kHairMm)
-            << clock->state().time.toStdString();
+    if (!clock->isVisible())
+        return;
+    EXPECT_GE(clock->shownDigitsMm(), ui::theme().metrics().digitsMm() - kHairMm)
+        << clock->state().time.toStdString();
 }
 
 TEST_P(BenchWalk, everyTargetHasANameOfItsOwn)

@@ -165,18 +165,18 @@ TEST_P(Pictures, stripAndChips)
             ->setStatus(role, mark, QString::fromUtf16(main), QString::fromUtf16(detail));
     };
     chip(4, 4, 52, Role::Good, Mark::Drop, u"28.1 ± 0.2 °C", u"inside");
-    chip(150, 4, 30, Role::Good, Mark::Sheet, u"recorded", u"");
-    chip(183, 4, 30, Role::Good, Mark::Note, u"sound", u"");
+    chip(141, 4, 37, Role::Good, Mark::Sheet, u"recorded", u"");
+    chip(181, 4, 32, Role::Good, Mark::Note, u"sound", u"");
     chip(4, 21, 52, Role::Limit, Mark::Drop, u"29.6 ± 0.2 °C", u"outside");
-    chip(150, 21, 30, Role::Overrun, Mark::Sheet, u"NOT RECORDED", u"");
-    chip(183, 21, 30, Role::Overrun, Mark::Note, u"NO SOUND", u"");
+    chip(141, 21, 37, Role::Overrun, Mark::Sheet, u"NOT RECORDED", u"");
+    chip(181, 21, 32, Role::Overrun, Mark::Note, u"NO SOUND", u"");
     const auto more = [](int n) { return QStringLiteral("+%1 more").arg(n); };
-    sheet.put(new AlarmStrip, 59, 4, 88, 14)->setAlarms({}, QStringLiteral("nothing is due"), more);
+    sheet.put(new AlarmStrip, 59, 4, 79, 14)->setAlarms({}, QStringLiteral("nothing is due"), more);
     const AlarmLine swirl{Role::Limit, QStringLiteral("limit"),
                           QStringLiteral("Bag B4: swirl the bag gently"), true};
     const AlarmLine slush{Role::HeadsUp, QStringLiteral("heads-up"),
                           QStringLiteral("Ampoule 2: look for slush"), false};
-    sheet.put(new AlarmStrip, 59, 21, 88, 14)->setAlarms({swirl, slush, slush}, {}, more);
+    sheet.put(new AlarmStrip, 59, 21, 79, 14)->setAlarms({swirl, slush, slush}, {}, more);
     sheet.put(new Banner(QStringLiteral("rehearsal")), 4, 38, 209, 10)
         ->say(Role::Rehearsal, QStringLiteral("REHEARSAL"),
               QStringLiteral("Nothing here counts. It has a record of its own."));

@@ -1,0 +1,26 @@
+#pragma once
+
+// Trails of any length, fast: days of 3,000 events, one transaction each.
+
+#include <filesystem>
+
+#include "core/trail/store/trail_db.h"
+#include "tests/support/trail_days.h"
+
+namespace bathside::test {
+
+inline constexpr int kEventsADay = 3000;
+
+/// At least so many events, in whole days; how many it became, or 0 where the disk would not.
+inline Seq writeBigTrail(const std::filesystem::path& file, Seq events)
+{
+    auto trail = store::TrailDb::open(file, store::Mode::New);
+    TrailDays days;
+    while (trail && days.head().seq < events) {
+        if (!(*trail)->append(days.day(kEventsADay)))
+            return 0;
+    }
+    return trail ? days.head().seq : 0;
+}
+
+}  // namespace bathside::test

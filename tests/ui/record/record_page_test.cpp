@@ -1,0 +1,282 @@
+// The record page by real taps: the day, its filter, what an entry says exactly, what is asked of
+// the record and what is answered. How it looks, in every state, as tests/ui/bench/walk_test.cpp.
+
+#include "ui/record/record_page.h"
+
+#include <QApplication>
+#include <QKeyEvent>
+
+#include <gtest/gtest.h>
+
+#include "tests/ui/setup/page_stand.h"
+#include "ui/controls/tap_button.h"
+#include "ui/record/day_view.h"
+#include "ui/record/field_sheet.h"
+
+namespace bathside::test {
+namespace {
+
+class Record : public testing::Test {
+protected:
+    void begin()
+    {
+        liveThroughAMorning(m_pages.stand());
+        m_pages.show(ui::Frame::kRecord);
+    }
+    [[nodiscard]] Stand& stand() { return m_pages.stand(); }
+    [[nodiscard]] Trail& trail() { return m_pages.trail(); }
+    [[nodiscard]] ui::RecordPage& page()
+    {
+        return *qobject_cast<ui::RecordPage*>(
+            stand().frame().page(QString::fromLatin1(ui::Frame::kRecord)));
+    }
+    [[nodiscard]] ui::DayView& list() { return *page().findChild<ui::DayView*>(); }
+    [[nodiscard]] ui::FieldSheet& sheet() { return *page().findChild<ui::FieldSheet*>(); }
+    [[nodiscard]] QString valueOf(const char* name)
+    {
+        for (const ui::Field& field : sheet().fields()) {
+            if (field.name == QLatin1String(name))
+                return field.value;
+        }
+        return {};
+    }
+    [[nodiscard]] Seq picked()
+    {
+        return list().currentIndex().data(ui::DayModel::SeqRole).toLongLong();
+    }
+    [[nodiscard]] const std::vector<Event>& kept() { return stand().kept().all; }
+
+    PageStand m_pages{kTenInch, QStringLiteral("en")};
+};
+
+TEST_F(Record, showsTheDayAndPicksItsLast)
+{
+    begin();
+    EXPECT_EQ(page().day().rowCount(), static_cast<int>(kept().size()));
+    EXPECT_EQ(picked(), kept().back().seq);
+}
+
+TEST_F(Record, followsWhatIsRecordedWhileItShows)
+{
+    begin();
+    stand().say(MakeNote{"later"});
+    RecordState state = stand().model().record();
+    state.recorded = kept().back().seq;
+    stand().recorded(state);
+    ASSERT_EQ(trail().asked.size(), 1U);
+    EXPECT_EQ(trail().asked.front().after, page().day().lastSeq());
+    trail().answer();
+    EXPECT_EQ(page().day().lastSeq(), kept().back().seq);
+}
+
+TEST_F(Record, asksOneQuestionAtATime)
+{
+    begin();
+    stand().tap(QStringLiteral("record.before"));
+    stand().tap(QStringLiteral("record.before"));
+    EXPECT_EQ(trail().asked.size(), 1U);
+    trail().answer();
+    ASSERT_EQ(trail().asked.size(), 1U);
+    EXPECT_EQ(trail().asked.front().date,
+              (ui::Date{std::chrono::year(2026), std::chrono::March, std::chrono::day(3)}));
+    trail().answer();
+    EXPECT_EQ(page().day().rowCount(), 0);
+}
+
+TEST_F(Record, theDayAfterTheLastIsNotThere)
+{
+    begin();
+    const auto before = page().date();
+    stand().tap(QStringLiteral("record.after"));
+    EXPECT_EQ(page().date(), before);
+    stand().tap(QStringLiteral("record.before"));
+    trail().answer();
+    stand().tap(QStringLiteral("record.after"));
+    EXPECT_EQ(page().date(), before);
+}
+
+TEST_F(Record, filtersAndLeadsToWhatIsLinked)
+{
+    begin();
+    stand().taps({"record.filter", "record.ask.group:7"});
+    EXPECT_LT(list().model()->rowCount(), page().day().rowCount());
+    const auto corrected = std::ranges::find_if(kept(), [](const Event& event) {
+        return std::holds_alternative<FactCorrected>(event.fact);
+    });
+    ASSERT_NE(corrected, kept().end());
+    const Seq said = std::get<FactCorrected>(corrected->fact).seq;
+    for (int i = 0; i < 20 && picked() != corrected->seq; ++i)
+        stand().tap(QStringLiteral("record.up"));
+    ASSERT_EQ(picked(), corrected->seq);
+    stand().tap(QStringLiteral("record.linked"));
+    EXPECT_EQ(picked(), said);
+    stand().tap(QStringLiteral("record.linked"));
+    EXPECT_EQ(picked(), corrected->seq);
+}
+
+TEST_F(Record, theExactContentIsWhatIsHashed)
+{
+    begin();
+    stand().tap(QStringLiteral("record.exact"));
+    const Entry last = trail().entries().back();
+    EXPECT_EQ(valueOf("exact text").toStdString(), canonicalText(last));
+    EXPECT_EQ(valueOf("hash").toStdString(), toHex(last.hash));
+    EXPECT_EQ(valueOf("kind").toStdString(), last.kind);
+    EXPECT_TRUE(valueOf("boot clock").contains(QString::number(last.boot.count())));
+    stand().tap(QStringLiteral("record.close"));
+    EXPECT_FALSE(sheet().isVisible());
+}
+
+TEST_F(Record, pagesReachEveryRow)
+{
+    begin();
+    for (int i = 0; i < 200 && list().currentIndex().row() > 0; ++i)
+        stand().tap(QStringLiteral("record.page-up"));
+    EXPECT_EQ(list().currentIndex().row(), 0);
+    for (int i = 0; i < 200 && picked() != kept().back().seq; ++i)
+        stand().tap(QStringLiteral("record.page-down"));
+    EXPECT_EQ(picked(), kept().back().seq);
+}
+
+TEST_F(Record, verifyAnswersInWords)
+{
+    begin();
+    stand().taps({"record.verify", "record.verify"});
+    EXPECT_EQ(trail().verifications, 1);
+    emit trail().verified({{.count = 12, .first = 1, .head = {12, {}}, .flaw = {}}, true, {}});
+    EXPECT_TRUE(sheet().isVisible());
+    EXPECT_TRUE(sheet().title().contains(QStringLiteral("is sound")));
+    EXPECT_EQ(valueOf("entries"), QStringLiteral("12"));
+    stand().tap(QStringLiteral("record.verify"));
+    emit trail().verified(
+        {{.count = 12, .first = 1, .head = {6, {}}, .flaw = Flaw{7, FlawKind::BadHash, 7, {}}},
+         true,
+         {}});
+    EXPECT_TRUE(sheet().title().contains(QStringLiteral("NOT sound")));
+    EXPECT_TRUE(sheet().title().contains(QStringLiteral("entry 7")));
+}
+
+TEST_F(Record, exportsTheDayThatIsShownToAChosenPlace)
+{
+    begin();
+    stand().taps({"record.export", "record.ask./media/stick/bathside"});
+    ASSERT_EQ(trail().exports.size(), 1U);
+    EXPECT_EQ(trail().exports.front().folder, QStringLiteral("/media/stick/bathside"));
+    EXPECT_EQ(trail().exports.front().date, trail().today);
+    EXPECT_EQ(trail().exports.front().sign, '.');
+    emit trail().exported(
+        {trail().today,
+         QStringLiteral("/media/stick/bathside/2026-03-05"),
+         {},
+         ExportFault{ExportFault::Kind::Sink, 0, {}, {"events.csv", 28}}});  // ENOSPC
+    EXPECT_TRUE(sheet().title().contains(QStringLiteral("Not exported")));
+    EXPECT_TRUE(sheet().title().contains(QStringLiteral("space")));
+}
+
+TEST_F(Record, copiesBetweenPullsOnly)
+{
+    begin();
+    stand().say(StartBag{{"B9"}, MicroLitres{400'000}, {"D-0417"}, MilliCelsius{22'500}});
+    stand().say(InspectBag{});
+    stand().say(DrawDiluent{{}, MicroLitres{5'000}});
+    stand().taps({"record.copy", "record.ask./documents/bathside"});
+    EXPECT_EQ(trail().copies, std::vector<QString>{QStringLiteral("/documents/bathside")});
+    emit trail().copied({QStringLiteral("/documents/bathside/trail.db"),
+                         {},
+                         StoreTrouble{StoreFault::NoSpace, 28}});
+    EXPECT_TRUE(sheet().title().contains(QStringLiteral("Not copied")));
+    stand().say(TakeOut{{{0, {"serotype 3"}, {"K07-112"}}}});
+    EXPECT_FALSE(stand().frame().showPage(QString::fromLatin1(ui::Frame::kRecord)));
+}
+
+// For reading only, and Enter, as a scanner sends it, does nothing.
+TEST_F(Record, nothingOfTheRecordCanBeChangedHere)
+{
+    begin();
+    const auto before = kept().size();
+    EXPECT_EQ(list().editTriggers(), QAbstractItemView::NoEditTriggers);
+    for (QWidget* each : page().findChildren<QWidget*>()) {
+        if (!each->isVisible())
+            continue;
+        QKeyEvent enter(QEvent::KeyPress, Qt::Key_Return, Qt::NoModifier);
+        QApplication::sendEvent(each, &enter);
+    }
+    EXPECT_EQ(trail().verifications, 0);
+    for (const char* place : {"record.up", "record.down", "record.page-up", "record.page-down",
+                              "record.before", "record.after", "record.filter", "record.close",
+                              "record.exact", "record.close", "record.verify", "record.linked"}) {
+        if (stand().target(QString::fromLatin1(place)))
+            stand().tap(QString::fromLatin1(place));
+    }
+    EXPECT_EQ(kept().size(), before);
+}
+
+TEST_F(Record, arrowKeysMoveInTheList)
+{
+    begin();
+    const Seq last = picked();
+    QKeyEvent up(QEvent::KeyPress, Qt::Key_Up, Qt::NoModifier);
+    QApplication::sendEvent(&list(), &up);
+    EXPECT_EQ(picked(), last - 1);
+}
+
+// --- how it looks -------------------------------------------------------------------------------
+
+struct Sight {
+    const char* name;
+    std::vector<const char*> taps;
+};
+
+struct Look {
+    Sight sight;
+    Panel panel;
+    const char* language;
+};
+
+std::vector<Look> looks()
+{
+    const std::vector<Sight> sights{
+        {"day", {}},
+        {"filter", {"record.filter"}},
+        {"bags", {"record.filter", "record.ask.bag"}},
+        {"other_day", {"record.filter", "record.ask.day"}},
+        {"mended", {"record.filter", "record.ask.group:7"}},
+        {"exact", {"record.up", "record.exact"}},
+        {"places", {"record.export"}},
+        {"nothing", {"record.before"}},
+        {"working", {"record.verify"}},
+    };
+    std::vector<Look> all;
+    for (const Sight& sight : sights) {
+        for (const char* language : {"en", "es"}) {
+            all.push_back({sight, kTenInch, language});
+            all.push_back({sight, kFifteenInch, language});
+        }
+    }
+    return all;
+}
+
+std::string nameOfLook(const testing::TestParamInfo<Look>& test)
+{
+    return std::string(test.param.sight.name) + "_" + test.param.language + "_" +
+           test.param.panel.name;
+}
+
+class RecordLook : public testing::TestWithParam<Look> {};
+
+TEST_P(RecordLook, everyTargetIsLargeApartAndWhole)
+{
+    PageStand pages(GetParam().panel, QString::fromLatin1(GetParam().language));
+    liveThroughAMorning(pages.stand());
+    pages.show(ui::Frame::kRecord);
+    pages.stand().taps(GetParam().sight.taps);
+    pages.trail().answer();
+    QApplication::processEvents();
+    expectTargetsAsTheyMustBe(pages.stand().frame());
+    EXPECT_TRUE(pages.stand().frame().findChild<ui::DayView*>()->fits());
+}
+
+INSTANTIATE_TEST_SUITE_P(Record, RecordLook, testing::ValuesIn(looks()), nameOfLook);
+
+}  // namespace
+}  // namespace bathside::test

@@ -1,0 +1,103 @@
+#pragma once
+
+// Set-up and record beside the bench: the bench's stand with the two pages in its frame, a
+// loudspeaker that only counts, and a record that is answered from what the stand kept.
+
+#include <vector>
+
+#include "core/trail/entry.h"
+#include "tests/ui/bench/stand.h"
+#include "ui/models/preferences.h"
+#include "ui/models/record_source.h"
+#include "ui/models/sound_test.h"
+
+namespace bathside::test {
+
+class Loud final : public ui::SoundTest {
+public:
+    void play() override { ++played; }
+    [[nodiscard]] QString device() const override { return name; }
+    [[nodiscard]] std::vector<ui::Loudspeaker> devices() const override
+    {
+        return {{QStringLiteral("a"), QStringLiteral("Built-in speaker")},
+                {QStringLiteral("b"), QStringLiteral("USB speaker")}};
+    }
+    void use(const QString& id) override { used = id; }
+    void heard() override { ++heardTimes; }
+
+    QString name = QStringLiteral("Built-in speaker");
+    QString used;
+    int played = 0, heardTimes = 0;
+};
+
+/// Answers when told to, not before.
+class Trail final : public ui::RecordSource {
+    Q_OBJECT
+
+public:
+    explicit Trail(const Kept& kept) : m_kept(kept) {}
+
+    [[nodiscard]] std::string zone() const override { return "Europe/Madrid"; }
+    [[nodiscard]] ui::Date currentDay() const override { return today; }
+    [[nodiscard]] std::vector<ui::RecordPlace> places() const override { return where; }
+
+    void readDay(ui::Date date, Seq after) override { asked.push_back({date, after}); }
+    void verify() override { ++verifications; }
+    void exportDay(ui::Date date, const QString& folder, char sign) override
+    {
+        exports.push_back({date, folder, sign});
+    }
+    void copyTrail(const QString& folder) override { copies.push_back(folder); }
+
+    /// All questions about days; today has what was kept, any other day nothing.
+    void answer();
+    /// What was kept, as entries of a sound chain.
+    [[nodiscard]] std::vector<Entry> entries() const;
+
+    struct Asked {
+        ui::Date date;
+        Seq after;
+    };
+    struct Wanted {
+        ui::Date date;
+        QString folder;
+        char sign;
+    };
+    ui::Date today{std::chrono::year(2026), std::chrono::March, std::chrono::day(5)};
+    std::vector<ui::RecordPlace> where{
+        {QStringLiteral("/documents/bathside"), {}},
+        {QStringLiteral("/media/stick/bathside"), QStringLiteral("STICK")}};
+    std::vector<Asked> asked;
+    std::vector<Wanted> exports;
+    std::vector<QString> copies;
+    int verifications = 0;
+
+private:
+    const Kept& m_kept;
+};
+
+class PageStand {
+public:
+    PageStand(const Panel& panel, const QString& language, Stand::As day = Stand::As::Rehearsal);
+
+    [[nodiscard]] Stand& stand() { return m_stand; }
+    [[nodiscard]] Loud& loud() { return m_loud; }
+    [[nodiscard]] Trail& trail() { return m_trail; }
+    [[nodiscard]] ui::Preferences& preferences() { return m_preferences; }
+    void show(const char* page);
+
+private:
+    ui::Preferences m_preferences;
+    Loud m_loud;
+    Stand m_stand;
+    Trail m_trail;
+};
+
+/// A morning worth reading: checks, a bag, a pull with a late ampoule, a correction, a take-back.
+void liveThroughAMorning(Stand& stand);
+
+/// Sizes, gaps, clipping and names of every visible target. (Sources:
+/// tests/ui/bench/walk_test.cpp.)
+void expectTargetsAsTheyMustBe(ui::Frame& frame);
+
+}  // namespace bathside::test

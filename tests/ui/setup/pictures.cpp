@@ -1,0 +1,97 @@
+// Draws set-up and record, each panel, language and scheme, for a person to look at.
+// Usage: page_pictures FOLDER
+
+#include <QApplication>
+#include <QDir>
+
+#include <gtest/gtest.h>
+
+#include "tests/ui/setup/page_stand.h"
+#include "ui/theme/theme.h"
+
+using namespace bathside;
+
+namespace {
+
+struct Look {
+    test::Panel panel;
+    const char* language;
+    ui::Scheme scheme;
+};
+
+struct Picture {
+    const char* name;
+    const char* page;
+    std::vector<const char*> taps;
+};
+
+void setUp(test::PageStand& pages)
+{
+    pages.stand().say(OpenShift{"Europe/Madrid", {"MK"}});
+    pages.stand().say(RecordCheck{{"work-area"}, true, {}});
+    pages.stand().say(RecordCheck{{"bath-ready"}, false, {}});
+    pages.stand().say(OverrideCheck{{"thermometer"}, "checked in another way"});
+}
+
+void draw(const QDir& folder, const Picture& picture, const Look& look)
+{
+    ui::theme().setScheme(look.scheme);
+    test::PageStand pages(look.panel, QString::fromLatin1(look.language));
+    const bool isRecord = std::string(picture.page) == ui::Frame::kRecord;
+    if (isRecord)
+        test::liveThroughAMorning(pages.stand());
+    else
+        setUp(pages);
+    pages.show(picture.page);
+    pages.stand().taps(picture.taps);
+    if (std::string(picture.name) == "verified")
+        emit pages.trail().verified(
+            {{.count = 214, .first = 1, .head = {214, {0xab, 0x12}}, .flaw = {}}, true, {}});
+    if (std::string(picture.name) == "flaw")
+        emit pages.trail().verified({{.count = 214,
+                                      .first = 1,
+                                      .head = {57, {0xab, 0x12}},
+                                      .flaw = Flaw{58, FlawKind::BadHash, 58, {}}},
+                                     true,
+                                     {}});
+    QString name =
+        QStringLiteral("%1-%2_%3_%4_%5.png")
+            .arg(
+                QString::fromLatin1(picture.page), QString::fromLatin1(picture.name),
+                QString::fromLatin1(look.panel.name), QString::fromLatin1(look.language),
+                look.scheme == ui::Scheme::Dark ? QStringLiteral("dark") : QStringLiteral("light"));
+    QApplication::processEvents();
+    EXPECT_TRUE(pages.stand().frame().grab().save(folder.filePath(name.replace(u' ', u'-'))));
+}
+
+}  // namespace
+
+int main(int argc, char** argv)
+{
+    testing::InitGoogleTest(&argc, argv);
+    const QApplication app(argc, argv);
+    const QDir folder(QCoreApplication::arguments().value(1));
+    folder.mkpath(QStringLiteral("."));
+    const Look looks[] = {{test::kTenInch, "en", ui::Scheme::Light},
+                          {test::kTenInch, "es", ui::Scheme::Dark},
+                          {test::kFifteenInch, "en", ui::Scheme::Dark}};
+    const Picture pictures[] = {
+        {"checks", ui::Frame::kSetUp, {}},
+        {"sound", ui::Frame::kSetUp, {"setup.sound"}},
+        {"outcome", ui::Frame::kSetUp, {"setup.other", "setup.check.disinfected"}},
+        {"screen", ui::Frame::kSetUp, {"setup.screen"}},
+        {"size", ui::Frame::kSetUp, {"setup.screen", "ask.size"}},
+        {"day", ui::Frame::kRecord, {}},
+        {"filter", ui::Frame::kRecord, {"record.filter"}},
+        {"mended", ui::Frame::kRecord, {"record.filter", "record.ask.group:7"}},
+        {"exact", ui::Frame::kRecord, {"record.up", "record.exact"}},
+        {"places", ui::Frame::kRecord, {"record.export"}},
+        {"verified", ui::Frame::kRecord, {}},
+        {"flaw", ui::Frame::kRecord, {}},
+    };
+    for (const Picture& picture : pictures) {
+        for (const Look& look : looks)
+            draw(folder, picture, look);
+    }
+    return testing::Test::HasFailure() ? 1 : 0;
+}
