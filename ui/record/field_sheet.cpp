@@ -14,8 +14,9 @@ namespace bathside::ui {
 namespace {
 
 constexpr double kTitleMm = 12, kTitleCap = 4.4;
-constexpr double kLineMm = Metrics::kSmall * kPitchShare * 1.04;
 constexpr double kNameShare = 0.25;
+
+double lineHigh() { return heightOf(1, Metrics::kSmall, Weight::Regular) + 0.5; }
 
 /// How many signs of `text` from `at` on fit.
 qsizetype signsThatFit(const QFontMetricsF& metrics, const QString& text, qsizetype at, double px)
@@ -100,7 +101,7 @@ int FieldSheet::linesEach() const
 {
     const Metrics& metrics = theme().metrics();
     const double room = height() - metrics.px(kTitleMm + Metrics::kInset);
-    return std::max(1, static_cast<int>(room / metrics.px(kLineMm)));
+    return std::max(1, static_cast<int>(room / lineHigh()));
 }
 
 int FieldSheet::sheets() const
@@ -124,7 +125,7 @@ QList<PlacedText> FieldSheet::texts() const
     QList<PlacedText> texts{
         {m_title, titleText(), left, {kTitleCap, Metrics::kSmall, Weight::Strong, 2}, titleInk}};
     const TextWish wish{Metrics::kSmall, Metrics::kSmall, Weight::Regular, 1};
-    const double line = metrics.px(kLineMm), by = metrics.px(Metrics::kInset);
+    const double line = lineHigh(), by = metrics.px(Metrics::kInset);
     const double name = kNameShare * width();
     double top = metrics.px(kTitleMm) + by / 2;
     for (const Field& each :

@@ -16,6 +16,14 @@ namespace {
 
 QString groupId(Group group) { return QStringLiteral("group:%1").arg(static_cast<int>(group)); }
 
+/// For a target: what the group is above all.
+QString shortWord(Group group)
+{
+    if (group == Group::Shift)
+        return RecordPage::tr("shift");
+    return group == Group::Deviations ? RecordPage::tr("deviations") : wordOf(group);
+}
+
 Date shifted(Date date, int days)
 {
     return Date{std::chrono::sys_days(date) + std::chrono::days(days)};
@@ -192,7 +200,7 @@ void RecordPage::pressFilter()
     QList<Choice> choices;
     for (const Group group : {Group::All, Group::Ampoules, Group::Bags, Group::Lines, Group::Bath,
                               Group::Shift, Group::Alarms, Group::Deviations, Group::Station})
-        choices.append({.id = groupId(group), .word = wordOf(group)});
+        choices.append({.id = groupId(group), .word = shortWord(group)});
     const auto by = [&](const char* id, const QString& word, const std::set<std::string>& ids) {
         choices.append({.id = QString::fromLatin1(id),
                         .word = word,

@@ -154,15 +154,15 @@ void RecordPage::renderBar()
     m_bench->setMark(Mark::Back);
     m_before->setWord(tr("day before"));
     m_after->setWord(tr("day after"));
-    m_after->setReason(m_date >= m_source.currentDay() ? tr("this is the last") : QString());
+    m_after->setEnabled(m_date < m_source.currentDay());
     m_filterButton->setWord(tr("show …"));
     m_filterButton->setChosen(m_filter.wished() != DayWish{});
-    m_verify->setWord(tr("verify"));
-    m_verify->setReason(m_verifying ? working : QString());
-    m_export->setWord(tr("export"));
-    m_export->setReason(m_exporting ? working : QString());
-    m_copy->setWord(tr("copy"));
-    m_copy->setReason(m_copying ? working : QString());
+    m_verify->setWord(m_verifying ? working : tr("verify"));
+    m_verify->setEnabled(!m_verifying);
+    m_export->setWord(m_exporting ? working : tr("export"));
+    m_export->setEnabled(!m_exporting);
+    m_copy->setWord(m_copying ? working : tr("copy"));
+    m_copy->setEnabled(!m_copying);
 }
 
 void RecordPage::renderTitle()
@@ -190,12 +190,11 @@ void RecordPage::renderDetail()
 {
     const DayRow* row = picked();
     m_about->setText(row ? aboutText(*row) : QString());
-    m_exact->setReason(row ? QString() : tr("pick an entry"));
+    m_exact->setEnabled(row);
     const bool linked = row && !row->links.empty();
     m_linked->setWord(linked && row->links.size() == 1 ? tr("entry %1").arg(*row->links.begin())
                                                        : tr("linked entries"));
-    m_linked->setLine(linked && row->links.size() == 1 ? tr("linked") : QString());
-    m_linked->setReason(linked ? QString() : tr("none"));
+    m_linked->setEnabled(linked);
 }
 
 }  // namespace bathside::ui

@@ -32,7 +32,7 @@ QString standingText(CheckStanding standing, bool blocking)
         case CheckStanding::NotOk:
             return CheckTile::tr("not ok");
         case CheckStanding::Overridden:
-            return CheckTile::tr("overridden");
+            return CheckTile::tr("waived", "a check overridden with a reason");
     }
     Q_UNREACHABLE();
 }

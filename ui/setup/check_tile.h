@@ -11,7 +11,7 @@ namespace bathside::ui {
 enum class CheckStanding : std::uint8_t { Open, Ok, NotOk, Overridden };
 
 [[nodiscard]] CheckStanding standingOf(const Bench& bench, const CheckId& check);
-/// "open", "needed", "ok", "not ok", "overridden".
+/// "open", "needed", "ok", "not ok", "waived".
 [[nodiscard]] QString standingText(CheckStanding standing, bool blocking);
 [[nodiscard]] Role roleOf(CheckStanding standing, bool blocking);
 [[nodiscard]] Mark markOf(CheckStanding standing);
