@@ -68,13 +68,13 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>swirl in %1</source>
-        <extracomment>When the bag has to be swirled next; %1 is &quot;8 min&quot; or &quot;45 s&quot;.</extracomment>
+        <source>ON HOLD: %1</source>
+        <extracomment>On a bag&apos;s tile; %1 is why (&quot;leak&quot;).</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>ON HOLD: %1</source>
-        <extracomment>On a bag&apos;s tile; %1 is why (&quot;leak&quot;).</extracomment>
+        <source>swirl: %1</source>
+        <extracomment>On a narrow tile: when the bag has to be swirled next; %1 is &quot;8 min&quot; or &quot;45 s&quot;.</extracomment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2446,17 +2446,6 @@
             <numerusform>%n fit in time together</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>Too many at once: one every %n second(s)</source>
-        <translation>
-            <numerusform>Too many at once: one every %n second</numerusform>
-            <numerusform>Too many at once: one every %n seconds</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Eye protection or face shield, insulated gloves, tongs, fresh air. A frozen ampoule can burst. Open it away from you, thumb clear. The label comes first.</source>
-        <translation type="unfinished"></translation>
-    </message>
     <message>
         <source>No shift is open</source>
         <translation type="unfinished"></translation>
@@ -2508,6 +2497,22 @@
     <message>
         <source>on duty: %1</source>
         <extracomment>%1 is a person&apos;s initials.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>min</source>
+        <extracomment>After the digits of the big clock: minutes.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Stagger: one every %n second(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Face shield, insulated gloves, tongs, fresh air. Ampoules can burst: open them away from you, thumb clear. The label comes first.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2586,7 +2591,8 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>overridden</source>
+        <source>waived</source>
+        <comment>a check overridden with a reason</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2605,13 +2611,6 @@
     </message>
     <message>
         <source>TAKEN BACK: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>bathside::ui::FieldSheet</name>
-    <message>
-        <source>… the rest is in the export</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2856,10 +2855,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>this is the last</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>show …</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2898,19 +2893,20 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>pick an entry</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>linked entries</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>linked</source>
+        <source>shift</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>none</source>
+        <source>deviations</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which sheet of how many</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3017,10 +3013,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>more checks</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 of %2</source>
         <comment>which page of how many</comment>
         <translation type="unfinished"></translation>
@@ -3031,10 +3023,6 @@
     </message>
     <message>
         <source>not ok …</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>test the alarm</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3050,11 +3038,20 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>nobody yet</source>
+        <source>screen …</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>screen …</source>
+        <source>more …</source>
+        <comment>more checks</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>alarm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>who?</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

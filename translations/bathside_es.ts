@@ -68,14 +68,14 @@
         <translation>remover ya</translation>
     </message>
     <message>
-        <source>swirl in %1</source>
-        <extracomment>When the bag has to be swirled next; %1 is &quot;8 min&quot; or &quot;45 s&quot;.</extracomment>
-        <translation>remover en %1</translation>
-    </message>
-    <message>
         <source>ON HOLD: %1</source>
         <extracomment>On a bag&apos;s tile; %1 is why (&quot;leak&quot;).</extracomment>
         <translation>RETENIDA: %1</translation>
+    </message>
+    <message>
+        <source>swirl: %1</source>
+        <extracomment>On a narrow tile: when the bag has to be swirled next; %1 is &quot;8 min&quot; or &quot;45 s&quot;.</extracomment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1314,7 +1314,7 @@
     </message>
     <message>
         <source>UTC</source>
-        <translation>UTC (hora universal)</translation>
+        <translation>UTC</translation>
     </message>
     <message>
         <source>boot clock</source>
@@ -2446,17 +2446,6 @@
             <numerusform>Caben %n juntas a tiempo</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>Too many at once: one every %n second(s)</source>
-        <translation>
-            <numerusform>Demasiadas a la vez: una cada %n segundo</numerusform>
-            <numerusform>Demasiadas a la vez: una cada %n segundos</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Eye protection or face shield, insulated gloves, tongs, fresh air. A frozen ampoule can burst. Open it away from you, thumb clear. The label comes first.</source>
-        <translation>Gafas o pantalla facial, guantes aislantes, pinzas, aire fresco. Una ampolla congelada puede reventar. Ábrala lejos de usted, con el pulgar apartado. La etiqueta manda.</translation>
-    </message>
     <message>
         <source>No shift is open</source>
         <translation>No hay turno abierto</translation>
@@ -2509,6 +2498,22 @@
         <source>on duty: %1</source>
         <extracomment>%1 is a person&apos;s initials.</extracomment>
         <translation>de servicio: %1</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <extracomment>After the digits of the big clock: minutes.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Stagger: one every %n second(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Face shield, insulated gloves, tongs, fresh air. Ampoules can burst: open them away from you, thumb clear. The label comes first.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2586,7 +2591,8 @@
         <translation>mal</translation>
     </message>
     <message>
-        <source>overridden</source>
+        <source>waived</source>
+        <comment>a check overridden with a reason</comment>
         <translation>omitida</translation>
     </message>
 </context>
@@ -2606,13 +2612,6 @@
     <message>
         <source>TAKEN BACK: %1</source>
         <translation>RETIRADO: %1</translation>
-    </message>
-</context>
-<context>
-    <name>bathside::ui::FieldSheet</name>
-    <message>
-        <source>… the rest is in the export</source>
-        <translation>… el resto está en la exportación</translation>
     </message>
 </context>
 <context>
@@ -2841,7 +2840,7 @@
     </message>
     <message>
         <source>working …</source>
-        <translation>trabajando …</translation>
+        <translation>espere …</translation>
     </message>
     <message>
         <source>bench</source>
@@ -2854,10 +2853,6 @@
     <message>
         <source>day after</source>
         <translation>día siguiente</translation>
-    </message>
-    <message>
-        <source>this is the last</source>
-        <translation>este es el último</translation>
     </message>
     <message>
         <source>show …</source>
@@ -2898,20 +2893,21 @@
         <translation>No hay nada de esto en este día.</translation>
     </message>
     <message>
-        <source>pick an entry</source>
-        <translation>elija una entrada</translation>
-    </message>
-    <message>
         <source>linked entries</source>
         <translation>entradas ligadas</translation>
     </message>
     <message>
-        <source>linked</source>
-        <translation>ligadas</translation>
+        <source>shift</source>
+        <translation>turno</translation>
     </message>
     <message>
-        <source>none</source>
-        <translation>ninguna</translation>
+        <source>deviations</source>
+        <translation>desvíos</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which sheet of how many</comment>
+        <translation>%1 de %2</translation>
     </message>
 </context>
 <context>
@@ -3017,10 +3013,6 @@
         <translation>mesa</translation>
     </message>
     <message>
-        <source>more checks</source>
-        <translation>más comprobaciones</translation>
-    </message>
-    <message>
         <source>%1 of %2</source>
         <comment>which page of how many</comment>
         <translation>%1 de %2</translation>
@@ -3034,10 +3026,6 @@
         <translation>mal …</translation>
     </message>
     <message>
-        <source>test the alarm</source>
-        <translation>probar la alarma</translation>
-    </message>
-    <message>
         <source>heard</source>
         <translation>oída</translation>
     </message>
@@ -3047,15 +3035,24 @@
     </message>
     <message>
         <source>on duty</source>
-        <translation>de servicio</translation>
-    </message>
-    <message>
-        <source>nobody yet</source>
-        <translation>nadie aún</translation>
+        <translation>de turno</translation>
     </message>
     <message>
         <source>screen …</source>
         <translation>pantalla …</translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>more checks</comment>
+        <translation>más …</translation>
+    </message>
+    <message>
+        <source>alarm</source>
+        <translation>alarma</translation>
+    </message>
+    <message>
+        <source>who?</source>
+        <translation>¿quién?</translation>
     </message>
 </context>
 <context>
