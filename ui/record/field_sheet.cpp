@@ -4,7 +4,6 @@
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
-#include <utility>
 
 #include "ui/controls/paint.h"
 #include "ui/theme/mark.h"
@@ -13,7 +12,7 @@
 namespace bathside::ui {
 namespace {
 
-constexpr double kTitleMm = 12, kTitleCap = 4.4;
+constexpr double kTitleMm = 16.4, kTitleCap = 4.4;
 constexpr double kNameShare = 0.25;
 
 double lineHigh() { return heightOf(1, Metrics::kSmall, Weight::Regular) + 0.5; }
@@ -87,12 +86,13 @@ QRectF FieldSheet::titleText() const
 QList<Field> FieldSheet::lines() const
 {
     const double by = theme().metrics().px(Metrics::kInset);
-    const double wide = (1 - kNameShare) * width() - 2 * by;
+    const double name = kNameShare * width() - by, wide = (1 - kNameShare) * width() - 2 * by;
     QList<Field> lines;
     for (const Field& field : m_fields) {
-        QString name = field.name;
-        for (const QString& part : brokenLines(field.value, Metrics::kSmall, wide - 1))
-            lines.append({std::exchange(name, QString()), part});
+        const QStringList names = brokenLines(field.name, Metrics::kSmall, name - 1);
+        const QStringList values = brokenLines(field.value, Metrics::kSmall, wide - 1);
+        for (qsizetype i = 0; i < std::max(names.size(), values.size()); ++i)
+            lines.append({names.value(i), values.value(i)});
     }
     return lines;
 }
@@ -123,7 +123,7 @@ QList<PlacedText> FieldSheet::texts() const
     const auto left = Qt::AlignLeft | Qt::AlignVCenter;
     const QColor titleInk = m_role == Role::Neutral ? palette.ink() : theme().tone(m_role).ink;
     QList<PlacedText> texts{
-        {m_title, titleText(), left, {kTitleCap, Metrics::kSmall, Weight::Strong, 2}, titleInk}};
+        {m_title, titleText(), left, {kTitleCap, Metrics::kSmall, Weight::Strong, 3}, titleInk}};
     const TextWish wish{Metrics::kSmall, Metrics::kSmall, Weight::Regular, 1};
     const double line = lineHigh(), by = metrics.px(Metrics::kInset);
     const double name = kNameShare * width();

@@ -276,6 +276,46 @@ TEST_P(RecordLook, everyTargetIsLargeApartAndWhole)
     EXPECT_TRUE(pages.stand().frame().findChild<ui::DayView*>()->fits());
 }
 
+// What is answered, at its longest.
+TEST_P(RecordLook, everyAnswerIsWhole)
+{
+    PageStand pages(GetParam().panel, QString::fromLatin1(GetParam().language));
+    pages.show(ui::Frame::kRecord);
+    const auto& frame = pages.stand().frame();
+    const auto look = [&] { expectTargetsAsTheyMustBe(pages.stand().frame()); };
+    const Verification sound{.count = 1'234'567, .first = 1, .head = {1'234'567, {}}, .flaw = {}};
+    Verification bad = sound;
+    emit pages.trail().verified({sound, true, {}});
+    look();
+    for (int kind = 0; kind < static_cast<int>(Names<FlawKind>::all.size()); ++kind) {
+        bad.flaw = Flaw{1'000'000, static_cast<FlawKind>(kind), 7, {}};
+        emit pages.trail().verified({bad, true, {}});
+        look();
+        emit pages.trail().copied(
+            {QStringLiteral("/media/stick/bathside/trail-2026-03-05.db"), {bad, true, {}}, {}});
+        look();
+    }
+    Manifest manifest;
+    manifest.count = 1234;
+    for (const char* name : {"events.jsonl", "events.csv", "ampoules.csv", "bags.csv",
+                             "deviations.csv", "events-sheet.csv", "ampoules-sheet.csv"})
+        manifest.files.push_back({name, 1, {}});
+    const QString folder = QStringLiteral("/media/stick/bathside/2026-03-05");
+    emit pages.trail().exported({pages.trail().today, folder, manifest, {}});
+    look();
+    emit pages.trail().exported({pages.trail().today, folder, {}, {}});
+    look();
+    for (const StoreFault fault :
+         {StoreFault::NoSpace, StoreFault::InUse, StoreFault::Unconfirmed}) {
+        emit pages.trail().exported({pages.trail().today,
+                                     folder,
+                                     {},
+                                     ExportFault{ExportFault::Kind::Trail, 0, {fault, 5}, {}}});
+        look();
+    }
+    EXPECT_TRUE(frame.isVisible());
+}
+
 INSTANTIATE_TEST_SUITE_P(Record, RecordLook, testing::ValuesIn(looks()), nameOfLook);
 
 }  // namespace

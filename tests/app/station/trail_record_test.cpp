@@ -1,0 +1,289 @@
+// The record page's answers from a real trail: the day, verify, export and copy, each checked by
+// what is on disk afterwards.
+
+#include "app/station/trail_record.h"
+
+#include <QCoreApplication>
+#include <QEventLoop>
+#include <QFile>
+#include <QTimer>
+#include <fstream>
+#include <sstream>
+
+#include <gtest/gtest.h>
+
+#include "core/base/rfc3339.h"
+#include "core/base/simulated_clock.h"
+#include "core/record/verify_export.h"
+#include "core/trail/store/check.h"
+#include "tests/core/trail/store/support.h"
+#include "tests/support/temp_folder.h"
+#include "tests/support/trail_days.h"
+
+namespace bathside::app {
+namespace {
+
+using namespace std::chrono_literals;
+
+class Quiet final : public ui::Feedback {
+public:
+    void taken() override {}
+    void refused() override {}
+};
+
+std::string wholeOf(const std::filesystem::path& file)
+{
+    std::ifstream in(file, std::ios::binary);
+    std::ostringstream text;
+    text << in.rdbuf();
+    return text.str();
+}
+
+std::string defaultCard() { return wholeOf(BATHSIDE_DEFAULT_CARD); }
+
+class TrailRecordTest : public testing::Test {
+protected:
+    void open()
+    {
+        auto session = Session::open(
+            {.trail = m_folder / "trail.db",
+             .spoolFolder = m_folder.path(),
+             .card = {},
+             .defaultCard = defaultCard(),
+             .rehearsal = false,
+             .clockSynchronised = true,
+             .clockOffset = {}},
+            {.clock = m_clock,
+             .feedback = m_feedback,
+             .inputTime = [this](std::uint64_t) { return ui::InputTime{.at = m_clock.now()}; },
+             .ticking = ui::StationModel::Ticking::ByHand});
+        ASSERT_TRUE(session) << session.error().toStdString();
+        m_session = std::move(*session);
+        m_record = std::make_unique<TrailRecord>(*m_session);
+    }
+
+    /// A shift with a note in it, durable.
+    void openShift()
+    {
+        say(OpenShift{"Europe/Madrid", {"MK"}});
+        say(MakeNote{"=1+1"});
+        ASSERT_TRUE(m_session->store().flush(60s));
+    }
+
+    void say(const Intent& intent)
+    {
+        m_clock.runTo(m_clock.now().boot + 1s);
+        ASSERT_TRUE(m_session->model().say(intent, 0, QStringLiteral("test")));
+    }
+
+    /// Asks, and waits for the one answer.
+    template <typename Answer, typename Ask>
+    Answer answerTo(void (ui::RecordSource::*signal)(const Answer&), Ask ask)
+    {
+        std::optional<Answer> answer;
+        QEventLoop loop;
+        QTimer::singleShot(60s, &loop, &QEventLoop::quit);
+        const auto heard =
+            QObject::connect(m_record.get(), signal, &loop, [&](const Answer& given) {
+                answer = given;
+                loop.quit();
+            });
+        ask();
+        loop.exec();
+        QObject::disconnect(heard);
+        EXPECT_TRUE(answer);
+        return answer.value_or(Answer{});
+    }
+
+    std::vector<Entry> entriesOf(ui::Date date, Seq after)
+    {
+        std::vector<Entry> all;
+        QEventLoop loop;
+        QTimer::singleShot(60s, &loop, &QEventLoop::quit);
+        QObject::connect(m_record.get(), &ui::RecordSource::entriesRead, &loop,
+                         [&](ui::Date, const std::vector<Entry>& entries) {
+                             all.insert(all.end(), entries.begin(), entries.end());
+                         });
+        bool isDone = false;
+        QObject::connect(m_record.get(), &ui::RecordSource::dayRead, &loop,
+                         [&](ui::Date, const std::optional<StoreTrouble>& trouble) {
+                             EXPECT_FALSE(trouble);
+                             isDone = true;
+                             loop.quit();
+                         });
+        m_record->readDay(date, after);
+        loop.exec();
+        EXPECT_TRUE(isDone);
+        return all;
+    }
+
+    ui::VerifyAnswer verified()
+    {
+        return answerTo(&ui::RecordSource::verified, [this] { m_record->verify(); });
+    }
+    ui::ExportAnswer exported(ui::Date date, const std::filesystem::path& folder)
+    {
+        return answerTo(&ui::RecordSource::exported, [&] {
+            m_record->exportDay(date, QString::fromStdString(folder.string()), ',');
+        });
+    }
+    ui::CopyAnswer copied(const std::filesystem::path& folder)
+    {
+        return answerTo(&ui::RecordSource::copied,
+                        [&] { m_record->copyTrail(QString::fromStdString(folder.string())); });
+    }
+
+    static constexpr ui::Date kDay{std::chrono::year(2026), std::chrono::March,
+                                   std::chrono::day(5)};
+
+    test::TempFolder m_folder;
+    SimulatedClock m_clock{*fromRfc3339("2026-03-05T23:10:00.000+01:00")};
+    Quiet m_feedback;
+    std::unique_ptr<Session> m_session;
+    std::unique_ptr<TrailRecord> m_record;
+};
+
+TEST_F(TrailRecordTest, readsTheDayAndThenOnlyWhatIsNew)
+{
+    open();
+    openShift();
+    EXPECT_EQ(m_record->currentDay(), kDay);
+    const auto all = entriesOf(kDay, 0);
+    ASSERT_GE(all.size(), 5U);
+    EXPECT_EQ(all.back().kind, "note.made");
+    say(MakeNote{"later"});
+    ASSERT_TRUE(m_session->store().flush(60s));
+    const auto rest = entriesOf(kDay, all.back().seq);
+    ASSERT_EQ(rest.size(), 1U);
+    EXPECT_EQ(rest.front().seq, all.back().seq + 1);
+}
+
+// A shift over midnight belongs to the day it was opened on (the spec's trail, local days).
+TEST_F(TrailRecordTest, aShiftOverMidnightStaysWithItsDay)
+{
+    open();
+    openShift();
+    m_clock.runTo(m_clock.now().boot + 2h);
+    say(MakeNote{"after midnight"});
+    ASSERT_TRUE(m_session->store().flush(60s));
+    EXPECT_EQ(m_record->currentDay(), kDay);
+    EXPECT_EQ(entriesOf(kDay, 0).back().kind, "note.made");
+    EXPECT_TRUE(entriesOf(ui::Date{std::chrono::sys_days(kDay) + std::chrono::days(1)}, 0).empty());
+}
+
+TEST_F(TrailRecordTest, verifyFindsASoundTrailSound)
+{
+    open();
+    openShift();
+    const ui::VerifyAnswer answer = verified();
+    EXPECT_TRUE(answer.isSound());
+    EXPECT_EQ(answer.chain.count, m_session->store().state().recorded);
+    EXPECT_EQ(answer.chain.head.seq, answer.chain.count);
+}
+
+// Beyond the last entries that opening looks at, so that only verify can tell.
+TEST_F(TrailRecordTest, verifyNamesTheEntryThatWasChanged)
+{
+    test::TrailDays days({}, "bench");
+    const auto file = store::written(m_folder / "trail.db", days.day(1200));
+    ASSERT_EQ(store::tamper(file, "UPDATE event SET person = 'ZZ' WHERE seq = 700").first, 0);
+    open();
+    const ui::VerifyAnswer answer = verified();
+    ASSERT_TRUE(answer.chain.flaw);
+    EXPECT_EQ(answer.chain.flaw->seq, 700);
+    EXPECT_EQ(answer.chain.head.seq, 699);
+    EXPECT_FALSE(answer.isSound());
+}
+
+TEST_F(TrailRecordTest, anExportIsWholeAndVerifiesByItself)
+{
+    open();
+    openShift();
+    const ui::ExportAnswer answer = exported(kDay, m_folder / "out");
+    ASSERT_FALSE(answer.fault);
+    const std::filesystem::path folder = answer.folder.toStdString();
+    EXPECT_EQ(folder, m_folder.path() / "out" / "2026-03-05");
+    const std::string lines = wholeOf(folder / kEventsFile);
+    const auto manifest = manifestFrom(wholeOf(folder / kManifestFile));
+    ASSERT_TRUE(manifest);
+    EXPECT_EQ(*manifest, answer.manifest);
+    ExportVerifier verifier(*manifest);
+    verifier.add(lines);
+    const ExportVerification found = verifier.finish();
+    EXPECT_TRUE(found.isSound());
+    EXPECT_EQ(found.chain.count, manifest->count);
+    for (const Manifest::File& each : manifest->files)
+        EXPECT_FALSE(contradicts(*manifest, each.name,
+                                 static_cast<std::int64_t>(wholeOf(folder / each.name).size()),
+                                 sha256(wholeOf(folder / each.name))))
+            << each.name;
+    EXPECT_TRUE(wholeOf(folder / "events-sheet.csv").starts_with("\xEF\xBB\xBF"));
+    EXPECT_FALSE(wholeOf(folder / "events.csv").starts_with("\xEF\xBB\xBF"));
+}
+
+TEST_F(TrailRecordTest, aSecondExportTakesAFolderOfItsOwn)
+{
+    open();
+    openShift();
+    ASSERT_FALSE(exported(kDay, m_folder / "out").fault);
+    const ui::ExportAnswer second = exported(kDay, m_folder / "out");
+    EXPECT_TRUE(second.folder.endsWith(QStringLiteral("2026-03-05-2")));
+    EXPECT_TRUE(std::filesystem::exists(second.folder.toStdString() + "/manifest.json"));
+}
+
+TEST_F(TrailRecordTest, aDayWithoutARecordWritesNothing)
+{
+    open();
+    openShift();
+    const ui::ExportAnswer answer =
+        exported(ui::Date{std::chrono::sys_days(kDay) - std::chrono::days(30)}, m_folder / "out");
+    EXPECT_FALSE(answer.fault);
+    EXPECT_EQ(answer.manifest.count, 0);
+    EXPECT_FALSE(std::filesystem::exists(m_folder / "out"));
+}
+
+TEST_F(TrailRecordTest, aPlaceThatCannotBeWrittenIsTold)
+{
+    open();
+    openShift();
+    std::ofstream(m_folder / "file") << "not a folder";
+    const ui::ExportAnswer answer = exported(kDay, m_folder / "file");
+    ASSERT_TRUE(answer.fault);
+    EXPECT_EQ(answer.fault->kind, ExportFault::Kind::Sink);
+    EXPECT_NE(answer.fault->sink.errorNumber, 0);
+    EXPECT_TRUE(copied(m_folder / "file").trouble);
+}
+
+TEST_F(TrailRecordTest, aCopyIsTheTrailAndSound)
+{
+    open();
+    openShift();
+    const ui::CopyAnswer answer = copied(m_folder / "copies");
+    ASSERT_FALSE(answer.trouble);
+    EXPECT_TRUE(answer.check.isSound());
+    const Head head = answer.check.chain.head;
+    m_record.reset();
+    m_session.reset();
+    const auto copy = store::opened(answer.file.toStdString(), store::Mode::ReadOnly);
+    EXPECT_EQ(copy->head(), head);
+    const auto trail = store::opened(m_folder / "trail.db", store::Mode::ReadOnly);
+    std::vector<Entry> entries = store::contentOf(*trail);
+    entries.resize(static_cast<std::size_t>(head.seq));  // ending noted the stop after the copy
+    EXPECT_EQ(store::contentOf(*copy), entries);
+}
+
+TEST_F(TrailRecordTest, whatIsAnsweredTooLateIsDropped)
+{
+    open();
+    openShift();
+    m_record->verify();
+    m_record->exportDay(kDay, QString::fromStdString((m_folder / "out").string()), '.');
+    m_record->copyTrail(QString::fromStdString((m_folder / "copies").string()));
+    m_record.reset();
+    m_session.reset();
+    QCoreApplication::processEvents();
+    SUCCEED();
+}
+
+}  // namespace
+}  // namespace bathside::app
