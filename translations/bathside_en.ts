@@ -2506,9 +2506,9 @@
     </message>
     <message numerus="yes">
         <source>Stagger: one every %n second(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Stagger: one every second</numerusform>
+            <numerusform>Stagger: one every %n seconds</numerusform>
         </translation>
     </message>
     <message>

@@ -75,7 +75,7 @@
     <message>
         <source>swirl: %1</source>
         <extracomment>On a narrow tile: when the bag has to be swirled next; %1 is &quot;8 min&quot; or &quot;45 s&quot;.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mover: %1</translation>
     </message>
 </context>
 <context>
@@ -1679,7 +1679,7 @@
     </message>
     <message>
         <source>on duty: %1</source>
-        <translation>de servicio: %1</translation>
+        <translation>turno: %1</translation>
     </message>
     <message>
         <source>check done</source>
@@ -2497,23 +2497,23 @@
     <message>
         <source>on duty: %1</source>
         <extracomment>%1 is a person&apos;s initials.</extracomment>
-        <translation>de servicio: %1</translation>
+        <translation>turno: %1</translation>
     </message>
     <message>
         <source>min</source>
         <extracomment>After the digits of the big clock: minutes.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>min</translation>
     </message>
     <message numerus="yes">
         <source>Stagger: one every %n second(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Escalonar: una cada segundo</numerusform>
+            <numerusform>Escalonar: una cada %n segundos</numerusform>
         </translation>
     </message>
     <message>
         <source>Face shield, insulated gloves, tongs, fresh air. Ampoules can burst: open them away from you, thumb clear. The label comes first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pantalla facial, guantes aislantes, pinzas, aire fresco. Las ampollas pueden estallar: ábralas lejos de usted, con el pulgar apartado. La etiqueta manda.</translation>
     </message>
 </context>
 <context>

@@ -19,6 +19,10 @@
 namespace bathside::ui {
 
 using Date = std::chrono::year_month_day;
+[[nodiscard]] inline Date daysAfter(Date date, int days)
+{
+    return Date{std::chrono::sys_days(date) + std::chrono::days(days)};
+}
 
 /// Where an export or a copy may go.
 struct RecordPlace {

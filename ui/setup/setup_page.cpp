@@ -8,22 +8,9 @@
 #include "ui/setup/card_gauge.h"
 #include "ui/setup/cautions.h"
 #include "ui/text/refusals.h"
-#include "ui/text/subjects.h"
 #include "ui/theme/theme.h"
 
 namespace bathside::ui {
-namespace {
-
-constexpr auto kBack = "back", kOther = "other";
-
-Choice back(const QString& word)
-{
-    return {
-        .id = QString::fromLatin1(kBack), .word = word, .role = Role::Quiet, .mark = Mark::Back};
-}
-
-}  // namespace
-
 SetUpPage::SetUpPage(Parts parts, QWidget* parent)
     : Page(parent),
       m_parts(std::move(parts)),
@@ -132,58 +119,6 @@ void SetUpPage::pressOther()
     render();
 }
 
-void SetUpPage::askOutcome(const CheckId& check)
-{
-    const QList<Choice> choices{
-        {.id = QStringLiteral("ok"), .word = tr("ok"), .role = Role::Good, .mark = Mark::Tick},
-        {.id = QStringLiteral("not-ok"),
-         .word = tr("not ok"),
-         .role = Role::Limit,
-         .mark = Mark::Cross},
-        {.id = QStringLiteral("override"),
-         .word = tr("go on without it …"),
-         .line = tr("with a reason, on record"),
-         .role = Role::HeadsUp},
-        back(tr("back"))};
-    m_ask->choose(wordsOf(check), choices,
-                  [this, check](const QString& id, const AnswerTap& tap) {
-                      if (id == QLatin1String(kBack))
-                          return m_ask->close();
-                      if (id == QLatin1String("override"))
-                          return askWhy(check);
-                      m_context.say(RecordCheck{check, id == QLatin1String("ok"), {}}, tap);
-                  },
-                  {});
-}
-
-void SetUpPage::askWhy(const CheckId& check)
-{
-    const QList<Choice> choices{
-        {.id = QStringLiteral("the shift lead decided it"),
-         .word = tr("the shift lead decided it")},
-        {.id = QStringLiteral("checked in another way"), .word = tr("checked in another way")},
-        {.id = QStringLiteral("not needed today"), .word = tr("not needed today")},
-        {.id = QStringLiteral("is being put right"), .word = tr("is being put right")},
-        {.id = QString::fromLatin1(kOther), .word = tr("another reason …")},
-        back(tr("back"))};
-    m_ask->choose(tr("Why go on without it?"), choices,
-                  [this, check](const QString& id, const AnswerTap& tap) {
-                      if (id == QLatin1String(kBack))
-                          return m_ask->close();
-                      if (id != QLatin1String(kOther))
-                          return m_context.say(OverrideCheck{check, id.toStdString()}, tap);
-                      constexpr int kLongest = 60;
-                      m_ask->text({.title = tr("Why go on without it?"),
-                                   .shortest = 3,
-                                   .longest = kLongest,
-                                   .suggested = {}},
-                                  [this, check](const QString& why, const AnswerTap& said) {
-                                      m_context.say(OverrideCheck{check, why.toStdString()}, said);
-                                  });
-                  },
-                  {});
-}
-
 // --- the sound --------------------------------------------------------------------------------
 
 void SetUpPage::pressSound(const TapStamp& stamp)
@@ -196,67 +131,6 @@ void SetUpPage::pressSound(const TapStamp& stamp)
     });
 }
 
-void SetUpPage::askHeard()
-{
-    const QString device = m_parts.sound.device();
-    const QString why = device.isEmpty() ? tr("no loudspeaker") : QString();
-    QList<Choice> choices{
-        {.id = QStringLiteral("heard"),
-         .word = tr("I HEARD IT"),
-         .role = Role::Primary,
-         .reason = why,
-         .mark = Mark::Ear},
-        {.id = QStringLiteral("again"), .word = tr("play it again"), .mark = Mark::Note},
-        {.id = QStringLiteral("not-heard"), .word = tr("not heard"), .mark = Mark::Cross},
-        {.id = QStringLiteral("device"), .word = tr("another loudspeaker …")},
-        back(tr("back"))};
-    m_ask->choose(
-        tr("The alarm is playing. Was it heard at the bench?"), choices,
-        [this, device](const QString& id, const AnswerTap& tap) {
-            if (id == QLatin1String("again")) {
-                m_parts.sound.play();
-                return askHeard();
-            }
-            if (id == QLatin1String("device"))
-                return askLoudspeaker();
-            if (id == QLatin1String("not-heard"))
-                return m_context.say(RecordCheck{kAlarmHeard, false, device.toStdString()}, tap);
-            if (id == QLatin1String(kBack) || device.isEmpty())
-                return m_ask->close();
-            if (!m_model.say(RecordCheck{kAlarmHeard, true, device.toStdString()}, tap.inputMs,
-                             tap.place))
-                return;
-            m_parts.sound.heard();
-            m_ask->close();
-        },
-        {});
-}
-
-void SetUpPage::askLoudspeaker()
-{
-    constexpr std::size_t kMost = 6;
-    QList<Choice> choices;
-    for (const Loudspeaker& each : m_parts.sound.devices()) {
-        if (static_cast<std::size_t>(choices.size()) < kMost)
-            choices.append({.id = QStringLiteral("device:") + each.id, .word = each.name});
-    }
-    choices.append(back(tr("back")));
-    m_ask->choose(
-        choices.size() > 1 ? tr("Which loudspeaker?") : tr("No other loudspeaker was found."),
-        choices,
-        [this](const QString& id, const AnswerTap&) {
-            if (id != QLatin1String(kBack)) {
-                Preference next = m_parts.preferences.now();
-                next.soundDevice = id.mid(7);
-                m_parts.sound.use(next.soundDevice);
-                m_parts.preferences.set(next);
-                m_parts.sound.play();
-            }
-            askHeard();
-        },
-        {});
-}
-
 // --- people and screen ------------------------------------------------------------------------
 
 void SetUpPage::pressDuty(const TapStamp& stamp)
@@ -267,46 +141,6 @@ void SetUpPage::pressDuty(const TapStamp& stamp)
         else
             askWhoOpens(m_context);
     });
-}
-
-void SetUpPage::askScreen()
-{
-    const Preference now = m_parts.preferences.now();
-    QList<Choice> choices;
-    for (const QString& code : Language::offered())
-        choices.append({.id = QStringLiteral("language:") + code,
-                        .word = Language::nameOf(code),
-                        .mark = code == now.language ? Mark::Tick : Mark::None});
-    choices.append({.id = QStringLiteral("light"),
-                    .word = tr("light screen"),
-                    .mark = now.dark ? Mark::None : Mark::Tick});
-    choices.append({.id = QStringLiteral("dark"),
-                    .word = tr("dark screen"),
-                    .mark = now.dark ? Mark::Tick : Mark::None});
-    choices.append(
-        {.id = QStringLiteral("size"), .word = tr("true size …"), .line = tr("with a bank card")});
-    choices.append(back(tr("back")));
-    m_ask->choose(tr("The screen"), choices,
-                  [this](const QString& id, const AnswerTap&) { chooseScreen(id); }, {});
-}
-
-void SetUpPage::chooseScreen(const QString& id)
-{
-    Preference next = m_parts.preferences.now();
-    m_ask->close();
-    if (id == QLatin1String(kBack))
-        return;
-    if (id == QLatin1String("size")) {
-        m_gauge->begin();
-        m_gauge->show();
-        place();
-        return render();
-    }
-    if (id.startsWith(QLatin1String("language:")))
-        next.language = id.mid(9);
-    else
-        next.dark = id == QLatin1String("dark");
-    m_parts.preferences.set(next);
 }
 
 void SetUpPage::showRefusal(const Refusal& refusal)

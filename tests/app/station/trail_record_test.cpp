@@ -7,11 +7,13 @@
 #include <QEventLoop>
 #include <QFile>
 #include <QTimer>
+#include <algorithm>
 #include <fstream>
 #include <sstream>
 
 #include <gtest/gtest.h>
 
+#include "app/station/bench_day.h"
 #include "core/base/rfc3339.h"
 #include "core/base/simulated_clock.h"
 #include "core/record/verify_export.h"
@@ -19,6 +21,7 @@
 #include "tests/core/trail/store/support.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/trail_days.h"
+#include "ui/record/record_page.h"
 
 namespace bathside::app {
 namespace {
@@ -167,7 +170,10 @@ TEST_F(TrailRecordTest, aShiftOverMidnightStaysWithItsDay)
     say(MakeNote{"after midnight"});
     ASSERT_TRUE(m_session->store().flush(60s));
     EXPECT_EQ(m_record->currentDay(), kDay);
-    EXPECT_EQ(entriesOf(kDay, 0).back().kind, "note.made");
+    const auto all = entriesOf(kDay, 0);
+    EXPECT_TRUE(std::ranges::any_of(all, [](const Entry& entry) {
+        return entry.payload.find("after midnight") != std::string::npos;
+    }));
     EXPECT_TRUE(entriesOf(ui::Date{std::chrono::sys_days(kDay) + std::chrono::days(1)}, 0).empty());
 }
 
@@ -270,6 +276,37 @@ TEST_F(TrailRecordTest, aCopyIsTheTrailAndSound)
     std::vector<Entry> entries = store::contentOf(*trail);
     entries.resize(static_cast<std::size_t>(head.seq));  // ending noted the stop after the copy
     EXPECT_EQ(store::contentOf(*copy), entries);
+}
+
+class Mute final : public ui::SoundTest {
+public:
+    void play() override {}
+    [[nodiscard]] QString device() const override { return {}; }
+    [[nodiscard]] std::vector<ui::Loudspeaker> devices() const override { return {}; }
+    void use(const QString&) override {}
+    void heard() override {}
+};
+
+TEST_F(TrailRecordTest, theStationsFrameHasBothPages)
+{
+    open();
+    openShift();
+    ui::Language language;
+    ui::Preferences preferences{ui::Preference{}};
+    Mute sound;
+    const std::unique_ptr<ui::Frame> frame(frameFor(*m_session, language, preferences, sound));
+    frame->resize(1280, 800);
+    frame->show();
+    EXPECT_TRUE(frame->showPage(QString::fromLatin1(ui::Frame::kSetUp)));
+    ASSERT_TRUE(frame->showPage(QString::fromLatin1(ui::Frame::kRecord)));
+    auto* page = qobject_cast<ui::RecordPage*>(frame->current());
+    ASSERT_TRUE(page);
+    QEventLoop loop;
+    QTimer::singleShot(60s, &loop, &QEventLoop::quit);
+    QObject::connect(&page->day(), &QAbstractItemModel::rowsInserted, &loop, &QEventLoop::quit);
+    if (page->day().rowCount() == 0)
+        loop.exec();
+    EXPECT_GE(page->day().rowCount(), 5);
 }
 
 TEST_F(TrailRecordTest, whatIsAnsweredTooLateIsDropped)
