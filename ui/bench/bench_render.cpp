@@ -318,7 +318,7 @@ void BenchPage::renderFacts()
         if (i < said.size())
             one.append(
                 {.text = shortText(said[i].facts),
-                 .time = timed ? localTimeText(said[i].at.wall, m_context.zoneNow()) : QString(),
+                 .time = timed ? localTimeText(said[i].at.wall, m_context.zoneNow()).left(5) : QString(),
                  .recorded = said[i].recorded,
                  .refused = false});
         m_facts[i]->setFacts(one);

@@ -54,7 +54,7 @@ QList<PlacedText> FactList::texts() const
         std::ranges::any_of(m_facts, [](const FactLine& fact) { return !fact.time.isEmpty(); });
     const double time =
         timed
-            ? widthOf(QStringLiteral("00:00:00"), Metrics::kSmall, Weight::Regular) + metrics.px(3)
+            ? widthOf(QStringLiteral("00:00"), Metrics::kSmall, Weight::Regular) + metrics.px(3)
             : 0;
     const auto left = Qt::AlignLeft | Qt::AlignVCenter;
     QList<PlacedText> texts;

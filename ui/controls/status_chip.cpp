@@ -57,7 +57,7 @@ StatusChip::Rooms StatusChip::rooms() const
         take(at.level);
     at.main = rest;
     if (!m_detail.isEmpty()) {
-        at.main.setHeight(0.56 * rest.height());
+        at.main.setHeight(0.53 * rest.height());
         at.detail = rest.adjusted(0, at.main.height(), 0, 0);
     }
     return at;
