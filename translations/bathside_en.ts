@@ -4,10 +4,6 @@
 <context>
     <name>Alarm</name>
     <message>
-        <source>No sound: watch the screen, test the loudspeaker</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Not recorded: go on, call the shift lead, leave the station on</source>
         <translation type="unfinished"></translation>
     </message>
@@ -44,12 +40,16 @@
         <source>Nothing is due.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>No sound: watch the screen</source>
+        <translation type="unfinished"></translation>
+    </message>
     <message numerus="yes">
-        <source>+%n more</source>
+        <source>+%n</source>
         <comment>alarms without room on the screen</comment>
         <translation>
-            <numerusform>+%n more</numerusform>
-            <numerusform>+%n more</numerusform>
+            <numerusform>+%n</numerusform>
+            <numerusform>+%n</numerusform>
         </translation>
     </message>
 </context>
@@ -57,10 +57,6 @@
     <name>BagPlaceText</name>
     <message>
         <source>not hung</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>being made up</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -75,6 +71,10 @@
     <message>
         <source>swirl: %1</source>
         <extracomment>On a narrow tile: when the bag has to be swirled next; %1 is &quot;8 min&quot; or &quot;45 s&quot;.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>making up</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

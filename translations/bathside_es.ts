@@ -4,10 +4,6 @@
 <context>
     <name>Alarm</name>
     <message>
-        <source>No sound: watch the screen, test the loudspeaker</source>
-        <translation>Sin sonido: mire la pantalla y pruebe el altavoz</translation>
-    </message>
-    <message>
         <source>Not recorded: go on, call the shift lead, leave the station on</source>
         <translation>Sin registrar: siga, llame al encargado y no apague la estación</translation>
     </message>
@@ -44,12 +40,16 @@
         <source>Nothing is due.</source>
         <translation>No hay nada pendiente.</translation>
     </message>
+    <message>
+        <source>No sound: watch the screen</source>
+        <translation>Sin sonido: mire la pantalla</translation>
+    </message>
     <message numerus="yes">
-        <source>+%n more</source>
+        <source>+%n</source>
         <comment>alarms without room on the screen</comment>
         <translation>
-            <numerusform>+%n más</numerusform>
-            <numerusform>+%n más</numerusform>
+            <numerusform>+%n</numerusform>
+            <numerusform>+%n</numerusform>
         </translation>
     </message>
 </context>
@@ -58,10 +58,6 @@
     <message>
         <source>not hung</source>
         <translation>sin colgar</translation>
-    </message>
-    <message>
-        <source>being made up</source>
-        <translation>en preparación</translation>
     </message>
     <message>
         <source>swirl now</source>
@@ -76,6 +72,10 @@
         <source>swirl: %1</source>
         <extracomment>On a narrow tile: when the bag has to be swirled next; %1 is &quot;8 min&quot; or &quot;45 s&quot;.</extracomment>
         <translation>mover: %1</translation>
+    </message>
+    <message>
+        <source>making up</source>
+        <translation>preparando</translation>
     </message>
 </context>
 <context>

@@ -27,7 +27,7 @@ QString standing(const Bag& bag)
 {
     if (bag.line)
         return {};
-    return bag.mixed ? BagPlaceText::tr("not hung") : BagPlaceText::tr("being made up");
+    return bag.mixed ? BagPlaceText::tr("not hung") : BagPlaceText::tr("making up");
 }
 
 QString swirlText(const Bag& bag, const Stamp& now)

@@ -14,7 +14,7 @@ namespace {
 
 constexpr double kLeastDigitsMm = 10;
 constexpr double kPlusShare = 0.5, kUnitShare = 0.25;  // of the digits' height
-constexpr double kInsetMm = 0.6, kOneLineMm = 5.4, kTwoLinesMm = 17;
+constexpr double kInsetMm = 0.5, kOneLineMm = 5.4, kTwoLinesMm = 17;
 
 }  // namespace
 

@@ -71,7 +71,8 @@ QList<PlacedText> FactList::texts() const
                       what,
                       left,
                       {i == 0 ? 3.8 : Metrics::kSmall, Metrics::kSmall,
-                       i == 0 ? Weight::Strong : Weight::Regular, m_rows == 1 ? 1 : 2},
+                       i == 0 && m_rows > 1 ? Weight::Strong : Weight::Regular,
+                       m_rows == 1 ? 1 : 2},
                       theme().palette().ink()});
     }
     return texts;

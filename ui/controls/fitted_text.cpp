@@ -189,7 +189,8 @@ double heightOf(int lines, double capMm, Weight weight)
 
 double widthOf(const QString& text, double capMm, Weight weight)
 {
-    return QFontMetricsF(theme().metrics().font(capMm, weight)).horizontalAdvance(text);
+    const double wholePx = std::ceil(theme().metrics().px(capMm));  // as letters are set
+    return QFontMetricsF(Metrics::fontOfCapPx(wholePx, weight)).horizontalAdvance(text);
 }
 
 }  // namespace bathside::ui

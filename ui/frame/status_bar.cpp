@@ -39,7 +39,7 @@ void StatusBar::changeEvent(QEvent* event)
 // Shares of the width, so that nothing moves when a word changes: bath, alarms, record, sound.
 void StatusBar::place()
 {
-    constexpr double kBath = 0.265, kRecord = 0.165, kSound = 0.145, kBetweenMm = 1.5;
+    constexpr double kBath = 0.255, kRecord = 0.175, kSound = 0.155, kBetweenMm = 1.5;
     const int gap = theme().metrics().ceilPx(kBetweenMm);
     const int free = width() - 3 * gap;
     const int bath = qRound(free * kBath), record = qRound(free * kRecord),
@@ -105,9 +105,9 @@ void StatusBar::renderRecord()
     const Role role = good ? Role::Good : lost ? Role::Overrun : Role::HeadsUp;
     // What is lost or not confirmed takes both lines for its words.
     const bool behind = record.health == RecordState::Health::Behind;
-    const QString detail =
-        behind ? tr("%n waiting", nullptr, static_cast<int>(record.waiting)) : QString();
-    m_record->setStatus(role, good ? Mark::Tick : Mark::OpenTick, wordOf(record.health), detail);
+    const QString words = behind ? tr("%n waiting", nullptr, static_cast<int>(record.waiting))
+                                 : wordOf(record.health);
+    m_record->setStatus(role, good ? Mark::Tick : Mark::OpenTick, words);
 }
 
 void StatusBar::renderSound()

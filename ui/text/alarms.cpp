@@ -26,7 +26,7 @@ QString ownText(StationCause cause)
 {
     switch (cause) {
         case StationCause::NoSound:
-            return AlarmText::tr("No sound: watch the screen, test the loudspeaker");
+            return AlarmText::tr("No sound: watch the screen");
         case StationCause::NotRecorded:
             return AlarmText::tr("Not recorded: go on, call the shift lead, leave the station on");
         case StationCause::ClockStepped:
@@ -80,7 +80,7 @@ QString nothingDue() { return AlarmText::tr("Nothing is due."); }
 
 QString moreAlarms(int count)
 {
-    return AlarmText::tr("+%n more", "alarms without room on the screen", count);
+    return AlarmText::tr("+%n", "alarms without room on the screen", count);
 }
 
 }  // namespace bathside::ui

@@ -92,6 +92,8 @@ QFont Metrics::fontOfCapPx(double capPx, Weight weight)
 {
     QFont font = plain(weight);
     font.setPixelSize(std::max(1, static_cast<int>(std::ceil(capPx / capShare(weight) - 1e-6))));
+    if (QFontMetricsF(font).capHeight() < capPx)  // hinting took some of it
+        font.setPixelSize(font.pixelSize() + 1);
     return font;
 }
 

@@ -126,7 +126,7 @@ TEST_P(Pictures, lanes)
     LaneState lost = lane(5, QStringLiteral("lost: broken"), {}, Role::Good, {}, -1);
     lost.open = false;
     putLane(sheet, 100, lost);
-    auto* opened = sheet.put(new LaneView(QStringLiteral("lane.6")), 4, 124, 122, 20);
+    auto* opened = sheet.put(new LaneView(QStringLiteral("lane.6")), 4, 124, 122, 23);
     opened->setEnds(ends(), QStringLiteral("lost"), QStringLiteral("keep"));
     opened->setState(
         lane(6, QStringLiteral("in bath"), QStringLiteral("1:07"), Role::Good, {}, 0.25));
@@ -230,9 +230,9 @@ TEST_P(Pictures, bagsAndButtons)
     down->setWord(QStringLiteral("pressed"));
     auto* facts = sheet.put(new FactList, 74, 36, 100, 25);
     facts->setFacts(
-        {{QStringLiteral("in bath 1, 2"), QStringLiteral("09:41:07"), false, false},
-         {QStringLiteral("out 1, 2, 3"), QStringLiteral("09:40:59"), true, false},
-         {QStringLiteral("not taken: ampoule 3 is lost"), QStringLiteral("09:40:12"), true, true}});
+        {{QStringLiteral("in bath 1, 2"), QStringLiteral("09:41"), false, false},
+         {QStringLiteral("out 1, 2, 3"), QStringLiteral("09:40"), true, false},
+         {QStringLiteral("not taken: ampoule 3 is lost"), QStringLiteral("09:40"), true, true}});
     sheet.show();
     down->press({});
     show(sheet, QStringLiteral("bags"));
