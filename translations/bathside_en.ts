@@ -2231,16 +2231,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>late into the diluent</source>
-        <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>bag too long in use</source>
-        <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>bath not right</source>
         <comment>under the time that is over</comment>
         <translation type="unfinished"></translation>
@@ -2399,6 +2389,16 @@
     <message>
         <source>NOT RECORDED</source>
         <comment>status of the record</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the diluent</source>
+        <comment>under the time that is over</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take it down</source>
+        <comment>under the time that is over</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3129,7 +3129,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>not proven</source>
+        <source>unproven</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

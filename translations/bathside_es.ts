@@ -1679,7 +1679,7 @@
     </message>
     <message>
         <source>on duty: %1</source>
-        <translation>turno: %1</translation>
+        <translation>%1</translation>
     </message>
     <message>
         <source>check done</source>
@@ -2231,16 +2231,6 @@
         <translation>demasiado tiempo fuera del criógeno</translation>
     </message>
     <message>
-        <source>late into the diluent</source>
-        <comment>under the time that is over</comment>
-        <translation>tarde al diluyente</translation>
-    </message>
-    <message>
-        <source>bag too long in use</source>
-        <comment>under the time that is over</comment>
-        <translation>bolsa demasiado tiempo en uso</translation>
-    </message>
-    <message>
         <source>bath not right</source>
         <comment>under the time that is over</comment>
         <translation>el baño no está bien</translation>
@@ -2400,6 +2390,16 @@
         <source>NOT RECORDED</source>
         <comment>status of the record</comment>
         <translation>SIN REGISTRAR</translation>
+    </message>
+    <message>
+        <source>to the diluent</source>
+        <comment>under the time that is over</comment>
+        <translation>al diluyente</translation>
+    </message>
+    <message>
+        <source>take it down</source>
+        <comment>under the time that is over</comment>
+        <translation>retírela</translation>
     </message>
 </context>
 <context>
@@ -3129,7 +3129,7 @@
         <translation>probado</translation>
     </message>
     <message>
-        <source>not proven</source>
+        <source>unproven</source>
         <translation>sin probar</translation>
     </message>
 </context>

@@ -8,7 +8,7 @@ namespace {
 constexpr double kStepColumn = 87;  // mm: 60 for the step, 22 beside it
 constexpr double kMostForStep = 0.48;
 constexpr double kSideShare = 0.252;
-constexpr double kFacts = 6, kHair = 1;          // the facts fill the gap above the bottom row
+constexpr double kFacts = 6, kHair = 0.6;          // the facts fill the gap above the bottom row
 constexpr double kTile = 30;                       // a bag's tile, at least
 constexpr double kRoomyRow = 30, kRoomyFacts = 9;  // bottom row of a larger panel
 constexpr double kClockShare = 1.35;  // of the digits' height: what stands under them, too

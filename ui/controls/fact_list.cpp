@@ -62,7 +62,12 @@ QList<PlacedText> FactList::texts() const
         const QRectF at = row(i).adjusted(tick, 0, 0, 0);
         QRectF when = at, what = at.adjusted(time, 0, 0, 0);
         when.setWidth(time);
-        texts.append({m_facts.at(i).time,
+        // the words come before the time where there is not room for both
+        const bool both = m_rows > 1 || widthOf(m_facts.at(i).text, Metrics::kSmall,
+                                                Weight::Regular) <= what.width();
+        if (!both)
+            what = at;
+        texts.append({both ? m_facts.at(i).time : QString(),
                       when,
                       left,
                       {Metrics::kSmall, Metrics::kSmall, Weight::Regular, 1},

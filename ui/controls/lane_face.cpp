@@ -84,7 +84,7 @@ LaneFace::Rooms LaneFace::rooms() const
     at.what = QRectF(rest.left(), rest.bottom() - low, rest.width(), low);
     rest.setBottom(at.what.top());
     if (m_state.used >= 0) {
-        constexpr double kFuseShare = 0.36, kFuseMm = 3.4;
+        constexpr double kFuseShare = 0.28, kFuseMm = 3.4;
         const double wide = kFuseShare * rest.width(), high = metrics.px(kFuseMm);
         at.fuse = QRectF(rest.right() - wide, at.what.center().y() - high / 2, wide, high);
         at.what.setRight(at.fuse.left() - gap);

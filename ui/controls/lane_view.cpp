@@ -41,6 +41,7 @@ void LaneView::setEnds(const QList<Choice>& ends, const QString& endWord, const 
         auto* choice = new TapButton(endPlace(m_place) + u'.' + end.id, this);
         choice->setWord(end.word);
         choice->setCapMm(3.6);
+        choice->setWeight(Weight::Narrow);
         connect(choice, &TapButton::pressed, this, [this, id = end.id](const TapStamp& stamp) {
             open(false);
             emit ended(id, stamp);

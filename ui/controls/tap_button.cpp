@@ -83,6 +83,12 @@ void TapButton::setReason(const QString& why)
     update();
 }
 
+void TapButton::setWeight(Weight weight)
+{
+    m_weight = weight;
+    update();
+}
+
 void TapButton::setCapMm(double want)
 {
     m_capMm = want;
@@ -265,7 +271,7 @@ QList<PlacedText> TapButton::texts() const
     const QColor ink = shownTone().ink;
     const double wantLine = std::min(kLineCapMm, m_capMm);
     return {
-        {m_word, at.word, Qt::AlignCenter, {m_capMm, Metrics::kSmall, Weight::Strong}, ink},
+        {m_word, at.word, Qt::AlignCenter, {m_capMm, Metrics::kSmall, m_weight}, ink},
         {shownLine(), at.line, Qt::AlignCenter, {wantLine, Metrics::kSmall, Weight::Regular}, ink}};
 }
 

@@ -42,6 +42,8 @@ public:
     void setRole(Role role);
     void setChosen(bool chosen);         // one of several, and this one holds
     void setReason(const QString& why);  // not empty: unavailable, and why
+    /// Condensed letters, where a word has to fit a target of the least width.
+    void setWeight(Weight weight);
     void setCapMm(double want);          // height of the word's capitals; shrinks to kSmall
     void setSizeMm(double width, double height);  // size hint; default kPrimary × kPrimary
 
@@ -88,6 +90,7 @@ private:
     QString m_word, m_line, m_reason;
     Role m_role = Role::Neutral;
     Mark m_mark = Mark::None;
+    Weight m_weight = Weight::Strong;
     double m_capMm = 5, m_widthMm = 25, m_heightMm = 25;
     bool m_down = false;
     bool m_held = false;   // a finger or key is still on it

@@ -229,9 +229,9 @@ QString pastText(LimitName limit)
         case LimitName::Exposure:
             return WordText::tr("too long out of the cryogen", "under the time that is over");
         case LimitName::Thaw:
-            return WordText::tr("late into the diluent", "under the time that is over");
+            return WordText::tr("to the diluent", "under the time that is over");
         case LimitName::InUse:
-            return WordText::tr("bag too long in use", "under the time that is over");
+            return WordText::tr("take it down", "under the time that is over");
         case LimitName::BathAtPull:
         case LimitName::BathBetweenPulls:
             return WordText::tr("bath not right", "under the time that is over");
