@@ -640,6 +640,11 @@
         <source>+ ampoule</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>given up</source>
+        <comment>an ampoule was abandoned</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>LineText</name>

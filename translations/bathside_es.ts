@@ -640,6 +640,11 @@
         <source>+ ampoule</source>
         <translation>+ ampolla</translation>
     </message>
+    <message>
+        <source>given up</source>
+        <comment>an ampoule was abandoned</comment>
+        <translation>dejada</translation>
+    </message>
 </context>
 <context>
     <name>LineText</name>
@@ -856,11 +861,11 @@
     </message>
     <message>
         <source>water changed …</source>
-        <translation>agua cambiada …</translation>
+        <translation>agua nueva …</translation>
     </message>
     <message>
         <source>cane out too long …</source>
-        <translation>varilla fuera demasiado …</translation>
+        <translation>varilla fuera mucho …</translation>
     </message>
     <message>
         <source>note …</source>
@@ -880,7 +885,7 @@
     </message>
     <message>
         <source>set-up</source>
-        <translation>preparación</translation>
+        <translation>puesta a punto</translation>
     </message>
     <message>
         <source>record</source>
@@ -927,11 +932,11 @@
     </message>
     <message>
         <source>lot of the diluent …</source>
-        <translation>lote del diluyente …</translation>
+        <translation>lote …</translation>
     </message>
     <message>
         <source>how warm?</source>
-        <translation>¿temperatura?</translation>
+        <translation>¿grados?</translation>
     </message>
     <message>
         <source>diluent …</source>
@@ -939,7 +944,7 @@
     </message>
     <message>
         <source>name of the bag …</source>
-        <translation>nombre de la bolsa …</translation>
+        <translation>nombre …</translation>
     </message>
     <message>
         <source>A new bag of diluent</source>
@@ -1040,7 +1045,7 @@
     <name>Question</name>
     <message>
         <source>I was interrupted</source>
-        <translation>Me interrumpieron</translation>
+        <translation>Interrupción</translation>
     </message>
     <message>
         <source>Too many at once</source>
@@ -1486,7 +1491,7 @@
     </message>
     <message>
         <source>%1 has bag %2 on it. Take that one down first.</source>
-        <translation>%1: tiene colgada la bolsa %2. Retire primero esa.</translation>
+        <translation>%1: retire antes la bolsa %2.</translation>
     </message>
     <message>
         <source>It hangs there already.</source>
@@ -1998,7 +2003,7 @@
     <message>
         <source>in bath</source>
         <comment>where the ampoule is</comment>
-        <translation>en el baño</translation>
+        <translation>en baño</translation>
     </message>
     <message>
         <source>opened</source>

@@ -52,12 +52,19 @@ QList<Choice> plannedEnds()
             {.id = QString::fromLatin1(PullLanes::kRemove), .word = LaneText::tr("not this one")}};
 }
 
+/// On a target of 20 mm.
+QString shortWordOf(LossReason why)
+{
+    return why == LossReason::Abandoned ? LaneText::tr("given up", "an ampoule was abandoned")
+                                        : wordOf(why);
+}
+
 QList<Choice> losses()
 {
     QList<Choice> ends;
     for (const LossReason why :
          {LossReason::Broken, LossReason::Dropped, LossReason::Abandoned, LossReason::HandedOver})
-        ends.append({.id = fromCore(std::string(nameOf(why))), .word = wordOf(why)});
+        ends.append({.id = fromCore(std::string(nameOf(why))), .word = shortWordOf(why)});
     return ends;
 }
 

@@ -57,7 +57,7 @@ BagTile::Rooms BagTile::rooms() const
     at.name = top;
     if (!m_state.line.isEmpty()) {
         const double width =
-            std::min(widthOf(m_state.line, 3.6, Weight::Regular) + 1, 0.62 * top.width());
+            std::min(widthOf(m_state.line, 3.6, Weight::Regular) + 1, 0.68 * top.width());
         at.line = top.adjusted(top.width() - width, 0, 0, 0);
         at.name.setRight(at.line.left() - metrics.px(1.2));
     }

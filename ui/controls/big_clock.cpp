@@ -57,7 +57,9 @@ BigClock::Rooms BigClock::rooms() const
     const QRectF all = QRectF(rect()).adjusted(by, by, -by, -by);
     const double spare = all.height() - metrics.px(metrics.digitsMm());
     const bool high = spare >= metrics.px(kTwoLinesMm);
-    const double below = std::clamp(spare, metrics.px(kOneLineMm), metrics.px(kTwoLinesMm));
+    constexpr double kRounding = 1;  // px: letters come in whole sizes
+    const double below =
+        std::clamp(spare - kRounding, metrics.px(kOneLineMm), metrics.px(kTwoLinesMm));
     Rooms at;
     at.time = all.adjusted(0, 0, 0, -below);
     at.label = QRectF(QPointF(all.left(), at.time.bottom()), all.bottomRight());

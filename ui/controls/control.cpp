@@ -13,6 +13,22 @@ Control::Control(QWidget* parent) : QWidget(parent)
     });
 }
 
+QString Control::clipped() const
+{
+    for (const PlacedText& placed : texts()) {
+        if (allFit({placed}))
+            continue;
+        const QSizeF needs = fitted(placed.text, placed.room.size(), placed.wish).size;
+        return QStringLiteral("\"%1\" has %2 x %3 px, needs %4 x %5")
+            .arg(placed.text)
+            .arg(placed.room.width())
+            .arg(placed.room.height())
+            .arg(needs.width())
+            .arg(needs.height());
+    }
+    return {};
+}
+
 void Control::suggestAccessibleName(const QString& name)
 {
     if (accessibleName() == m_suggested && m_suggested != name) {

@@ -23,6 +23,8 @@ public:
 
     /// Every text of this widget is whole at its present size (tests walk all of them).
     [[nodiscard]] bool fits() const { return allFit(texts()); }
+    /// The first text that is not, with what it has and what it needs; empty: all are whole.
+    [[nodiscard]] QString clipped() const;
     [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
 
 protected:

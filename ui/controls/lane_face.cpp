@@ -98,7 +98,7 @@ LaneFace::Rooms LaneFace::rooms() const
     }
     if (!m_state.level.isEmpty()) {
         at.mark = QRectF(rest.left(), rest.top(), metrics.px(7), rest.height());
-        rest.setLeft(at.mark.right() + metrics.px(1.4));
+        rest.setLeft(at.mark.right() + metrics.px(1.2));
     }
     at.state = rest;
     return at;
@@ -114,13 +114,15 @@ QList<PlacedText> LaneFace::texts() const
         below = m_state.level;
     if (isCompact())
         below.clear();
+    else if (widthOf(below, Metrics::kSmall, Weight::Regular) > at.what.width())
+        below = below.section(QStringLiteral(" · "), -1);  // the lot alone
     const auto left = Qt::AlignLeft | Qt::AlignVCenter;
     return {{QString::number(m_state.number),
              at.number,
              Qt::AlignCenter,
              {isCompact() ? 7.0 : 10.0, 5, Weight::Strong, 1},
              ink},
-            {m_state.state, at.state, left, {10, Metrics::kSmall, Weight::Strong, 1}, ink},
+            {m_state.state, at.state, left, {10, Metrics::kSmall, Weight::Strong, 2}, ink},
             {below, at.what, left, small, ink},
             {m_state.time,
              at.time,

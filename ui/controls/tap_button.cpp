@@ -258,7 +258,7 @@ TapButton::Rooms TapButton::rooms() const
     }
     rooms.word = rest;
     if (!shownLine().isEmpty()) {
-        rooms.word.setHeight(rest.height() * (isAvailable() ? 0.56 : 0.42));
+        rooms.word.setHeight(rest.height() * (isAvailable() ? 0.565 : 0.26));
         rooms.line = rest;
         rooms.line.setTop(rooms.word.bottom());
     }

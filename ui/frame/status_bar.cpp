@@ -39,7 +39,7 @@ void StatusBar::changeEvent(QEvent* event)
 // Shares of the width, so that nothing moves when a word changes: bath, alarms, record, sound.
 void StatusBar::place()
 {
-    constexpr double kBath = 0.265, kRecord = 0.18, kSound = 0.155, kBetweenMm = 1.5;
+    constexpr double kBath = 0.262, kRecord = 0.184, kSound = 0.155, kBetweenMm = 1.5;
     const int gap = theme().metrics().ceilPx(kBetweenMm);
     const int free = width() - 3 * gap;
     const int bath = qRound(free * kBath), record = qRound(free * kRecord),

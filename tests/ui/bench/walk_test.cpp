@@ -124,7 +124,7 @@ TEST_P(BenchWalk, noWordIsClipped)
 {
     for (const auto* each : m_stand->frame().findChildren<ui::Control*>()) {
         EXPECT_TRUE(!each->isVisible() || each->fits())
-            << each->objectName().toStdString() << ": " << each->accessibleName().toStdString();
+            << each->objectName().toStdString() << ": " << each->clipped().toStdString();
     }
 }
 
@@ -135,7 +135,8 @@ TEST_P(BenchWalk, digitsAreAsHighAsThePanelWants)
     if (!clock->isVisible())
         return;
     EXPECT_GE(clock->shownDigitsMm(), ui::theme().metrics().digitsMm() - kHairMm)
-        << clock->state().time.toStdString();
+        << clock->state().time.toStdString() << " in " << clock->width() << " x "
+        << clock->height();
 }
 
 TEST_P(BenchWalk, everyTargetHasANameOfItsOwn)
