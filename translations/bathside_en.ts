@@ -1490,7 +1490,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 has bag %2 on it. Take that one down first.</source>
+        <source>%1: take bag %2 down first.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

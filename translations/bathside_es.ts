@@ -1038,7 +1038,7 @@
     </message>
     <message>
         <source>Ampoules of the next pull: one tap each</source>
-        <translation>Ampollas de la próxima tanda: un toque por cada una</translation>
+        <translation>Próxima tanda: un toque por ampolla</translation>
     </message>
 </context>
 <context>
@@ -1082,12 +1082,12 @@
     <message>
         <source>Why was %1 late into the bath?</source>
         <comment>%1 is an ampoule</comment>
-        <translation>¿Por qué llegó tarde al baño la %1?</translation>
+        <translation>¿Por qué tarde al baño la %1?</translation>
     </message>
     <message>
         <source>Why was %1 late into the diluent?</source>
         <comment>%1 is an ampoule</comment>
-        <translation>¿Por qué llegó tarde al diluyente la %1?</translation>
+        <translation>¿Por qué tarde al diluyente la %1?</translation>
     </message>
     <message>
         <source>%1: why was this limit passed? %2</source>
@@ -1490,7 +1490,7 @@
         <translation>%1: aún no cuelga de ninguna línea.</translation>
     </message>
     <message>
-        <source>%1 has bag %2 on it. Take that one down first.</source>
+        <source>%1: take bag %2 down first.</source>
         <translation>%1: retire antes la bolsa %2.</translation>
     </message>
     <message>

@@ -56,6 +56,7 @@ BenchPage::BenchPage(StationModel& model, const Language& language, std::string 
                 .draftChanged = [this] { render(); },
                 .later = [this] { putOff(); }}
 {
+    m_side->setWeight(Weight::Narrow);
     setObjectName(QStringLiteral("bench"));
     for (int i = 0; i < kFacts; ++i)
         m_facts.push_back(new FactList(1, this));

@@ -170,7 +170,7 @@ TEST_F(Words, refusalsSayWhomAndWhat)
     EXPECT_EQ(refusalText({RefusalCode::AmpouleIsLost, subjectOf(AmpouleRef{3, 2}), {}}),
               QStringLiteral("Ampoule 2 is lost. It takes no more steps."));
     EXPECT_EQ(refusalText({RefusalCode::LineHasBag, subjectOf(LineId{"A"}), "B4"}),
-              QStringLiteral("Line A has bag B4 on it. Take that one down first."));
+              QStringLiteral("Line A: take bag B4 down first."));
     EXPECT_EQ(
         refusalText({RefusalCode::CheckStillOpen, {}, "alarm-heard"}),
         QStringLiteral("The check \"alarm-heard\" is open. Do it, or override it with a reason."));
