@@ -330,32 +330,32 @@
     <message>
         <source>Ampoule %1 of pull %2 came out of the cryogen: %3, lot %4.</source>
         <comment>ampoule, pull, component, lot</comment>
-        <translation>La ampolla %1 de la tanda %2 salió del criógeno: %3, lote %4.</translation>
+        <translation>La ampolla %1, tanda %2 salió del criógeno: %3, lote %4.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 went into the bath.</source>
-        <translation>La ampolla %1 de la tanda %2 entró en el baño.</translation>
+        <translation>La ampolla %1, tanda %2 entró en el baño.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 was opened.</source>
-        <translation>Se abrió la ampolla %1 de la tanda %2.</translation>
+        <translation>Se abrió la ampolla %1, tanda %2.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 went into diluent.</source>
-        <translation>La ampolla %1 de la tanda %2 pasó al diluyente.</translation>
+        <translation>La ampolla %1, tanda %2 pasó al diluyente.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 was rinsed.</source>
-        <translation>Se enjuagó la ampolla %1 de la tanda %2.</translation>
+        <translation>Se enjuagó la ampolla %1, tanda %2.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 went into bag %3.</source>
-        <translation>La ampolla %1 de la tanda %2 pasó a la bolsa %3.</translation>
+        <translation>La ampolla %1, tanda %2 pasó a la bolsa %3.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 was lost: %3.</source>
         <comment>ampoule, pull, reason</comment>
-        <translation>Se perdió la ampolla %1 de la tanda %2: %3.</translation>
+        <translation>Se perdió la ampolla %1, tanda %2: %3.</translation>
     </message>
     <message>
         <source>The cane at %1 was out of the cryogen for %2; what stays on it is in quarantine.</source>
@@ -1867,7 +1867,7 @@
     </message>
     <message>
         <source>ampoule %1 of pull %2</source>
-        <translation>ampolla %1 de la tanda %2</translation>
+        <translation>ampolla %1, tanda %2</translation>
     </message>
 </context>
 <context>

@@ -5,6 +5,7 @@
 #include <cstdlib>
 
 #include "app/station/options.h"
+#include "app/station/played_day.h"
 #include "app/station/station_app.h"
 #include "app/system/file_log.h"
 #include "app/system/paths.h"
@@ -67,6 +68,10 @@ int main(int argc, char** argv)
     qInstallMessageHandler(nullptr);
     bathside::app::startLog(bathside::app::folderFor(bathside::app::Keeps::State));
 
+    if (!options->play.isEmpty()) {
+        const auto played = bathside::app::playDay(*options);
+        return say(played ? *played : played.error(), played ? 0 : kUnusable);
+    }
     bathside::app::StationApp station(*options);
     if (const auto wrong = station.start())
         return say(*wrong, kUnusable);
