@@ -27,10 +27,10 @@ public:
     void refused() override {}
 };
 
-class NoLoudspeaker final : public ui::SoundTest {
+class SilentLoudspeaker final : public ui::SoundTest {
 public:
     void play() override {}
-    [[nodiscard]] QString device() const override { return {}; }
+    [[nodiscard]] QString device() const override { return QStringLiteral("silent"); }
     [[nodiscard]] std::vector<ui::Loudspeaker> devices() const override { return {}; }
     void use(const QString&) override {}
     void heard() override {}
@@ -40,7 +40,8 @@ Result<std::string, QString> textOf(const QString& name)
 {
     QFile file(name);
     if (!file.open(QIODevice::ReadOnly))
-        return failure(QStringLiteral("bathside: %1 cannot be read: %2").arg(name, file.errorString()));
+        return failure(
+            QStringLiteral("bathside: %1 cannot be read: %2").arg(name, file.errorString()));
     const QByteArray text = file.readAll();
     return text.toStdString();
 }
@@ -58,6 +59,17 @@ std::chrono::year_month_day dayOf(const store::ZoneDays& days, const std::string
 {
     const auto offset = days.offset(zone, at).value_or(std::chrono::seconds(0));
     return std::chrono::floor<std::chrono::days>(at + offset);
+}
+
+/// The script's zone becomes this process's: the window takes the site's zone from the machine.
+void moveTo(const std::vector<ScriptEntry>& script)
+{
+    for (const ScriptEntry& entry : script) {
+        if (const auto* open = std::get_if<OpenShiftEntry>(&entry.statement)) {
+            qputenv("TZ", QByteArray::fromStdString(open->shift.zone));
+            return;
+        }
+    }
 }
 
 class PlayedDay {
@@ -104,13 +116,21 @@ public:
 private:
     std::optional<QString> open(const SimulatedClock& clock, const std::string& card)
     {
-        const auto inputTime = [&clock](std::uint64_t) { return ui::InputTime{clock.now(), false}; };
-        auto session = Session::open(
-            {.trail = m_folder.filePath(QStringLiteral("played.db")).toStdString(), .spoolFolder = {},
-             .card = {}, .defaultCard = card, .rehearsal = true, .clockSynchronised = true,
-             .clockOffset = {}},
-            {.clock = clock, .feedback = m_deaf, .inputTime = inputTime,
-             .ticking = ui::StationModel::Ticking::ByHand});
+        const auto inputTime = [&clock](std::uint64_t) {
+            return ui::InputTime{clock.now(), false};
+        };
+        auto session =
+            Session::open({.trail = m_folder.filePath(QStringLiteral("played.db")).toStdString(),
+                           .spoolFolder = {},
+                           .card = {},
+                           .defaultCard = card,
+                           .rehearsal = true,
+                           .clockSynchronised = true,
+                           .clockOffset = {}},
+                          {.clock = clock,
+                           .feedback = m_deaf,
+                           .inputTime = inputTime,
+                           .ticking = ui::StationModel::Ticking::ByHand});
         if (!session)
             return session.error();
         m_session = std::move(*session);
@@ -144,11 +164,12 @@ private:
                                   .get();
         if (exported && *exported)
             return std::nullopt;
-        return QStringLiteral("bathside: the record could not be exported to %1.").arg(m_options.exports);
+        return QStringLiteral("bathside: the record could not be exported to %1.")
+            .arg(m_options.exports);
     }
 
-    static bool exportTo(const std::filesystem::path& folder, const store::TrailDb& trail, WallTime from,
-                         WallTime to)
+    static bool exportTo(const std::filesystem::path& folder, const store::TrailDb& trail,
+                         WallTime from, WallTime to)
     {
         const store::ZoneDays days;
         const auto zone = store::zoneOf(trail);
@@ -156,8 +177,11 @@ private:
             return false;
         const auto order = store::orderFor(
             trail, days,
-            {.first = dayOf(days, *zone, from), .last = dayOf(days, *zone, to), .version = BATHSIDE_VERSION,
-             .lines = true, .sheets = {CsvDialect::forPrograms(), CsvDialect::forSpreadsheets(',')}});
+            {.first = dayOf(days, *zone, from),
+             .last = dayOf(days, *zone, to),
+             .version = BATHSIDE_VERSION,
+             .lines = true,
+             .sheets = {CsvDialect::forPrograms(), CsvDialect::forSpreadsheets(',')}});
         store::FolderSink sink(folder);
         return order && exportRecord(trail, *order, days, sink);
     }
@@ -165,7 +189,7 @@ private:
     const Options& m_options;
     QTemporaryDir m_folder;
     Deaf m_deaf;
-    NoLoudspeaker m_silent;
+    SilentLoudspeaker m_silent;
     ui::Language m_language;
     ui::Preferences m_preferences{ui::Preference{}};
     std::unique_ptr<Session> m_session;
@@ -183,9 +207,11 @@ Result<QString, QString> playDay(const Options& options)
     const auto script = scriptFrom(*text);
     if (!script)
         return failure(faultText(options.play, script.error()));
-    const auto card = textOf(options.card.isEmpty() ? QStringLiteral(":/cards/default.json") : options.card);
+    const auto card =
+        textOf(options.card.isEmpty() ? QStringLiteral(":/cards/default.json") : options.card);
     if (!card)
         return failure(card.error());
+    moveTo(*script);
     return PlayedDay(options).play(*script, *card);
 }
 

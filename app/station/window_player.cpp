@@ -42,9 +42,15 @@ struct Sayer {
     void operator()(const RecordCheck& said) const
     {
         player.fromMenu(QStringLiteral("page:setup"));
-        hand.press(QStringLiteral("check.%1").arg(idText(said.check)));
-        hand.press(said.ok ? QStringLiteral("check.passed") : QStringLiteral("check.failed"));
-        hand.press(QStringLiteral("pages.bench"));
+        if (!said.ok)
+            hand.press(QStringLiteral("setup.other"));
+        if (said.check == kAlarmHeard)
+            hand.press(QStringLiteral("setup.sound"));
+        else
+            player.pressCheck(said.check);
+        if (said.check == kAlarmHeard || !said.ok)
+            player.ask(said.ok ? QStringLiteral("heard") : QStringLiteral("not-ok"));
+        hand.press(QStringLiteral("setup.bench"));
     }
     void operator()(const TakeReading& said) const
     {
@@ -210,6 +216,16 @@ void WindowPlayer::openShift(const OpenShiftEntry& open)
         clearAway();
         Sayer{*this, m_hand}(RecordCheck{check.id, true, {}});
     }
+}
+
+/// Its tile, leafing on to the page that has it.
+void WindowPlayer::pressCheck(const CheckId& check)
+{
+    constexpr int kMostPages = 20;
+    const QString tile = QStringLiteral("setup.check.") + idText(check);
+    for (int page = 0; page < kMostPages && !m_hand.sees(tile); ++page)
+        m_hand.press(QStringLiteral("setup.more"));
+    m_hand.press(tile);
 }
 
 /// What is asked at the moment is put off: most places are behind it.

@@ -42,6 +42,7 @@ private:
     void openShift(const OpenShiftEntry& open);
     void correct(const CorrectEntry& correction);
     void clearAway();
+    void pressCheck(const CheckId& check);
     void fromMenu(const QString& item);
     void ask(const QString& id);
     void onBag(const std::optional<BagId>& bag, const QString& saying);

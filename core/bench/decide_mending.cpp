@@ -113,7 +113,9 @@ Decision on(const Context& now, const Correct& meant)
         }
         const auto corrected = amended(*event, meant.field, meant.value);
         if (!corrected) {
-            why = Refusal{refusalFor(corrected.error()), {}, meant.field};
+            // of one tap's facts some have the field and some do not: the former say what is wrong
+            if (!why || corrected.error() != AmendFault::NoSuchField)
+                why = Refusal{refusalFor(corrected.error()), {}, meant.field};
             continue;
         }
         if (const auto unknown = unknownTarget(now, *event, meant))

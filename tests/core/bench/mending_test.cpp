@@ -177,6 +177,15 @@ TEST_F(MendingTest, aCorrectedCountMayGoEitherWay)
               RefusalCode::BadValue);
 }
 
+TEST_F(MendingTest, aTapOfSeveralFactsIsCorrectedWhereItHasTheField)
+{
+    pull(75, 150);  // each *in bath* came with a deviation of its own
+    const std::vector<Seq> all{inBath.first, inBath.first + 1, inBath.first + 2, inBath.first + 3};
+    EXPECT_EQ(shift.refused(Correct{all, "at", "?", "x"}), RefusalCode::BadValue);
+    EXPECT_EQ(shift.refused(Correct{all, "count", "?", "x"}), RefusalCode::NoSuchField);
+    EXPECT_EQ(shift.refused(Correct{all, "ampoule", "?", "x"}), RefusalCode::BadValue);
+}
+
 TEST_F(MendingTest, theTrailKeepsWhatWasSaidAndWhatItBecame)
 {
     const Taken counted = shift.say(CountBirds{LineId{"A"}, 900});
