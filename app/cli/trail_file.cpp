@@ -35,7 +35,8 @@ Said saidOf(StoreFault fault)
         case StoreFault::NotLocal:
             return {"a network file system", "a disk of this machine"};
         case StoreFault::Unsafe:
-            return {"a setting that the disk or SQLite did not take", "one that survives a power cut"};
+            return {"a setting that the disk or SQLite did not take",
+                    "one that survives a power cut"};
         case StoreFault::OutOfStep:
             return {"an event that does not continue the trail", "the next one"};
     }

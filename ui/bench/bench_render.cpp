@@ -316,11 +316,11 @@ void BenchPage::renderFacts()
         m_facts[i]->setVisible(!covered && !m_refusedAt);
         QList<FactLine> one;
         if (i < said.size())
-            one.append(
-                {.text = shortText(said[i].facts),
-                 .time = timed ? localTimeText(said[i].at.wall, m_context.zoneNow()).left(5) : QString(),
-                 .recorded = said[i].recorded,
-                 .refused = false});
+            one.append({.text = shortText(said[i].facts),
+                        .time = timed ? localTimeText(said[i].at.wall, m_context.zoneNow()).left(5)
+                                      : QString(),
+                        .recorded = said[i].recorded,
+                        .refused = false});
         m_facts[i]->setFacts(one);
     }
 }

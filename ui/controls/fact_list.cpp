@@ -53,9 +53,8 @@ QList<PlacedText> FactList::texts() const
     const bool timed =
         std::ranges::any_of(m_facts, [](const FactLine& fact) { return !fact.time.isEmpty(); });
     const double time =
-        timed
-            ? widthOf(QStringLiteral("00:00"), Metrics::kSmall, Weight::Regular) + metrics.px(3)
-            : 0;
+        timed ? widthOf(QStringLiteral("00:00"), Metrics::kSmall, Weight::Regular) + metrics.px(3)
+              : 0;
     const auto left = Qt::AlignLeft | Qt::AlignVCenter;
     QList<PlacedText> texts;
     for (int i = 0; i < m_facts.size(); ++i) {
@@ -72,13 +71,13 @@ QList<PlacedText> FactList::texts() const
                       left,
                       {Metrics::kSmall, Metrics::kSmall, Weight::Regular, 1},
                       theme().palette().softInk()});
-        texts.append({m_facts.at(i).text,
-                      what,
-                      left,
-                      {i == 0 ? 3.8 : Metrics::kSmall, Metrics::kSmall,
-                       i == 0 && m_rows > 1 ? Weight::Strong : Weight::Regular,
-                       m_rows == 1 ? 1 : 2},
-                      theme().palette().ink()});
+        texts.append(
+            {m_facts.at(i).text,
+             what,
+             left,
+             {i == 0 ? 3.8 : Metrics::kSmall, Metrics::kSmall,
+              i == 0 && m_rows > 1 ? Weight::Strong : Weight::Regular, m_rows == 1 ? 1 : 2},
+             theme().palette().ink()});
     }
     return texts;
 }

@@ -44,7 +44,7 @@ public:
     void setReason(const QString& why);  // not empty: unavailable, and why
     /// Condensed letters, where a word has to fit a target of the least width.
     void setWeight(Weight weight);
-    void setCapMm(double want);          // height of the word's capitals; shrinks to kSmall
+    void setCapMm(double want);  // height of the word's capitals; shrinks to kSmall
     void setSizeMm(double width, double height);  // size hint; default kPrimary × kPrimary
 
     [[nodiscard]] QSize sizeHint() const override { return sizeOfMm(m_widthMm, m_heightMm); }

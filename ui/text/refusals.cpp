@@ -109,8 +109,7 @@ QString refusalText(const Refusal& refusal, const Card* card, const std::string&
         case RefusalCode::BagNotHung:
             return RefusalText::tr("%1 hangs on no line yet.").arg(who);
         case RefusalCode::LineHasBag:
-            return RefusalText::tr("%1: take bag %2 down first.")
-                .arg(who, detail);
+            return RefusalText::tr("%1: take bag %2 down first.").arg(who, detail);
         case RefusalCode::AlreadyThere:
             return RefusalText::tr("It hangs there already.");
         case RefusalCode::NoAmpoule:
