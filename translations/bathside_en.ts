@@ -2191,7 +2191,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>until the bag is down</source>
+        <source>until it is down</source>
         <comment>under the time left</comment>
         <translation type="unfinished"></translation>
     </message>

@@ -2191,9 +2191,9 @@
         <translation>hasta el diluyente</translation>
     </message>
     <message>
-        <source>until the bag is down</source>
+        <source>until it is down</source>
         <comment>under the time left</comment>
-        <translation>hasta retirar la bolsa</translation>
+        <translation>hasta retirarla</translation>
     </message>
     <message>
         <source>until the bath is right</source>

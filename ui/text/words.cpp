@@ -203,7 +203,7 @@ QString untilText(LimitName limit)
         case LimitName::Thaw:
             return WordText::tr("until in diluent", "under the time left");
         case LimitName::InUse:
-            return WordText::tr("until the bag is down", "under the time left");
+            return WordText::tr("until it is down", "under the time left");
         case LimitName::BathAtPull:
         case LimitName::BathBetweenPulls:
             return WordText::tr("until the bath is right", "under the time left");
