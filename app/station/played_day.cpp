@@ -92,7 +92,7 @@ public:
 
     Result<QString, QString> play(const std::vector<ScriptEntry>& script, const std::string& card)
     {
-        SimulatedClock clock(script.front().at);
+        SimulatedClock& clock = m_clock.emplace(script.front().at);
         if (const auto wrong = open(clock, card))
             return failure(*wrong);
         WindowPlayer player({clock, m_session->station(), m_session->model(), m_window,
@@ -188,6 +188,7 @@ private:
 
     const Options& m_options;
     QTemporaryDir m_folder;
+    std::optional<SimulatedClock> m_clock;  // the session's, to its end
     Deaf m_deaf;
     SilentLoudspeaker m_silent;
     ui::Language m_language;
