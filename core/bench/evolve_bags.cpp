@@ -1,0 +1,87 @@
+// Rows of `evolve`: a bag, from its start to its end.
+
+#include <algorithm>
+
+#include "core/bench/evolve_rows.h"
+
+namespace bathside::folds {
+
+Bag* bagIn(Bench& bench, const BagId& id)
+{
+    const auto found = std::ranges::find(bench.bags, id, &Bag::id);
+    return found == bench.bags.end() ? nullptr : &*found;
+}
+
+void on(Bench& bench, const Event& event, const BagStarted& fact)
+{
+    if (bench.next)
+        bench.card = std::exchange(bench.next, nullptr);
+    Bag bag;
+    bag.id = fact.bag;
+    bag.volume = fact.volume;
+    bag.diluentLot = fact.diluentLot;
+    bag.temperature = fact.temperature;
+    bag.card = bench.card;
+    bag.started = momentOf(event);
+    bench.bags.push_back(std::move(bag));
+}
+
+void on(Bench& bench, const Event& event, const BagInspected& fact)
+{
+    if (Bag* bag = bagIn(bench, fact.bag); bag && fact.ok)
+        bag->inspected = momentOf(event);
+}
+
+void on(Bench& bench, const Event& event, const DiluentDrawn& fact)
+{
+    if (Bag* bag = bagIn(bench, fact.bag))
+        bag->drawn = momentOf(event);
+}
+
+void on(Bench& bench, const Event& event, const BagMixed& fact)
+{
+    if (Bag* bag = bagIn(bench, fact.bag))
+        bag->mixed = bag->swirled = momentOf(event);
+}
+
+void on(Bench& bench, const Event& event, const BagHung& fact)
+{
+    Bag* bag = bagIn(bench, fact.bag);
+    if (!bag)
+        return;
+    bag->line = fact.line;
+    bag->hung = momentOf(event);
+    bag->hungAtBirds = lineIn(bench, fact.line, event).birds;
+}
+
+void on(Bench& bench, const Event& event, const BagSwirled& fact)
+{
+    Bag* bag = bagIn(bench, fact.bag);
+    if (!bag)
+        return;
+    if (bag->swirled) {
+        const auto gap = std::chrono::floor<Millis>(elapsed(bag->swirled->at, event.at).time);
+        widen(bag->longestSwirlGap, gap.count(), bag->swirled->seq, event.seq);
+    }
+    bag->swirled = momentOf(event);
+}
+
+void on(Bench& bench, const Event& event, const BagHeld& fact)
+{
+    if (Bag* bag = bagIn(bench, fact.bag))
+        bag->held = BagHold{momentOf(event), fact.why, fact.words.value_or("")};
+}
+
+void on(Bench& bench, const Event&, const BagReleased& fact)
+{
+    if (Bag* bag = bagIn(bench, fact.bag))
+        bag->held.reset();
+}
+
+void on(Bench& bench, const Event& event, const BagDown& fact)
+{
+    if (Bag* bag = bagIn(bench, fact.bag))
+        bag->down = BagEnd{momentOf(event), fact.why, fact.left};
+}
+
+}  // namespace bathside::folds

@@ -1,0 +1,67 @@
+// Rows of `evolve`: lines.
+
+#include "core/bench/evolve_rows.h"
+
+namespace bathside::folds {
+namespace {
+
+void setGoing(Bench& bench, const Event& event, const LineId& id, bool stopped)
+{
+    Line& line = lineIn(bench, id, event);
+    line.stopped = stopped;
+    line.stateSince = momentOf(event);
+}
+
+}  // namespace
+
+Line& lineIn(Bench& bench, const LineId& id, const Event& event)
+{
+    const auto found = bench.lines.find(id);
+    if (found != bench.lines.end())
+        return found->second;
+    const Moment now = momentOf(event);
+    return bench.lines
+        .emplace(
+            id,
+            Line{.id = id, .since = now, .needle = now, .longestNeedleGap = {}, .stateSince = now})
+        .first->second;
+}
+
+void widen(std::optional<Gap>& gap, std::int64_t amount, Seq from, Seq to)
+{
+    if (!gap || amount > gap->amount)
+        gap = Gap{amount, from, to};
+}
+
+void on(Bench& bench, const Event& event, const BirdsCounted& fact)
+{
+    lineIn(bench, fact.line, event).birds = fact.total;
+}
+
+void on(Bench& bench, const Event& event, const NeedleChanged& fact)
+{
+    Line& line = lineIn(bench, fact.line, event);
+    widen(line.longestNeedleGap, line.birds - line.birdsAtNeedle, line.needle.seq, event.seq);
+    line.birdsAtNeedle = line.birds;
+    line.needle = momentOf(event);
+}
+
+void on(Bench& bench, const Event& event, const LineStopped& fact)
+{
+    setGoing(bench, event, fact.line, true);
+}
+void on(Bench& bench, const Event& event, const LineGoing& fact)
+{
+    setGoing(bench, event, fact.line, false);
+}
+
+void on(Bench& bench, const Event& event, const DoseChecked& fact)
+{
+    Line& line = lineIn(bench, fact.line, event);
+    if (!fact.ok)
+        return;
+    line.birdsAtDoseCheck = line.birds;
+    line.since = momentOf(event);
+}
+
+}  // namespace bathside::folds

@@ -1,0 +1,89 @@
+// Rows of `evolve`: the shift, its set-up and its bath.
+
+#include "core/bench/evolve_rows.h"
+
+namespace bathside::folds {
+namespace {
+
+constexpr std::size_t kReadingsKept =
+    128;  // two minutes of trend and any settling time, at one in 10 s
+
+void noteOverdue(Bench& bench, const Event& event, const ProbeId& id)
+{
+    const auto probe = bench.probes.find(id);
+    if (probe == bench.probes.end() || !probe->second->due)
+        return;
+    const auto firstDayAfter = *probe->second->due + std::chrono::days(1);
+    const Millis over = event.at.wall - firstDayAfter;
+    if (over >= Millis::zero())
+        bench.overdue.try_emplace(id, Gap{over.count(), event.seq, event.seq});
+}
+
+}  // namespace
+
+void forgetWater(Bench& bench, const Event& event)
+{
+    bench.readings.clear();
+    bench.waterSince = event.at;
+}
+
+void on(Bench& bench, const Event& event, const ShiftOpened& fact)
+{
+    bench.shift = Shift{.zone = fact.zone, .opened = momentOf(event), .closed = {}};
+    if (const auto card = bench.cards.find(fact.card); card != bench.cards.end())
+        bench.card = card->second;
+    bench.next.reset();
+    bench.onDuty.reset();
+    bench.checks.clear();
+    bench.waterSince = event.at;
+    bench.overdue.clear();
+    bench.nextPull.reset();
+    bench.pulls.clear();
+    bench.bags.clear();
+    bench.lines.clear();
+    bench.exposed.clear();
+    bench.judgements.clear();
+    bench.answers.clear();
+    bench.lastTapAt.clear();
+}
+
+void on(Bench& bench, const Event& event, const ShiftClosed&)
+{
+    if (bench.shift)
+        bench.shift->closed = momentOf(event);
+    bench.nextPull.reset();
+}
+
+void on(Bench& bench, const Event&, const DutyTaken& fact)
+{
+    bench.onDuty = Person{.id = fact.person};
+}
+
+void on(Bench& bench, const Event& event, const CheckRecorded& fact)
+{
+    bench.checks[fact.check] = {.ok = fact.ok,
+                                .value = fact.value.value_or(""),
+                                .overridden = {},
+                                .moment = momentOf(event)};
+}
+
+void on(Bench& bench, const Event& event, const CheckOverridden& fact)
+{
+    bench.checks[fact.check].overridden = fact.why;
+    bench.checks[fact.check].moment = momentOf(event);
+}
+
+void on(Bench& bench, const Event& event, const ReadingTaken& fact)
+{
+    bench.lastTaken = TakenReading{event.at, fact};
+    if (fact.fault)
+        return;
+    bench.readings.push_back({event.at, fact});
+    if (bench.readings.size() > kReadingsKept)
+        bench.readings.erase(bench.readings.begin());
+    noteOverdue(bench, event, fact.probe);
+}
+
+void on(Bench& bench, const Event& event, const BathChanged&) { forgetWater(bench, event); }
+
+}  // namespace bathside::folds

@@ -1,0 +1,57 @@
+// Rows of `evolve`: the station, and what the day is judged by.
+
+#include "core/bench/evolve_rows.h"
+#include "core/card/read.h"
+
+namespace bathside::folds {
+
+void on(Bench& bench, const Event& event, const StationStarted& fact)
+{
+    const bool otherBoot = bench.boot && *bench.boot != event.at.bootId;
+    const bool wentBack = otherBoot && event.at.wall < bench.last.wall;
+    bench.clockTrusted = !wentBack;
+    if (wentBack)
+        bench.untrusted.insert(event.at.bootId);
+    bench.boot = event.at.bootId;
+    bench.rehearsal = fact.rehearsal;
+    bench.soundProven = false;
+    bench.soundLost = false;
+}
+
+void on(Bench& bench, const Event& event, const ClockChecked& fact)
+{
+    if (fact.synchronised)
+        return;
+    bench.clockTrusted = false;
+    bench.untrusted.insert(event.at.bootId);
+}
+
+void on(Bench& bench, const Event& event, const ClockStepped&) { bench.clockStepped = event.at; }
+void on(Bench& bench, const Event&, const StoreFailed& fact) { bench.storeFailed = fact.fault; }
+void on(Bench& bench, const Event&, const StoreRecovered&) { bench.storeFailed.reset(); }
+void on(Bench& bench, const Event&, const SoundLost&) { bench.soundLost = true; }
+void on(Bench& bench, const Event&, const SoundFound&) { bench.soundLost = false; }
+
+void on(Bench& bench, const Event&, const SoundProven&)
+{
+    bench.soundProven = true;
+    bench.soundLost = false;
+}
+
+void on(Bench& bench, const Event&, const CardAdopted& fact)
+{
+    const auto read = cardFrom(fact.document.text);
+    if (!read)
+        return;
+    const auto card = std::make_shared<const Card>(*read);
+    bench.cards[card->hash()] = card;
+    (bench.card && bench.shiftIsOpen() ? bench.next : bench.card) = card;
+}
+
+void on(Bench& bench, const Event&, const ProbeDescribed& fact)
+{
+    if (const auto probe = probeFrom(fact.document.text))
+        bench.probes[fact.probe] = std::make_shared<const Probe>(*probe);
+}
+
+}  // namespace bathside::folds
