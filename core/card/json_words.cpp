@@ -75,6 +75,14 @@ bool isWithin(const json& value, const WholeRange& range)
     return range.from <= number && number <= range.to;
 }
 
+bool isWithin(const json& value, const NumberRange& range)
+{
+    if (!value.is_number())
+        return false;
+    const auto number = value.get<double>();
+    return range.from <= number && number <= range.to;
+}
+
 bool isPlainText(const json& value, std::size_t longest)
 {
     if (!value.is_string())

@@ -26,6 +26,7 @@ namespace bathside {
 [[nodiscard]] std::string textRule(std::size_t longest);
 
 [[nodiscard]] bool isWithin(const nlohmann::json& value, const WholeRange& range);
+[[nodiscard]] bool isWithin(const nlohmann::json& value, const NumberRange& range);
 
 /// Text of 1 to `longest` characters without control characters.
 [[nodiscard]] bool isPlainText(const nlohmann::json& value, std::size_t longest);

@@ -138,13 +138,20 @@ std::optional<std::int64_t> JsonObject::wholeIfAny(std::string_view key, const W
 
 double JsonObject::number(std::string_view key, const NumberRange& range)
 {
-    const json* value = need(key, rangeText(range));
+    need(key, rangeText(range));
+    return numberIfAny(key, range).value_or(range.from);
+}
+
+std::optional<double> JsonObject::numberIfAny(std::string_view key, const NumberRange& range)
+{
+    const json* value = find(key);
     if (value == nullptr)
-        return range.from;
-    const double number = value->is_number() ? value->get<double>() : range.from - 1;
-    if (number < range.from || number > range.to)
+        return std::nullopt;
+    if (!isWithin(*value, range)) {
         refuse(key, rangeText(range));
-    return std::clamp(number, range.from, range.to);
+        return std::nullopt;
+    }
+    return value->get<double>();
 }
 
 bool JsonObject::flag(std::string_view key)
@@ -248,19 +255,35 @@ std::vector<JsonObject> JsonObject::objects(std::string_view key, std::size_t fe
     return all;
 }
 
+void JsonObject::eachOf(const json* values, std::string_view key, const std::string& expected,
+                        const std::function<bool(const json&)>& take)
+{
+    for (std::size_t i = 0; values != nullptr && i < values->size(); ++i)
+        if (const json& value = (*values)[i]; !take(value))
+            m_document->note({pathOf(key) + "[" + std::to_string(i) + "]", shown(value), expected});
+}
+
 std::vector<std::int64_t> JsonObject::wholes(std::string_view key, std::size_t most,
                                              const WholeRange& each)
 {
     std::vector<std::int64_t> all;
-    const json* values = list(key, 1, most, "whole numbers");
-    for (std::size_t i = 0; values != nullptr && i < values->size(); ++i) {
-        const json& value = (*values)[i];
+    eachOf(list(key, 1, most, "whole numbers"), key, rangeText(each), [&](const json& value) {
         if (isWithin(value, each))
             all.push_back(value.get<std::int64_t>());
-        else
-            m_document->note(
-                {pathOf(key) + "[" + std::to_string(i) + "]", shown(value), rangeText(each)});
-    }
+        return isWithin(value, each);
+    });
+    return all;
+}
+
+std::vector<double> JsonObject::numbers(std::string_view key, std::size_t fewest, std::size_t most,
+                                        const NumberRange& each)
+{
+    std::vector<double> all;
+    eachOf(list(key, fewest, most, "numbers"), key, rangeText(each), [&](const json& value) {
+        if (isWithin(value, each))
+            all.push_back(value.get<double>());
+        return isWithin(value, each);
+    });
     return all;
 }
 
@@ -268,15 +291,11 @@ std::vector<std::string> JsonObject::texts(std::string_view key, std::size_t mos
                                            std::size_t longest)
 {
     std::vector<std::string> all;
-    const json* values = list(key, 1, most, "texts");
-    for (std::size_t i = 0; values != nullptr && i < values->size(); ++i) {
-        const json& value = (*values)[i];
+    eachOf(list(key, 1, most, "texts"), key, textRule(longest), [&](const json& value) {
         if (isPlainText(value, longest))
             all.push_back(value.get<std::string>());
-        else
-            m_document->note(
-                {pathOf(key) + "[" + std::to_string(i) + "]", shown(value), textRule(longest)});
-    }
+        return isPlainText(value, longest);
+    });
     return all;
 }
 

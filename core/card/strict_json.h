@@ -9,6 +9,7 @@
 // deep.
 
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <set>
@@ -61,6 +62,7 @@ public:
     std::int64_t whole(std::string_view key, const WholeRange& range);
     std::optional<std::int64_t> wholeIfAny(std::string_view key, const WholeRange& range);
     double number(std::string_view key, const NumberRange& range);
+    std::optional<double> numberIfAny(std::string_view key, const NumberRange& range);
     bool flag(std::string_view key);
     /// 1 to `longest` characters, none of them a control character.
     std::string text(std::string_view key, std::size_t longest);
@@ -70,6 +72,8 @@ public:
     std::vector<JsonObject> objects(std::string_view key, std::size_t fewest, std::size_t most);
     std::vector<std::int64_t> wholes(std::string_view key, std::size_t most,
                                      const WholeRange& each);
+    std::vector<double> numbers(std::string_view key, std::size_t fewest, std::size_t most,
+                                const NumberRange& each);
     std::vector<std::string> texts(std::string_view key, std::size_t most, std::size_t longest);
 
     /// A text, a number or true/false, as text.
@@ -104,6 +108,8 @@ private:
     const nlohmann::json* need(std::string_view key, const std::string& expected);
     const nlohmann::json* list(std::string_view key, std::size_t fewest, std::size_t most,
                                std::string_view of);
+    void eachOf(const nlohmann::json* values, std::string_view key, const std::string& expected,
+                const std::function<bool(const nlohmann::json&)>& take);
     std::string wordOf(std::string_view key, const std::vector<std::string_view>& words);
     [[nodiscard]] std::string pathOf(std::string_view key) const;
 

@@ -41,6 +41,27 @@ TEST(StrictJsonTest, readsAllKindsAndHasNoFault)
     EXPECT_FALSE(json.fault());
 }
 
+TEST(StrictJsonTest, readsNumbersAndNumbersThatMayBeMissing)
+{
+    StrictJson json(R"({"l": [1, 2.5, -3e-1], "n": 7, "e": []})");
+    JsonObject root = json.root();
+    EXPECT_EQ(root.numbers("l", 1, 3, {-1, 9, ""}), (std::vector<double>{1, 2.5, -0.3}));
+    EXPECT_TRUE(root.numbers("e", 0, 3, {0, 1, ""}).empty());
+    EXPECT_EQ(root.numberIfAny("n", {0, 9, ""}), 7.0);
+    EXPECT_EQ(root.numberIfAny("none", {0, 9, ""}), std::nullopt);
+    EXPECT_FALSE(json.fault());
+    EXPECT_TRUE(root.numberIfAny("n", {0, 5, "s"}) == std::nullopt && json.fault());
+}
+
+TEST(StrictJsonTest, namesTheNumberInAListThatIsNone)
+{
+    StrictJson json(R"({"l": [1, "2"]})");
+    json.root().numbers("l", 1, 3, {0, 9, "mg"});
+    ASSERT_TRUE(json.fault());
+    EXPECT_EQ(json.fault()->key, "l[1]");
+    EXPECT_EQ(json.fault()->found, "\"2\"");
+}
+
 TEST(StrictJsonTest, shortensWhatItFound)
 {
     StrictJson json("{\"a\": \"" + std::string(100, 'x') + "\"}");
