@@ -10,6 +10,7 @@
 #include "app/cli/export.h"
 #include "app/cli/reading.h"
 #include "app/cli/replay.h"
+#include "app/cli/scan.h"
 #include "app/cli/verb.h"
 #include "app/cli/verify.h"
 
@@ -40,6 +41,7 @@ Exit runVerb(int argc, char** argv)
     app.footer("Exit: 0 done or yes, 1 the answer is no, 2 unusable input.");
     addReading(app, call);
     addReplay(app, call);
+    addScan(app, call);
     addVerify(app, call);
     addExport(app, call);
     if (argc < 2)

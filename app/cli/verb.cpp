@@ -48,9 +48,14 @@ std::string sentence(const Unusable& what)
         text += "found " + what.found;
     if (!what.expected.empty())
         text += (what.found.empty() ? "expected " : ", expected ") + what.expected;
+    return shown(text) + ".";
+}
+
+std::string shown(std::string text)
+{
     std::ranges::replace_if(
         text, [](char c) { return static_cast<unsigned char>(c) < 0x20U || c == '\x7f'; }, '?');
-    return text + ".";
+    return text;
 }
 
 Exit refuse(Terminal& terminal, const Unusable& what)

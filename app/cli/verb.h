@@ -48,6 +48,9 @@ struct Unusable {
 /// "FILE, line 12: found …, expected …." Control characters in it come out as "?".
 [[nodiscard]] std::string sentence(const Unusable& what);
 
+/// Text from outside, safe for a terminal: control characters come out as "?".
+[[nodiscard]] std::string shown(std::string text);
+
 /// Prints the sentence; the exit code that belongs to it.
 Exit refuse(Terminal& terminal, const Unusable& what);
 

@@ -17,3 +17,8 @@ expect(2 "^bathside-cli: standard input: found a fault at line 1, column 1, expe
 expect(0 "reading +Corrected value" --help)
 expect(0 "1 outside, 2 unusable input" reading --help)
 expect(0 "^${VERSION}\n$" --version)
+expect(0 "^\\(10\\) lot: K07\n$" scan "(10)K07" --year 2026)
+expect(0 "^plain text: K07\n$" scan K07)
+expect(1 "^bathside-cli: sign 18, in \\(01\\): the check digit is wrong\\.\n$" scan "(01)09521234500019")
+expect(2 "^bathside-cli: TEXT: found nothing, " scan -)
+expect(2 "^bathside-cli: .*--year" scan K07 --year 12)
