@@ -8,6 +8,7 @@
 #include <CLI/CLI.hpp>
 
 #include "app/cli/export.h"
+#include "app/cli/plan.h"
 #include "app/cli/reading.h"
 #include "app/cli/replay.h"
 #include "app/cli/scan.h"
@@ -39,6 +40,7 @@ Exit runVerb(int argc, char** argv)
     app.set_version_flag("--version", BATHSIDE_VERSION);
     app.require_subcommand(1);
     app.footer("Exit: 0 done or yes, 1 the answer is no, 2 unusable input.");
+    addPlan(app, call);
     addReading(app, call);
     addReplay(app, call);
     addScan(app, call);
