@@ -14,6 +14,9 @@ const Palette& Palette::of(Scheme scheme)
     return scheme == Scheme::Light ? kLight : kDark;
 }
 
+QColor Palette::paperInk() { return rgb(0x000000); }
+QColor Palette::paper() { return rgb(0xFFFFFF); }
+
 // Tones in the order of Role: Neutral, Quiet, Primary, Good, HeadsUp, Limit, Overrun, Rehearsal.
 Palette Palette::light()
 {

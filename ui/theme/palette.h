@@ -26,6 +26,10 @@ class Palette {
 public:
     [[nodiscard]] static const Palette& of(Scheme scheme);
 
+    /// On paper: black and white, for label printers know nothing else.
+    [[nodiscard]] static QColor paperInk();
+    [[nodiscard]] static QColor paper();
+
     [[nodiscard]] const QColor& ground() const noexcept { return m_ground; }  // behind everything
     [[nodiscard]] const QColor& panel() const noexcept { return m_panel; }    // raised surfaces
     [[nodiscard]] const QColor& ink() const noexcept { return m_ink; }        // words; 7:1 and more
