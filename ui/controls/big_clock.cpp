@@ -14,7 +14,8 @@ namespace {
 
 constexpr double kLeastDigitsMm = 10;
 constexpr double kPlusShare = 0.5, kUnitShare = 0.25;  // of the digits' height
-constexpr double kInsetMm = 0.5, kOneLineMm = 5.4, kTwoLinesMm = 17;
+constexpr double kBelowShare = 0.7;                    // of the height that the digits leave
+constexpr double kInsetMm = 0.5, kBesideMm = 1, kOneLineMm = 5.4, kTwoLinesMm = 17;
 
 }  // namespace
 
@@ -45,7 +46,7 @@ QSize BigClock::sizeHint() const
     const double plus = widthOf(QStringLiteral("+"), kPlusShare * digits, Weight::Narrow);
     const double wide =
         theme().metrics().mm(plus + widthOf(QStringLiteral("0:00"), digits, Weight::Narrow));
-    return sizeOfMm(wide + 2 * kInsetMm, digits + kOneLineMm + 2 * kInsetMm);
+    return sizeOfMm(wide + 2 * kBesideMm, digits + kOneLineMm + 2 * kInsetMm);
 }
 
 // Digits above; under them the level's mark and word and what the time is left until: in one line,
@@ -54,12 +55,13 @@ BigClock::Rooms BigClock::rooms() const
 {
     const Metrics& metrics = theme().metrics();
     const double by = metrics.px(kInsetMm);
-    const QRectF all = QRectF(rect()).adjusted(by, by, -by, -by);
+    const double beside = metrics.px(kBesideMm);
+    const QRectF all = QRectF(rect()).adjusted(beside, by, -beside, -by);
     const double spare = all.height() - metrics.px(metrics.digitsMm());
-    const bool high = spare >= metrics.px(kTwoLinesMm);
+    const bool high = kBelowShare * spare >= metrics.px(kTwoLinesMm);
     constexpr double kRounding = 1;  // px: letters come in whole sizes
-    const double below =
-        std::clamp(spare - kRounding, metrics.px(kOneLineMm), metrics.px(kTwoLinesMm));
+    const double below = std::clamp(kBelowShare * (spare - kRounding), metrics.px(kOneLineMm),
+                                    metrics.px(kTwoLinesMm));
     Rooms at;
     at.time = all.adjusted(0, 0, 0, -below);
     at.label = QRectF(QPointF(all.left(), at.time.bottom()), all.bottomRight());

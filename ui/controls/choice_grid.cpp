@@ -120,10 +120,26 @@ void ChoiceGrid::arrange()
     const auto count = static_cast<int>(m_targets.size());
     if (count == 0)
         return;
-    const int columns = columnsFor(room);
+    const int usual = columnsFor(room);
+    if (place(room, usual) || m_columns > 0)
+        return;
+    // Higher tiles in fewer rows, where a word has no room.
+    for (int rows = (count + usual - 1) / usual - 1; rows > 0; --rows) {
+        if (place(room, (count + rows - 1) / rows))
+            return;
+    }
+    place(room, usual);
+}
+
+// Whether that leaves every word its room and every tile its least size.
+bool ChoiceGrid::place(const QRect& room, int columns)
+{
+    const auto count = static_cast<int>(m_targets.size());
     const GridShape shape{columns, (count + columns - 1) / columns};
     for (int i = 0; i < count; ++i)
         m_targets.at(i)->setGeometry(cellOf(room, shape, i));
+    return m_targets.first()->width() >= theme().metrics().ceilPx(Metrics::kMinimum) &&
+           std::ranges::all_of(m_targets, &TapButton::fits);
 }
 
 }  // namespace bathside::ui

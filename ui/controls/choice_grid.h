@@ -48,6 +48,7 @@ protected:
 
 private:
     void arrange();
+    bool place(const QRect& room, int columns);
     [[nodiscard]] int columnsFor(const QRect& room) const;
 
     QString m_place;

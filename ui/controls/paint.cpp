@@ -34,10 +34,10 @@ void drawPlate(QPainter& painter, const QRectF& where, const Tone& tone, Outline
 void drawFocus(QPainter& painter, const QRectF& where, const QColor& colour)
 {
     const double width = theme().metrics().px(Metrics::kFocusEdge);
-    const double corner = theme().metrics().px(Metrics::kCorner) - width;
+    const double corner = theme().metrics().px(Metrics::kCorner);
     painter.setPen(QPen(colour, width));
     painter.setBrush(Qt::NoBrush);
-    painter.drawRoundedRect(inset(where, 1.5 * width), corner, corner);
+    painter.drawRoundedRect(inset(where, width / 2), corner, corner);
 }
 
 void drawFuse(QPainter& painter, const QRectF& where, double used, double headsUp, const Tone& tone)

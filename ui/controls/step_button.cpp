@@ -1,5 +1,7 @@
 #include "ui/controls/step_button.h"
 
+#include "ui/theme/theme.h"
+
 namespace bathside::ui {
 
 StepButton::StepButton(const QString& place, QWidget* parent) : TapButton(place, parent)
@@ -12,7 +14,9 @@ StepButton::StepButton(const QString& place, QWidget* parent) : TapButton(place,
 // The word fills what the line leaves: two thirds and one.
 QList<PlacedText> StepButton::texts() const
 {
-    const QRectF room = inner();
+    constexpr double kBesideMm = 1.5;
+    const double beside = theme().metrics().px(kBesideMm);
+    const QRectF room = inner().adjusted(beside, 0, -beside, 0);
     const QColor ink = shownTone().ink;
     const double share = shownLine().isEmpty() ? 1 : isAvailable() ? 0.64 : 0.5;
     const double split = room.top() + share * room.height();

@@ -14,7 +14,7 @@ class Edge final : public QWidget {
     Q_OBJECT
 
 public:
-    static constexpr double kThickMm = 2.2;  // what the frame keeps free around its page
+    static constexpr double kThickMm = 1.8;  // what the frame keeps free around its page
 
     explicit Edge(QWidget* parent);
 

@@ -85,7 +85,7 @@ void Frame::paintEvent(QPaintEvent*)
 
 void Frame::place()
 {
-    constexpr double kBannerMm = 5.5, kAfterMm = 1.2;
+    constexpr double kBannerMm = 5.5, kAfterMm = 0.8;
     const Metrics& metrics = theme().metrics();
     const int margin = metrics.ceilPx(Edge::kThickMm);
     const int after = metrics.ceilPx(kAfterMm);
