@@ -1831,6 +1831,14 @@
         <comment>step, numbers of ampoules</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>card adopted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thermometer noted</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Subject</name>

@@ -1831,6 +1831,14 @@
         <comment>step, numbers of ampoules</comment>
         <translation>%1 %2</translation>
     </message>
+    <message>
+        <source>card adopted</source>
+        <translation>ficha adoptada</translation>
+    </message>
+    <message>
+        <source>thermometer noted</source>
+        <translation>termómetro anotado</translation>
+    </message>
 </context>
 <context>
     <name>Subject</name>

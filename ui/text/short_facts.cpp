@@ -100,6 +100,9 @@ QString brief(const AmpouleInDiluent& f)
 QString brief(const AmpouleRinsed& f) { return step(Step::Rinsed, QString::number(f.ampoule.no)); }
 QString brief(const AmpouleBagged& f) { return step(Step::Bagged, QString::number(f.ampoule.no)); }
 
+QString brief(const CardAdopted&) { return ShortText::tr("card adopted"); }
+QString brief(const ProbeDescribed&) { return ShortText::tr("thermometer noted"); }
+
 // The program's own: nothing that a person did.
 QString brief(const StationStarted&) { return {}; }
 QString brief(const StationStopped&) { return {}; }
@@ -109,8 +112,6 @@ QString brief(const StoreFailed&) { return {}; }
 QString brief(const StoreRecovered&) { return {}; }
 QString brief(const SoundLost&) { return {}; }
 QString brief(const SoundFound&) { return {}; }
-QString brief(const CardAdopted&) { return {}; }
-QString brief(const ProbeDescribed&) { return {}; }
 QString brief(const AlarmRaised&) { return {}; }
 QString brief(const AlarmSounded&) { return {}; }
 QString brief(const AlarmEnded&) { return {}; }
