@@ -7,6 +7,8 @@
 
 #include <CLI/CLI.hpp>
 
+#include "app/cli/bath_verbs.h"
+#include "app/cli/check_verbs.h"
 #include "app/cli/export.h"
 #include "app/cli/plan.h"
 #include "app/cli/reading.h"
@@ -46,6 +48,9 @@ Exit runVerb(int argc, char** argv)
     addScan(app, call);
     addVerify(app, call);
     addExport(app, call);
+    for (const auto& verbs : {bathVerbs(), checkVerbs()})
+        for (const DocumentVerb& verb : verbs)
+            addDocumentVerb(app, call, verb);
     if (argc < 2)
         return sayWrongCall("a verb is missing");
     const std::string first = argv[1];

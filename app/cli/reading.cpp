@@ -1,22 +1,9 @@
 #include "app/cli/reading.h"
 
-#include <array>
-#include <cstdio>
-#include <memory>
-
-#include <CLI/CLI.hpp>
-
 #include "core/bath/reading_case.h"
 
 namespace bathside::cli {
 namespace {
-
-std::string fixed(double value, int decimals)
-{
-    std::array<char, 400> text{};
-    const int length = std::snprintf(text.data(), text.size(), "%.*f", decimals, value);
-    return {text.data(), static_cast<std::size_t>(length)};
-}
 
 std::string sentenceOf(Verdict verdict)
 {
@@ -63,42 +50,33 @@ std::string forPeople(const Judged& judged)
     return text;
 }
 
+Result<Told, DocumentFault> tell(std::string_view document)
+{
+    const auto reading = readingCaseFrom(document);
+    if (!reading)
+        return failure(reading.error());
+    const Judged result = judged(*reading);
+    return Told{toJson(result), forPeople(result),
+                result.verdict == Verdict::Outside ? Exit::No : Exit::Done};
+}
+
+DocumentVerb verbOfReading()
+{
+    return {"reading",
+            "Corrected value, uncertainty and verdict of one reading",
+            "The reading and its probe",
+            "0 inside or undecided, 1 outside, 2 unusable input",
+            "",
+            tell};
+}
+
 }  // namespace
 
 Exit readingVerb(const std::string& file, Answer answer, Terminal& terminal)
 {
-    const auto text = wholeOf(file, terminal);
-    if (!text)
-        return refuse(terminal, text.error());
-    const auto reading = readingCaseFrom(*text);
-    if (!reading)
-        return refuse(terminal, unusable(file, reading.error()));
-    const Judged result = judged(*reading);
-    const Exit exit = result.verdict == Verdict::Outside ? Exit::No : Exit::Done;
-    return print(terminal, answer == Answer::Json ? toJson(result) + "\n" : forPeople(result),
-                 exit);
+    return runDocumentVerb(verbOfReading(), file, answer, terminal);
 }
 
-void addReading(CLI::App& app, Call& call)
-{
-    struct Options {
-        std::string file;
-        bool json = false;
-    };
-    const auto options = std::make_shared<Options>();
-    CLI::App* verb =
-        app.add_subcommand("reading", "Corrected value, uncertainty and verdict of one reading");
-    verb->add_option("FILE", options->file,
-                     "The reading and its probe as JSON; - is standard input")
-        ->required();
-    verb->add_flag("--json", options->json, "Print one JSON object");
-    verb->footer("Exit: 0 inside or undecided, 1 outside, 2 unusable input.");
-    verb->callback([options, &call] {
-        call.run = [options](Terminal& terminal) {
-            return readingVerb(options->file, options->json ? Answer::Json : Answer::ForPeople,
-                               terminal);
-        };
-    });
-}
+void addReading(CLI::App& app, Call& call) { addDocumentVerb(app, call, verbOfReading()); }
 
 }  // namespace bathside::cli

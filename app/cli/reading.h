@@ -4,11 +4,9 @@
 
 #include <string>
 
-#include "app/cli/verb.h"
+#include "app/cli/document_verb.h"
 
 namespace bathside::cli {
-
-enum class Answer { ForPeople, Json };
 
 /// Exit `No` for a reading outside; inside and undecided are `Done`.
 [[nodiscard]] Exit readingVerb(const std::string& file, Answer answer, Terminal& terminal);
