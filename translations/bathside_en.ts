@@ -510,6 +510,58 @@
             <numerusform>%n birds</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Line %1 is planned no more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1 is planned: %2 birds at %3 an hour.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Received: %1 of %2, at %3.</source>
+        <comment>how many, what, place</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moved: %1 of %2, from %3 to %4.</source>
+        <comment>how many, what, places</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted: %1 of %2, at %3.</source>
+        <comment>how many, what, place</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken out of the stores: %1 of %2, from %3. Reason: %4.</source>
+        <comment>how many, what, place, why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put in quarantine: %1 at %2. Reason: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put in quarantine: %1. Reason: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 released %2 from quarantine. Reason: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 allowed %2 for this shift. Reason: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next ampoules of %1 are of lot %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The balance of the stores was carried into this shift.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Fault</name>
@@ -1585,6 +1637,94 @@
         <source>The station has not started yet. Wait a moment.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>how many</source>
+        <comment>what is outside what can be</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the place in the stores</source>
+        <comment>what is outside what can be</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the birds an hour</source>
+        <comment>what is outside what can be</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the line&apos;s start</source>
+        <comment>what is outside what can be</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the breaks</source>
+        <comment>what is outside what can be</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the reason</source>
+        <comment>what is outside what can be</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the lot</source>
+        <comment>what is outside what can be</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what it is</source>
+        <comment>what is outside what can be</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the doses of an ampoule</source>
+        <comment>what is outside what can be</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the day of expiry</source>
+        <comment>what is outside what can be</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the titre</source>
+        <comment>what is outside what can be</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the delivery</source>
+        <comment>what is outside what can be</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot %1 has expired. Take another, or ask a shift lead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot %1 is in quarantine. Take another, or ask a shift lead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The lot is missing. Say which lot it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stores do not know lot %1. Receive it first, or ask a shift lead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot %1 is in the stores with another expiry, titre or number of doses. Look at the label again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stores have none of that: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are only %1. Count them if there are more.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ShiftText</name>
@@ -1837,6 +1977,278 @@
     </message>
     <message>
         <source>thermometer noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stores: received</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stores: moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stores: counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stores: taken out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot %1 in quarantine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot %1 released</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot %1 allowed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot %1 chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Store</name>
+    <message numerus="yes">
+        <source>%n ampoule(s)</source>
+        <comment>in the stores</comment>
+        <translation>
+            <numerusform>%n ampoule</numerusform>
+            <numerusform>%n ampoules</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bag(s)</source>
+        <comment>in the stores</comment>
+        <translation>
+            <numerusform>%n bag</numerusform>
+            <numerusform>%n bags</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n piece(s)</source>
+        <comment>in the stores</comment>
+        <translation>
+            <numerusform>%n piece</numerusform>
+            <numerusform>%n pieces</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dose(s)</source>
+        <comment>in the stores</comment>
+        <translation>
+            <numerusform>%n dose</numerusform>
+            <numerusform>%n doses</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a text file in UTF-8</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a quote that is closed at the end of its cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a first line that names the columns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one of kind, item, lot, doses, volume_ml, count, expires, titre_pfu, vessel, canister, cane, delivery</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>each column once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>that column</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no more cells than columns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ampoule, diluent or consumable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a value, which this kind needs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing, as this kind has no such value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a component of the procedure card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a short text on one line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a whole number, at least 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>millilitres above 0, with at most three decimals</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a day as YYYY-MM-DD</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what the stores have of that lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ampoules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>diluent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>consumables</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>used</source>
+        <comment>why something left the stores</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>broken</source>
+        <comment>why something left the stores</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <comment>why something left the stores</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thawed</source>
+        <comment>why something left the stores</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another reason</source>
+        <comment>why something left the stores</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fit for use</source>
+        <comment>a lot</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <comment>a lot</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in quarantine</source>
+        <comment>a lot</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <comment>a lot</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>diluent %1</source>
+        <comment>the volume of a bag</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, lot %2</source>
+        <comment>component or diluent, its lot</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no place named</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the cane was out of the cryogen too long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 too few for what is planned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: expired, and %2 still there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 in quarantine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: good for %n more day(s).</source>
+        <comment>a lot near its expiry</comment>
+        <translation>
+            <numerusform>%1: good for %n more day.</numerusform>
+            <numerusform>%1: good for %n more days.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <comment>found in a cell</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <comment>found in a cell</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1: expected %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1, column %2: found %3, expected %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not add up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>adds up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ampoules out = in bags + lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>doses of %1: made up, used and left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>volume: birds × dose, and what is gone</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2412,6 +2824,11 @@
     <message>
         <source>take it down</source>
         <comment>under the time that is over</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a lot expired, in quarantine or unknown</source>
+        <comment>why a bag is on hold</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

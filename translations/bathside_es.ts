@@ -510,6 +510,58 @@
             <numerusform>%n aves</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Line %1 is planned no more.</source>
+        <translation>La línea %1 ya no está prevista.</translation>
+    </message>
+    <message>
+        <source>Line %1 is planned: %2 birds at %3 an hour.</source>
+        <translation>Línea %1 prevista: %2 aves a %3 por hora.</translation>
+    </message>
+    <message>
+        <source>Received: %1 of %2, at %3.</source>
+        <comment>how many, what, place</comment>
+        <translation>Recibido: %1 de %2, en %3.</translation>
+    </message>
+    <message>
+        <source>Moved: %1 of %2, from %3 to %4.</source>
+        <comment>how many, what, places</comment>
+        <translation>Movido: %1 de %2, de %3 a %4.</translation>
+    </message>
+    <message>
+        <source>Counted: %1 of %2, at %3.</source>
+        <comment>how many, what, place</comment>
+        <translation>Contado: %1 de %2, en %3.</translation>
+    </message>
+    <message>
+        <source>Taken out of the stores: %1 of %2, from %3. Reason: %4.</source>
+        <comment>how many, what, place, why</comment>
+        <translation>Sacado de las existencias: %1 de %2, de %3. Motivo: %4.</translation>
+    </message>
+    <message>
+        <source>Put in quarantine: %1 at %2. Reason: %3.</source>
+        <translation>Puesto en cuarentena: %1 en %2. Motivo: %3.</translation>
+    </message>
+    <message>
+        <source>Put in quarantine: %1. Reason: %2.</source>
+        <translation>Puesto en cuarentena: %1. Motivo: %2.</translation>
+    </message>
+    <message>
+        <source>%1 released %2 from quarantine. Reason: %3.</source>
+        <translation>%1 sacó de la cuarentena %2. Motivo: %3.</translation>
+    </message>
+    <message>
+        <source>%1 allowed %2 for this shift. Reason: %3.</source>
+        <translation>%1 permitió %2 para este turno. Motivo: %3.</translation>
+    </message>
+    <message>
+        <source>The next ampoules of %1 are of lot %2.</source>
+        <translation>Las próximas ampollas de %1 son del lote %2.</translation>
+    </message>
+    <message>
+        <source>The balance of the stores was carried into this shift.</source>
+        <translation>El saldo de las existencias pasó a este turno.</translation>
+    </message>
 </context>
 <context>
     <name>Fault</name>
@@ -1585,6 +1637,94 @@
         <source>The station has not started yet. Wait a moment.</source>
         <translation>La estación aún no ha arrancado. Espere un momento.</translation>
     </message>
+    <message>
+        <source>how many</source>
+        <comment>what is outside what can be</comment>
+        <translation>cuántas unidades</translation>
+    </message>
+    <message>
+        <source>the place in the stores</source>
+        <comment>what is outside what can be</comment>
+        <translation>el lugar en las existencias</translation>
+    </message>
+    <message>
+        <source>the birds an hour</source>
+        <comment>what is outside what can be</comment>
+        <translation>las aves por hora</translation>
+    </message>
+    <message>
+        <source>the line&apos;s start</source>
+        <comment>what is outside what can be</comment>
+        <translation>el comienzo de la línea</translation>
+    </message>
+    <message>
+        <source>the breaks</source>
+        <comment>what is outside what can be</comment>
+        <translation>los descansos</translation>
+    </message>
+    <message>
+        <source>the reason</source>
+        <comment>what is outside what can be</comment>
+        <translation>el motivo</translation>
+    </message>
+    <message>
+        <source>the lot</source>
+        <comment>what is outside what can be</comment>
+        <translation>el lote</translation>
+    </message>
+    <message>
+        <source>what it is</source>
+        <comment>what is outside what can be</comment>
+        <translation>qué es</translation>
+    </message>
+    <message>
+        <source>the doses of an ampoule</source>
+        <comment>what is outside what can be</comment>
+        <translation>las dosis de una ampolla</translation>
+    </message>
+    <message>
+        <source>the day of expiry</source>
+        <comment>what is outside what can be</comment>
+        <translation>el día de caducidad</translation>
+    </message>
+    <message>
+        <source>the titre</source>
+        <comment>what is outside what can be</comment>
+        <translation>el título</translation>
+    </message>
+    <message>
+        <source>the delivery</source>
+        <comment>what is outside what can be</comment>
+        <translation>la entrega</translation>
+    </message>
+    <message>
+        <source>Lot %1 has expired. Take another, or ask a shift lead.</source>
+        <translation>El lote %1 está caducado. Tome otro o pregunte al encargado.</translation>
+    </message>
+    <message>
+        <source>Lot %1 is in quarantine. Take another, or ask a shift lead.</source>
+        <translation>El lote %1 está en cuarentena. Tome otro o pregunte al encargado.</translation>
+    </message>
+    <message>
+        <source>The lot is missing. Say which lot it is.</source>
+        <translation>Falta el lote. Diga qué lote es.</translation>
+    </message>
+    <message>
+        <source>The stores do not know lot %1. Receive it first, or ask a shift lead.</source>
+        <translation>Las existencias no conocen el lote %1. Recíbalo antes o pregunte al encargado.</translation>
+    </message>
+    <message>
+        <source>Lot %1 is in the stores with another expiry, titre or number of doses. Look at the label again.</source>
+        <translation>El lote %1 figura con otra caducidad, otro título u otro número de dosis. Mire otra vez la etiqueta.</translation>
+    </message>
+    <message>
+        <source>The stores have none of that: %1.</source>
+        <translation>De eso no hay en las existencias: %1.</translation>
+    </message>
+    <message>
+        <source>There are only %1. Count them if there are more.</source>
+        <translation>Solo hay %1. Cuéntelas si hay más.</translation>
+    </message>
 </context>
 <context>
     <name>ShiftText</name>
@@ -1838,6 +1978,278 @@
     <message>
         <source>thermometer noted</source>
         <translation>termómetro anotado</translation>
+    </message>
+    <message>
+        <source>%1 planned</source>
+        <translation>%1 prevista</translation>
+    </message>
+    <message>
+        <source>stores: received</source>
+        <translation>existencias: recibido</translation>
+    </message>
+    <message>
+        <source>stores: moved</source>
+        <translation>existencias: movido</translation>
+    </message>
+    <message>
+        <source>stores: counted</source>
+        <translation>existencias: contado</translation>
+    </message>
+    <message>
+        <source>stores: taken out</source>
+        <translation>existencias: sacado</translation>
+    </message>
+    <message>
+        <source>lot %1 in quarantine</source>
+        <translation>lote %1 en cuarentena</translation>
+    </message>
+    <message>
+        <source>lot %1 released</source>
+        <translation>lote %1 liberado</translation>
+    </message>
+    <message>
+        <source>lot %1 allowed</source>
+        <translation>lote %1 permitido</translation>
+    </message>
+    <message>
+        <source>lot %1 chosen</source>
+        <translation>lote %1 elegido</translation>
+    </message>
+</context>
+<context>
+    <name>Store</name>
+    <message numerus="yes">
+        <source>%n ampoule(s)</source>
+        <comment>in the stores</comment>
+        <translation>
+            <numerusform>%n ampolla</numerusform>
+            <numerusform>%n ampollas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bag(s)</source>
+        <comment>in the stores</comment>
+        <translation>
+            <numerusform>%n bolsa</numerusform>
+            <numerusform>%n bolsas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n piece(s)</source>
+        <comment>in the stores</comment>
+        <translation>
+            <numerusform>%n unidad</numerusform>
+            <numerusform>%n unidades</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dose(s)</source>
+        <comment>in the stores</comment>
+        <translation>
+            <numerusform>%n dosis</numerusform>
+            <numerusform>%n dosis</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a text file in UTF-8</source>
+        <translation>un archivo de texto en UTF-8</translation>
+    </message>
+    <message>
+        <source>a quote that is closed at the end of its cell</source>
+        <translation>comillas que se cierran al final de su celda</translation>
+    </message>
+    <message>
+        <source>a first line that names the columns</source>
+        <translation>una primera línea con los nombres de las columnas</translation>
+    </message>
+    <message>
+        <source>one of kind, item, lot, doses, volume_ml, count, expires, titre_pfu, vessel, canister, cane, delivery</source>
+        <translation>una de kind, item, lot, doses, volume_ml, count, expires, titre_pfu, vessel, canister, cane, delivery</translation>
+    </message>
+    <message>
+        <source>each column once</source>
+        <translation>cada columna una sola vez</translation>
+    </message>
+    <message>
+        <source>that column</source>
+        <translation>esa columna</translation>
+    </message>
+    <message>
+        <source>no more cells than columns</source>
+        <translation>no más celdas que columnas</translation>
+    </message>
+    <message>
+        <source>ampoule, diluent or consumable</source>
+        <translation>ampoule, diluent o consumable</translation>
+    </message>
+    <message>
+        <source>a value, which this kind needs</source>
+        <translation>un valor, que esta clase necesita</translation>
+    </message>
+    <message>
+        <source>nothing, as this kind has no such value</source>
+        <translation>nada, porque esta clase no tiene ese valor</translation>
+    </message>
+    <message>
+        <source>a component of the procedure card</source>
+        <translation>un componente de la ficha de procedimiento</translation>
+    </message>
+    <message>
+        <source>a short text on one line</source>
+        <translation>un texto corto en una línea</translation>
+    </message>
+    <message>
+        <source>a whole number, at least 1</source>
+        <translation>un número entero, al menos 1</translation>
+    </message>
+    <message>
+        <source>millilitres above 0, with at most three decimals</source>
+        <translation>mililitros por encima de 0, con tres decimales como máximo</translation>
+    </message>
+    <message>
+        <source>a day as YYYY-MM-DD</source>
+        <translation>un día como AAAA-MM-DD</translation>
+    </message>
+    <message>
+        <source>what the stores have of that lot</source>
+        <translation>lo que figura de ese lote en las existencias</translation>
+    </message>
+    <message>
+        <source>ampoules</source>
+        <translation>ampollas</translation>
+    </message>
+    <message>
+        <source>diluent</source>
+        <translation>diluyente</translation>
+    </message>
+    <message>
+        <source>consumables</source>
+        <translation>consumibles</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <comment>why something left the stores</comment>
+        <translation>gastado</translation>
+    </message>
+    <message>
+        <source>broken</source>
+        <comment>why something left the stores</comment>
+        <translation>roto</translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <comment>why something left the stores</comment>
+        <translation>caducado</translation>
+    </message>
+    <message>
+        <source>thawed</source>
+        <comment>why something left the stores</comment>
+        <translation>descongelado</translation>
+    </message>
+    <message>
+        <source>another reason</source>
+        <comment>why something left the stores</comment>
+        <translation>otro motivo</translation>
+    </message>
+    <message>
+        <source>fit for use</source>
+        <comment>a lot</comment>
+        <translation>apto</translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <comment>a lot</comment>
+        <translation>caducado</translation>
+    </message>
+    <message>
+        <source>in quarantine</source>
+        <comment>a lot</comment>
+        <translation>en cuarentena</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <comment>a lot</comment>
+        <translation>desconocido</translation>
+    </message>
+    <message>
+        <source>diluent %1</source>
+        <comment>the volume of a bag</comment>
+        <translation>diluyente %1</translation>
+    </message>
+    <message>
+        <source>%1, lot %2</source>
+        <comment>component or diluent, its lot</comment>
+        <translation>%1, lote %2</translation>
+    </message>
+    <message>
+        <source>no place named</source>
+        <translation>sin lugar</translation>
+    </message>
+    <message>
+        <source>the cane was out of the cryogen too long</source>
+        <translation>la varilla estuvo demasiado tiempo fuera del criógeno</translation>
+    </message>
+    <message>
+        <source>%1: %2 too few for what is planned.</source>
+        <translation>%1: faltan %2 para lo previsto.</translation>
+    </message>
+    <message>
+        <source>%1: expired, and %2 still there.</source>
+        <translation>%1: caducado, y aún quedan %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2 in quarantine.</source>
+        <translation>%1: %2 en cuarentena.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: good for %n more day(s).</source>
+        <comment>a lot near its expiry</comment>
+        <translation>
+            <numerusform>%1: sirve %n día más.</numerusform>
+            <numerusform>%1: sirve %n días más.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <comment>found in a cell</comment>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <comment>found in a cell</comment>
+        <translation>«%1»</translation>
+    </message>
+    <message>
+        <source>Line %1: expected %2.</source>
+        <translation>Línea %1: se esperaba %2.</translation>
+    </message>
+    <message>
+        <source>Line %1, column %2: found %3, expected %4.</source>
+        <translation>Línea %1, columna %2: hay %3, se esperaba %4.</translation>
+    </message>
+    <message>
+        <source>does not add up</source>
+        <translation>no cuadra</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>sin contar</translation>
+    </message>
+    <message>
+        <source>adds up</source>
+        <translation>cuadra</translation>
+    </message>
+    <message>
+        <source>ampoules out = in bags + lost</source>
+        <translation>ampollas sacadas = en bolsas + perdidas</translation>
+    </message>
+    <message>
+        <source>doses of %1: made up, used and left</source>
+        <translation>dosis de %1: preparadas, gastadas y sobrantes</translation>
+    </message>
+    <message>
+        <source>volume: birds × dose, and what is gone</source>
+        <translation>volumen: aves × dosis, y lo que falta</translation>
     </message>
 </context>
 <context>
@@ -2413,6 +2825,11 @@
         <source>take it down</source>
         <comment>under the time that is over</comment>
         <translation>retírela</translation>
+    </message>
+    <message>
+        <source>a lot expired, in quarantine or unknown</source>
+        <comment>why a bag is on hold</comment>
+        <translation>un lote caducado, en cuarentena o desconocido</translation>
     </message>
 </context>
 <context>

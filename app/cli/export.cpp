@@ -1,34 +1,17 @@
 #include "app/cli/export.h"
 
-#include <charconv>
 #include <cstring>
 
 #include <CLI/CLI.hpp>
 
 #include "app/cli/trail_file.h"
+#include "core/base/day.h"
 #include "core/trail/store/day_order.h"
 #include "core/trail/store/folder_sink.h"
 #include "core/trail/store/zone_days.h"
 
 namespace bathside::cli {
 namespace {
-
-std::optional<std::chrono::year_month_day> dateFrom(std::string_view text)
-{
-    if (text.size() != 10 || text[4] != '-' || text[7] != '-')
-        return std::nullopt;
-    const auto number = [](std::string_view digits) -> int {
-        int value = -1;
-        const auto read = std::from_chars(digits.data(), digits.data() + digits.size(), value);
-        return read.ptr == digits.data() + digits.size() ? value : -1;
-    };
-    const int month = number(text.substr(5, 2));
-    const int day = number(text.substr(8, 2));
-    const std::chrono::year_month_day date{std::chrono::year(number(text.substr(0, 4))),
-                                           std::chrono::month(static_cast<unsigned>(month)),
-                                           std::chrono::day(static_cast<unsigned>(day))};
-    return month > 0 && day > 0 && date.ok() ? std::optional(date) : std::nullopt;
-}
 
 /// Sets what is wanted from "csv,jsonl"; the word that is none of these, or nothing.
 std::string readForms(std::string_view text, store::DaysWanted& wanted)
@@ -86,8 +69,8 @@ std::string wordsOf(const ExportCall& order, const Manifest& manifest)
 
 Exit exportVerb(const ExportCall& order, Terminal& terminal)
 {
-    const auto first = dateFrom(order.day);
-    const auto last = order.until.empty() ? first : dateFrom(order.until);
+    const auto first = dayFrom(order.day);
+    const auto last = order.until.empty() ? first : dayFrom(order.until);
     if (!first || !last)
         return refuse(terminal, {first ? "--until" : "--day", "", first ? order.until : order.day,
                                  "a date as YYYY-MM-DD"});

@@ -14,6 +14,7 @@
 #include "app/cli/reading.h"
 #include "app/cli/replay.h"
 #include "app/cli/scan.h"
+#include "app/cli/stores.h"
 #include "app/cli/verb.h"
 #include "app/cli/verify.h"
 
@@ -46,6 +47,7 @@ Exit runVerb(int argc, char** argv)
     addReading(app, call);
     addReplay(app, call);
     addScan(app, call);
+    addStores(app, call);
     addVerify(app, call);
     addExport(app, call);
     for (const auto& verbs : {bathVerbs(), checkVerbs()})

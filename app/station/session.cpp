@@ -4,9 +4,8 @@
 #include <system_error>
 
 #include "core/card/read.h"
-#include "core/trail/event_form.h"
 #include "core/trail/store/disk_files.h"
-#include "core/trail/store/queries.h"
+#include "core/trail/store/restore.h"
 #include "ui/text/faults.h"
 #include "ui/text/refusals.h"
 
@@ -53,40 +52,6 @@ Result<TrailLock, QString> lockOf(const std::filesystem::path& trail)
     if (!lock)
         return failure(lockText(trail, lock.error()));
     return std::move(*lock);
-}
-
-Result<std::vector<Event>, StoreTrouble> eventsOf(const std::vector<Entry>& entries)
-{
-    std::vector<Event> events;
-    events.reserve(entries.size());
-    for (const Entry& entry : entries) {
-        auto event = eventOf(entry);
-        if (!event)
-            return failure(StoreTrouble{StoreFault::Newer, 0});
-        events.push_back(std::move(*event));
-    }
-    return events;
-}
-
-/// Everything the state is folded from: cards and probes before the last shift, and all since it
-/// opened.
-Result<State, StoreTrouble> stateFrom(const store::TrailDb& trail)
-{
-    const auto opening = store::openingOfLastShift(trail);
-    if (!opening)
-        return failure(opening.error());
-    const Seq from = std::max<Seq>(1, *opening);
-    const auto carried = store::carried(trail, carriedKinds(), from);
-    if (!carried)
-        return failure(carried.error());
-    const auto since = store::entriesFrom(trail, from);
-    if (!since)
-        return failure(since.error());
-    const auto before = eventsOf(*carried);
-    const auto after = eventsOf(*since);
-    if (!before || !after)
-        return failure(before ? after.error() : before.error());
-    return restored(*before, *after);
 }
 
 }  // namespace
@@ -137,7 +102,7 @@ Session::~Session()
 
 Result<State, QString> Session::restore()
 {
-    auto state = m_store->ask([](store::TrailDb& trail) { return stateFrom(trail); }).get();
+    auto state = m_store->ask([](store::TrailDb& trail) { return store::stateOf(trail); }).get();
     if (!state)
         return failure(storeText(m_trail, state.error()));
     return std::move(*state);

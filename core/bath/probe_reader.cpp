@@ -1,7 +1,6 @@
 #include "core/bath/probe_reader.h"
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <utility>
 
@@ -11,7 +10,6 @@ namespace bathside {
 namespace {
 
 using std::chrono::sys_days;
-using std::chrono::year_month_day;
 
 constexpr NumberRange kSpread{0, 100, "°C"};
 constexpr std::size_t kMostPoints = 50;
@@ -83,18 +81,6 @@ void appendMicros(std::string& out, std::string_view key, double celsius)
     appendNumber(out, std::llround(celsius * kMicro));
 }
 
-std::string twoDigits(unsigned number) { return (number < 10 ? "0" : "") + std::to_string(number); }
-
-std::string dayText(const std::optional<sys_days>& day)
-{
-    if (!day)
-        return {};
-    const year_month_day date(*day);
-    return std::to_string(static_cast<int>(date.year())) + "-" +
-           twoDigits(static_cast<unsigned>(date.month())) + "-" +
-           twoDigits(static_cast<unsigned>(date.day()));
-}
-
 std::string pointsText(const std::vector<CalibrationPoint>& points)
 {
     std::string out = "[";
@@ -108,28 +94,7 @@ std::string pointsText(const std::vector<CalibrationPoint>& points)
     return out + "]";
 }
 
-template <typename Number>
-bool readDigits(std::string_view text, Number& number)
-{
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    return error == std::errc() && end == text.data() + text.size() && text.front() != '-';
-}
-
 }  // namespace
-
-std::optional<sys_days> dayFrom(std::string_view text)
-{
-    int year = 0;
-    unsigned month = 0;
-    unsigned day = 0;
-    if (text.size() != 10 || text[4] != '-' || text[7] != '-' ||
-        !readDigits(text.substr(0, 4), year) || !readDigits(text.substr(5, 2), month) ||
-        !readDigits(text.substr(8, 2), day))
-        return std::nullopt;
-    const year_month_day date{std::chrono::year(year), std::chrono::month(month),
-                              std::chrono::day(day)};
-    return date.ok() && year >= 1900 ? std::optional(sys_days(date)) : std::nullopt;
-}
 
 Probe probeIn(JsonObject object)
 {
@@ -164,11 +129,11 @@ Result<Probe, ProbeFault> probeFrom(std::string_view document)
 std::string documentOf(const Probe& probe)
 {
     std::string out = "{";
-    appendText(out, "calibrated", dayText(probe.calibrated));
+    appendText(out, "calibrated", probe.calibrated ? toText(*probe.calibrated) : std::string());
     appendText(out, "certificate", probe.certificate);
     appendMicros(out, "drift_uc", probe.drift);
     out += ',';
-    appendText(out, "due", dayText(probe.due));
+    appendText(out, "due", probe.due ? toText(*probe.due) : std::string());
     appendText(out, "id", probe.id.text);
     appendText(out, "name", probe.name);
     out += "\"points\":" + pointsText(probe.points) + ",";

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <type_traits>
 
+#include "core/base/day.h"
 #include "core/base/rfc3339.h"
 
 namespace bathside {
@@ -83,6 +84,9 @@ auto reader(const std::string& value)
         if constexpr (std::is_same_v<T, std::int64_t> || std::is_same_v<T, int>) {
             const auto read = number<T>(value);
             return read && *read >= 0 ? read : std::nullopt;
+        } else if constexpr (std::is_same_v<T, std::optional<std::chrono::sys_days>>) {
+            const auto day = dayFrom(value);
+            return day ? std::optional<T>(T{*day}) : std::nullopt;
         } else if constexpr (std::is_same_v<T, MicroLitres>) {
             const auto read = thousandths(value);
             return read && *read >= 0 ? std::optional<T>(T{*read}) : std::nullopt;
@@ -126,6 +130,16 @@ Outcome withBroken(Event event, const std::string& value)
                                                                      : AmendFault::NoSuchField);
 }
 
+/// Whether it is about a lot in the stores.
+bool isOfStock(const Fact& fact)
+{
+    return std::visit(
+        [](const auto& one) {
+            return requires { one.of.lot; };
+        },
+        fact);
+}
+
 }  // namespace
 
 Outcome amended(const Event& event, const std::string& field, const std::string& value)
@@ -146,8 +160,16 @@ Outcome amended(const Event& event, const std::string& field, const std::string&
     }
     if (field == "lot" && std::holds_alternative<BagStarted>(event.fact))
         return withMember(event, BATHSIDE_MEMBER(fact.diluentLot.text), read);
+    if (field == "lot" && isOfStock(event.fact))
+        return withMember(event, BATHSIDE_MEMBER(fact.of.lot.text), read);
     if (field == "lot")
         return withMember(event, BATHSIDE_MEMBER(fact.lot.text), read);
+    if (field == "place" && isOfStock(event.fact))
+        return withMember(event, BATHSIDE_MEMBER(fact.place), read);
+    if (field == "expires")
+        return withMember(event, BATHSIDE_MEMBER(fact.expires), read);
+    if (field == "count" && isOfStock(event.fact))
+        return withMember(event, BATHSIDE_MEMBER(fact.count), read);
     if (field == "component")
         return withMember(event, BATHSIDE_MEMBER(fact.component.text), read);
     if (field == "line")

@@ -18,6 +18,7 @@
 #include "core/bath/water.h"
 #include "core/card/card.h"
 #include "core/facts/event.h"
+#include "core/stores/stores.h"
 
 namespace bathside {
 
@@ -39,6 +40,7 @@ struct Ampoule {
     AmpouleRef ref;
     ComponentId component;
     LotId lot;
+    LotStanding lotStanding = LotStanding::Fit;       // when it came out of the cryogen
     std::array<std::optional<Moment>, kSteps> steps;  // by Step; Out is always there
     std::optional<Loss> lost;
     std::optional<BagId> bag;  // once it is in one
@@ -90,6 +92,7 @@ struct Bag {
     BagId id;
     MicroLitres volume;
     LotId diluentLot;
+    LotStanding lotStanding = LotStanding::Fit;  // of the diluent, at its start
     std::optional<MilliCelsius> temperature;
     std::shared_ptr<const Card> card;  // the one it is judged by, for its whole life
     Moment started;
@@ -191,6 +194,9 @@ struct Bench {
     std::vector<Bag> bags;    // in order of start
     std::map<LineId, Line> lines;
     std::vector<ExposedCane> exposed;  // canes whose rest is in quarantine
+    std::vector<LinePlanned> planned;  // what the day plans, in the order of first mention
+
+    Stores stores;
 
     // judgements, alarms, questions
     std::map<JudgementKey, Judgement> judgements;  // deviations that stand

@@ -48,6 +48,19 @@ bool mixesLots(const Bench& bench, const BagId& bag)
     return false;
 }
 
+/// How much of what is in the bag was of a lot that might not be used.
+std::ptrdiff_t unfitIn(const Bench& bench, const Bag& bag)
+{
+    const Bag* known = bench.bag(bag.id);
+    std::ptrdiff_t count = known && known->lotStanding != LotStanding::Fit ? 1 : 0;
+    for (const Pull& pull : bench.pulls) {
+        count += std::ranges::count_if(pull.ampoules, [&](const Ampoule& ampoule) {
+            return ampoule.bag == bag.id && ampoule.lotStanding != LotStanding::Fit;
+        });
+    }
+    return count;
+}
+
 class Consequences {
 public:
     Consequences(const State& before, const Tap& tap, std::vector<Fact> said)
@@ -82,6 +95,16 @@ public:
             const Bag* bag = id ? m_state.bench.bag(*id) : nullptr;
             if (bag && !bag->held)
                 add(BagHeld{*id, HoldReason::WrongLot, {}});
+        }
+    }
+
+    /// What no shift lead allowed holds the bag that it goes into.
+    void holdUnfitLots()
+    {
+        for (const Bag& bag : std::vector(m_state.bench.bags)) {
+            const bool isNew = unfitIn(m_state.bench, bag) > unfitIn(m_before.bench, bag);
+            if (bag.isOpen() && !bag.held && isNew)
+                add(BagHeld{bag.id, HoldReason::LotNotFit, {}});
         }
     }
 
@@ -154,6 +177,7 @@ Decision decide(const State& state, const Intent& intent, const Tap& tap)
     Consequences consequences(state, tap, std::move(*said));
     consequences.judge(isMending(intent));
     consequences.holdMixedLots();
+    consequences.holdUnfitLots();
     consequences.holdCorrectedLots(lots);
     return std::move(consequences).facts();
 }

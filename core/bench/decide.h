@@ -63,11 +63,17 @@ enum class RefusalCode : std::uint8_t {
     OutOfRange,   // detail: what was expected
     BadDocument,  // detail: the key
     StationNotStarted,
+    LotExpired,       // detail: the lot
+    LotInQuarantine,  // detail: the lot
+    LotUnknown,       // the stores hold others, not this one; detail: the lot
+    LotDiffers,       // received with other doses, expiry or titre than before; detail: the lot
+    NotInStores,      // there is none of that, or none there; detail: the lot or the place
+    NotEnough,        // fewer are there than were said; detail: how many
 };
 
 template <>
 struct Names<RefusalCode> {
-    static constexpr std::array<std::string_view, 46> all{"no card",
+    static constexpr std::array<std::string_view, 52> all{"no card",
                                                           "shift not open",
                                                           "shift already open",
                                                           "ampoule still open",
@@ -112,7 +118,13 @@ struct Names<RefusalCode> {
                                                           "no such choice",
                                                           "out of range",
                                                           "bad document",
-                                                          "station not started"};
+                                                          "station not started",
+                                                          "lot expired",
+                                                          "lot in quarantine",
+                                                          "lot unknown",
+                                                          "lot differs",
+                                                          "not in stores",
+                                                          "not enough"};
 };
 
 struct Refusal {

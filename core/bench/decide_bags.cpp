@@ -43,6 +43,9 @@ Decision on(const Context& now, const StartBag& meant)
         return refuse(RefusalCode::OutOfRange, subjectOf(meant.bag), "volume");
     if (const Check* check = openBlockingCheck(now))
         return refuse(RefusalCode::CheckStillOpen, {}, check->id.text);
+    if (const auto no = unfit(now.bench.stores, diluentOf(meant.volume, meant.diluentLot));
+        no && !now.bench.openPull())
+        return failure(*no);
     return facts(BagStarted{meant.bag, meant.volume, meant.diluentLot, meant.temperature});
 }
 

@@ -18,7 +18,8 @@ bool isUndoable(const Event& event)
                    constexpr bool isFrame =
                        std::is_same_v<F, ShiftOpened> || std::is_same_v<F, ShiftClosed> ||
                        std::is_same_v<F, DutyTaken> || std::is_same_v<F, NoteMade> ||
-                       std::is_same_v<F, CodeScanned> || std::is_same_v<F, TapRefused>;
+                       std::is_same_v<F, CodeScanned> || std::is_same_v<F, TapRefused> ||
+                       std::is_same_v<F, StoreCarried>;
                    constexpr bool isMending =
                        std::is_same_v<F, FactCorrected> || std::is_same_v<F, FactTakenBack> ||
                        std::is_same_v<F, QuestionAnswered> || std::is_same_v<F, AlarmHeard> ||

@@ -46,8 +46,11 @@ public:
                 return refuse(RefusalCode::AmpouleExists, subjectOf(ref));
             const ComponentId component =
                 one.component.empty() ? missingComponent() : one.component;
+            if (const auto bad = unfit(m_now.bench.stores, ampoulesOf(component, one.lot));
+                bad && !m_open && !one.lot.empty())
+                return failure(*bad);
             said.emplace_back(
-                AmpouleOut{ref, component, one.lot.empty() ? lastLot(component) : one.lot});
+                AmpouleOut{ref, component, one.lot.empty() ? impliedLot(component) : one.lot});
         }
         return said;
     }
@@ -70,6 +73,14 @@ private:
         };
         const auto missing = std::ranges::find_if_not(recipe, there);
         return missing == recipe.end() ? recipe.front().id : missing->id;
+    }
+
+    /// The one chosen, else as the last one, else the one that goes first.
+    [[nodiscard]] LotId impliedLot(const ComponentId& component) const
+    {
+        const Stores& stores = m_now.bench.stores;
+        const LotId last = stores.chosen.contains(component) ? LotId{} : lastLot(component);
+        return last.empty() ? lotToUse(stores, component) : last;
     }
 
     [[nodiscard]] LotId lastLot(const ComponentId& component) const

@@ -35,6 +35,13 @@ Decision on(const Context&, const CountBirds&);     Decision on(const Context&, 
 Decision on(const Context&, const StopLine&);       Decision on(const Context&, const GoLine&);
 Decision on(const Context&, const CheckDose&);
 
+Decision on(const Context&, const PlanLine&);
+
+Decision on(const Context&, const Receive&);        Decision on(const Context&, const MoveStock&);
+Decision on(const Context&, const CountStock&);     Decision on(const Context&, const DiscardStock&);
+Decision on(const Context&, const QuarantineLot&);  Decision on(const Context&, const ReleaseLot&);
+Decision on(const Context&, const AllowLot&);       Decision on(const Context&, const ChooseLot&);
+
 Decision on(const Context&, const TakeBack&);       Decision on(const Context&, const Correct&);
 Decision on(const Context&, const Answer&);
 
@@ -53,6 +60,9 @@ Decision on(const Context&, const NoteStoreRecovery&);
 {
     return failure(Refusal{code, std::move(subject), std::move(detail)});
 }
+
+/// Why a lot may not be used in this shift; nothing when it may.
+[[nodiscard]] std::optional<Refusal> unfit(const Stores& stores, const Stock& of);
 
 template <typename... F>
 [[nodiscard]] Decision facts(F&&... fact)

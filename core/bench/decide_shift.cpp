@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/bench/decide_rows.h"
+#include "core/stores/carry.h"
 
 namespace bathside::rows {
 namespace {
@@ -84,7 +85,12 @@ Decision on(const Context& now, const OpenShift& meant)
         return refuse(RefusalCode::ShiftAlreadyOpen);
     if (meant.person.empty())
         return refuse(RefusalCode::NoPerson);
-    return facts(ShiftOpened{meant.zone, now.bench.card->hash()}, DutyTaken{meant.person});
+    const auto day = meant.day.value_or(std::chrono::floor<std::chrono::days>(now.tap.at.wall));
+    std::vector<Fact> said{ShiftOpened{meant.zone, now.bench.card->hash(), meant.day}};
+    if (auto balance = carried(now.bench.stores, day))
+        said.emplace_back(StoreCarried{std::move(*balance)});
+    said.emplace_back(DutyTaken{meant.person});
+    return said;
 }
 
 Decision on(const Context& now, const CloseShift&)

@@ -7,6 +7,7 @@ Moment folds::momentOf(const Event& event, bool timed) { return {event.at, timed
 Bench evolve(Bench bench, const Event& event)
 {
     std::visit([&](const auto& fact) { folds::on(bench, event, fact); }, event.fact);
+    evolve(bench.stores, event);
     if (!event.place.empty())
         bench.lastTapAt[event.place] = event.at;
     bench.last = event.at;

@@ -20,6 +20,7 @@ void on(Bench& bench, const Event& event, const BagStarted& fact)
     bag.id = fact.bag;
     bag.volume = fact.volume;
     bag.diluentLot = fact.diluentLot;
+    bag.lotStanding = fitness(bench.stores, diluentOf(fact.volume, fact.diluentLot));
     bag.temperature = fact.temperature;
     bag.card = bench.card;
     bag.started = momentOf(event);

@@ -1,5 +1,7 @@
 // Rows of `evolve`: lines.
 
+#include <algorithm>
+
 #include "core/bench/evolve_rows.h"
 
 namespace bathside::folds {
@@ -53,6 +55,17 @@ void on(Bench& bench, const Event& event, const LineStopped& fact)
 void on(Bench& bench, const Event& event, const LineGoing& fact)
 {
     setGoing(bench, event, fact.line, false);
+}
+
+void on(Bench& bench, const Event&, const LinePlanned& fact)
+{
+    const auto known = std::ranges::find(bench.planned, fact.line, &LinePlanned::line);
+    if (known == bench.planned.end() && !fact.removed)
+        bench.planned.push_back(fact);
+    else if (known != bench.planned.end() && fact.removed)
+        bench.planned.erase(known);
+    else if (known != bench.planned.end())
+        *known = fact;
 }
 
 void on(Bench& bench, const Event& event, const DoseChecked& fact)

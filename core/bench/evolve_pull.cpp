@@ -74,6 +74,7 @@ void on(Bench& bench, const Event& event, const AmpouleOut& fact)
     ampoule.ref = fact.ampoule;
     ampoule.component = fact.component;
     ampoule.lot = fact.lot;
+    ampoule.lotStanding = fitness(bench.stores, ampoulesOf(fact.component, fact.lot));
     ampoule.steps[0] = momentOf(event);
     const auto place = std::ranges::lower_bound(pull.ampoules, fact.ampoule, {}, &Ampoule::ref);
     pull.ampoules.insert(place, std::move(ampoule));

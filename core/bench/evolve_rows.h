@@ -39,13 +39,24 @@ void on(Bench&, const Event&, const PullPlanned&);
 // evolve_lines.cpp
 void on(Bench&, const Event&, const BirdsCounted&);     void on(Bench&, const Event&, const NeedleChanged&);
 void on(Bench&, const Event&, const LineStopped&);      void on(Bench&, const Event&, const LineGoing&);
-void on(Bench&, const Event&, const DoseChecked&);
+void on(Bench&, const Event&, const DoseChecked&);      void on(Bench&, const Event&, const LinePlanned&);
 
 // evolve_after.cpp
 void on(Bench&, const Event&, const DeviationFound&);   void on(Bench&, const Event&, const Rejudged&);
 void on(Bench&, const Event&, const AlarmRaised&);      void on(Bench&, const Event&, const AlarmSounded&);
 void on(Bench&, const Event&, const AlarmHeard&);       void on(Bench&, const Event&, const AlarmEnded&);
 void on(Bench&, const Event&, const QuestionAnswered&);
+
+// The stores have their own fold (core/stores), which `evolve` asks for every fact.
+inline void on(Bench&, const Event&, const StoreReceived&) {}
+inline void on(Bench&, const Event&, const StoreMoved&) {}
+inline void on(Bench&, const Event&, const StoreCounted&) {}
+inline void on(Bench&, const Event&, const StoreDiscarded&) {}
+inline void on(Bench&, const Event&, const StoreCarried&) {}
+inline void on(Bench&, const Event&, const LotQuarantined&) {}
+inline void on(Bench&, const Event&, const LotReleased&) {}
+inline void on(Bench&, const Event&, const LotAllowed&) {}
+inline void on(Bench&, const Event&, const LotChosen&) {}
 
 inline void on(Bench&, const Event&, const StationStopped&) {}
 inline void on(Bench&, const Event&, const FactCorrected&) {}

@@ -42,6 +42,7 @@ void on(Bench& bench, const Event& event, const ShiftOpened& fact)
     bench.bags.clear();
     bench.lines.clear();
     bench.exposed.clear();
+    bench.planned.clear();
     bench.judgements.clear();
     bench.answers.clear();
     bench.lastTapAt.clear();

@@ -15,7 +15,9 @@ constexpr std::array<std::string_view, std::variant_size_v<Intent>> kNames{
     "dose-check",   "heard",          "take-back",   "correct",        "answer",
     "note",         "scan",           "adopt-card",  "describe-probe", "start-station",
     "stop-station", "clock-step",     "raise-alarm", "sounded",        "end-alarm",
-    "prove-sound",  "lose-sound",     "find-sound",  "store-failure",  "store-recovery"};
+    "prove-sound",  "lose-sound",     "find-sound",  "store-failure",  "store-recovery",
+    "plan-line",    "receive",        "move-stock",  "count-stock",    "discard-stock",
+    "quarantine",   "release-lot",    "allow-lot",   "choose-lot"};
 constexpr std::array<std::string_view, kSteps> kSteppedTo{"out-of-cryogen", "in-bath", "opened",
                                                           "in-diluent",     "rinsed",  "in-bag"};
 

@@ -4,6 +4,7 @@
 //
 // Where a bag, a line or ampoules may be left out, the only one that fits is meant.
 
+#include <chrono>
 #include <optional>
 #include <string>
 #include <variant>
@@ -17,7 +18,8 @@ namespace bathside {
 
 // clang-format off
 // --- people ------------------------------------------------------------------------------------------
-struct OpenShift { std::string zone; PersonId person; };
+/// `day`: the local one in that zone; none: UTC's.
+struct OpenShift { std::string zone; PersonId person; std::optional<std::chrono::sys_days> day{}; };
 struct CloseShift {};
 struct TakeDuty { PersonId person; };
 struct RecordCheck { CheckId check; bool ok = true; std::optional<std::string> value; };
@@ -51,10 +53,22 @@ struct StopLine { std::optional<LineId> line; };
 struct GoLine { std::optional<LineId> line; };
 struct CheckDose { std::optional<LineId> line; bool ok = true; };
 
+struct PlanLine { LinePlanned plan; };
+
+/// One delivery, taken whole or not at all.
+struct Receive { std::vector<StoreReceived> lines; };
+struct MoveStock { Stock of; std::string from, to; std::int64_t count = 0; };
+struct CountStock { Stock of; std::string place; std::int64_t count = 0; };
+struct DiscardStock { Stock of; std::string place; std::int64_t count = 0; DiscardReason why{}; };
+struct QuarantineLot { Stock of; std::optional<std::string> place; std::string why; };
+struct ReleaseLot { Stock of; PersonId by; std::string why; };
+struct AllowLot { Stock of; PersonId by; std::string why; };
+struct ChooseLot { ComponentId component; LotId lot; std::optional<std::string> place; };
+
 struct HearAlarm { std::string alarm; };  // empty: all that sound
 struct TakeBack { std::string why; };
-/// `of`: seqs of this shift's events. `field`: at (RFC 3339), ampoule, bag, lot, component, line, count,
-/// broken (true, false), volume_ml, left_ml, temperature_c; see amend.h.
+/// `of`: seqs of this shift's events. `field`: at (RFC 3339), ampoule, bag, lot, component, line, count, place,
+/// expires (YYYY-MM-DD), broken (true, false), volume_ml, left_ml, temperature_c; see amend.h.
 struct Correct { std::vector<Seq> of; std::string field; std::string value; std::string why; };
 struct Answer { std::string question; std::string choice; };
 struct MakeNote { std::string text; };
@@ -77,14 +91,14 @@ struct NoteStoreFailure { StoreFault fault{}; std::int64_t errorNumber = 0; std:
 struct NoteStoreRecovery { std::int64_t merged = 0; std::string spool; };
 
 // clang-format on
-using Intent =
-    std::variant<OpenShift, CloseShift, TakeDuty, RecordCheck, OverrideCheck, TakeReading,
-                 ChangeWater, StartBag, InspectBag, DrawDiluent, MixBag, HangBag, SwirlBag, HoldBag,
-                 ReleaseBag, TakeBagDown, TakeOut, MoveOn, LoseAmpoule, ExposeCane, PlanPull,
-                 CountBirds, ChangeNeedle, StopLine, GoLine, CheckDose, HearAlarm, TakeBack,
-                 Correct, Answer, MakeNote, Scan, AdoptCard, DescribeProbe, StartStation,
-                 StopStation, NoteClockStep, RaiseAlarm, NoteSounded, EndAlarm, ProveSound,
-                 LoseSound, FindSound, NoteStoreFailure, NoteStoreRecovery>;
+using Intent = std::variant<
+    OpenShift, CloseShift, TakeDuty, RecordCheck, OverrideCheck, TakeReading, ChangeWater, StartBag,
+    InspectBag, DrawDiluent, MixBag, HangBag, SwirlBag, HoldBag, ReleaseBag, TakeBagDown, TakeOut,
+    MoveOn, LoseAmpoule, ExposeCane, PlanPull, CountBirds, ChangeNeedle, StopLine, GoLine,
+    CheckDose, HearAlarm, TakeBack, Correct, Answer, MakeNote, Scan, AdoptCard, DescribeProbe,
+    StartStation, StopStation, NoteClockStep, RaiseAlarm, NoteSounded, EndAlarm, ProveSound,
+    LoseSound, FindSound, NoteStoreFailure, NoteStoreRecovery, PlanLine, Receive, MoveStock,
+    CountStock, DiscardStock, QuarantineLot, ReleaseLot, AllowLot, ChooseLot>;
 
 /// The intent's word, as scripts and refused taps write it.
 [[nodiscard]] std::string_view nameOf(const Intent& intent);

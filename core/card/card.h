@@ -101,6 +101,18 @@ struct BathRules {
     friend bool operator==(const BathRules&, const BathRules&) = default;
 };
 
+/// What a shift's reckoning is held to. Optional on a card; the defaults are from memory.
+struct StoreRules {
+    std::int64_t ampoulesOff = 0;  // pieces that a count may differ by
+    std::int64_t bagsOff = 0;
+    std::int64_t consumablesOff = 5;
+    std::int64_t dosesOffPercent = 5;
+    std::int64_t volumeOffPercent = 5;
+    std::int64_t nearExpiryDays = 30;
+    MicroLitres primeLoss;  // of a line's first bag, to fill hoses and injector
+    friend bool operator==(const StoreRules&, const StoreRules&) = default;
+};
+
 class Card {
 public:
     struct Content {
@@ -112,6 +124,7 @@ public:
         std::array<Limit, kLimits> limits;
         BathRules bath;
         MilliCelsius diluentLow, diluentHigh;
+        StoreRules stores;
         std::vector<Check> checks;
         std::vector<MicroLitres> bagVolumes;  // offered at start, smallest first
         MicroLitres dose, syringe, diluentDrawn;
@@ -124,7 +137,7 @@ public:
         Millis takeBackFree{};  // take back without a reason
         Millis pullSoon{};      // a pull counts as due this long before its planned start
         std::map<std::string, std::string>
-            sources;  // where bath, diluent, make_up and taps come from
+            sources;  // where bath, diluent, make_up, taps and stores come from
         friend bool operator==(const Content&, const Content&) = default;
     };
 

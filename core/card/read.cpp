@@ -76,6 +76,8 @@ private:
         readDiluent(root.object("diluent"));
         readMakeUp(root.object("make_up"));
         readTaps(root.object("taps"));
+        if (auto stores = root.objectIfAny("stores"))
+            readStores(*stores);
         readChecks(root);
         root.noOthers();
     }
@@ -177,6 +179,23 @@ private:
         m_content.hushInWindow = millis(taps, "hush_in_window_ms", kMinuteMs);
         m_content.hushOutside = millis(taps, "hush_outside_ms", kHourMs);
         end(taps, "taps");
+    }
+
+    void readStores(JsonObject& stores)
+    {
+        StoreRules& rules = m_content.stores;
+        const auto read = [&stores](std::string_view key, std::int64_t most, std::string_view unit,
+                                    std::int64_t& value) {
+            value = stores.wholeIfAny(key, {0, most, unit}).value_or(value);
+        };
+        read("ampoules_off", 1000, "", rules.ampoulesOff);
+        read("bags_off", 1000, "", rules.bagsOff);
+        read("consumables_off", 10'000, "", rules.consumablesOff);
+        read("doses_off_percent", 100, "%", rules.dosesOffPercent);
+        read("volume_off_percent", 100, "%", rules.volumeOffPercent);
+        read("near_expiry_days", 3650, "days", rules.nearExpiryDays);
+        read("prime_loss_ul", kMicroLitres.to, "µL", rules.primeLoss.count);
+        end(stores, "stores");
     }
 
     void readChecks(JsonObject& root)

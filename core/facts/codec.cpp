@@ -8,6 +8,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "core/base/day.h"
 #include "core/base/rfc3339.h"
 #include "core/trail/canonical.h"
 #include "core/trail/whole_json.h"
@@ -74,6 +75,13 @@ Expected read(const Json& json, WallTime& value)
     return kFound;
 }
 
+Expected read(const Json& json, std::chrono::sys_days& value)
+{
+    const auto day = json.is_string() ? dayFrom(json.get_ref<const std::string&>()) : std::nullopt;
+    value = day.value_or(value);
+    return day ? kFound : "a day like 2026-03-05";
+}
+
 Expected read(const Json& json, Subject& value)
 {
     if (json.is_string())
@@ -124,6 +132,20 @@ Expected read(const Json& json, std::vector<Seq>& values)
     for (const Json& item : json) {
         if (read(item, values.emplace_back()))
             return "a list of whole numbers";
+    }
+    return kFound;
+}
+
+Expected read(const Json& json, std::vector<DaySpan>& values)
+{
+    constexpr Expected kSpans = "a list of pairs of whole numbers of ms";
+    if (!json.is_array())
+        return kSpans;
+    for (const Json& item : json) {
+        DaySpan& span = values.emplace_back();
+        if (!item.is_array() || item.size() != 2 || read(item[0], span.from) ||
+            read(item[1], span.to))
+            return kSpans;
     }
     return kFound;
 }

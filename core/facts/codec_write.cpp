@@ -4,6 +4,7 @@
 #include <type_traits>
 #include <utility>
 
+#include "core/base/day.h"
 #include "core/base/rfc3339.h"
 #include "core/facts/codec.h"
 #include "core/trail/json_text.h"
@@ -20,6 +21,7 @@ void write(std::string& out, int value) { appendNumber(out, value); }
 void write(std::string& out, const std::string& value) { appendJsonString(out, value); }
 void write(std::string& out, Millis value) { appendNumber(out, value.count()); }
 void write(std::string& out, WallTime value) { appendJsonString(out, toRfc3339(value)); }
+void write(std::string& out, std::chrono::sys_days day) { appendJsonString(out, toText(day)); }
 void write(std::string& out, const Subject& value) { appendJsonString(out, toText(value)); }
 
 template <typename Tag>
@@ -46,7 +48,17 @@ void write(std::string& out, const Document& value)
         appendJsonString(out, value.text);
 }
 
-void write(std::string& out, const std::vector<Seq>& values)
+void write(std::string& out, const DaySpan& span)
+{
+    out += '[';
+    write(out, span.from);
+    out += ',';
+    write(out, span.to);
+    out += ']';
+}
+
+template <typename T>
+void write(std::string& out, const std::vector<T>& values)
 {
     out += '[';
     for (std::size_t i = 0; i < values.size(); ++i) {

@@ -7,6 +7,7 @@
 // carries. Once released, a fact is never changed or removed: a new one is added, and an added
 // member is optional. (Spec: the trail, kinds of event.)
 
+#include <chrono>
 #include <optional>
 #include <string>
 #include <variant>
@@ -15,10 +16,17 @@
 #include "core/base/ids.h"
 #include "core/base/time.h"
 #include "core/base/units.h"
+#include "core/facts/stock.h"
 #include "core/facts/subject.h"
 #include "core/facts/words.h"
 
 namespace bathside {
+
+/// From one time of a day to another, [from, to), both counted from its local midnight.
+struct DaySpan {
+    Millis from{}, to{};
+    friend bool operator==(const DaySpan&, const DaySpan&) = default;
+};
 
 /// A JSON document within a payload, as its canonical text.
 struct Document {
@@ -60,8 +68,8 @@ struct ProbeDescribed { ProbeId probe; Document document;
     BATHSIDE_FACT("probe.described", see("probe", self.probe); see("document", self.document);) };
 
 // --- the shift -------------------------------------------------------------------------------------
-struct ShiftOpened { std::string zone; CardHash card;
-    BATHSIDE_FACT("shift.opened", see("zone", self.zone); see("card", self.card);) };
+struct ShiftOpened { std::string zone; CardHash card; std::optional<std::chrono::sys_days> day{};  // local; none: UTC's
+    BATHSIDE_FACT("shift.opened", see("zone", self.zone); see("card", self.card); see("day", self.day);) };
 struct ShiftClosed { std::int64_t out = 0; std::int64_t bagged = 0; std::int64_t lost = 0; std::int64_t bags = 0;
     BATHSIDE_FACT("shift.closed", see("ampoules_out", self.out); see("ampoules_bagged", self.bagged);
                   see("ampoules_lost", self.lost); see("bags", self.bags);) };
@@ -135,6 +143,38 @@ struct LineGoing { LineId line;
 struct DoseChecked { LineId line; bool ok = true;
     BATHSIDE_FACT("dose.checked", see("line", self.line); see("ok", self.ok);) };
 
+/// What the day plans for a line, times from local midnight of its day; a second time: instead of the first.
+struct LinePlanned { LineId line; std::int64_t birds = 0; std::int64_t birdsPerHour = 0; Millis start{}; std::vector<DaySpan> breaks;
+                     bool removed = false;
+    BATHSIDE_FACT("line.planned", see("line", self.line); see("birds", self.birds); see("birds_per_hour", self.birdsPerHour);
+                  see("start_ms", self.start); see("breaks_ms", self.breaks); see("removed", self.removed);) };
+
+// --- stores ------------------------------------------------------------------------------------------
+struct StoreReceived { Stock of; std::string place; std::int64_t count = 0; std::optional<std::int64_t> doses;
+                       std::optional<std::chrono::sys_days> expires; std::optional<std::int64_t> titre;  // per dose, by its certificate
+                       std::optional<std::string> delivery;
+    BATHSIDE_FACT("store.received", Stock::members(self.of, see); see("place", self.place); see("count", self.count);
+                  see("doses", self.doses); see("expires", self.expires); see("titre_pfu", self.titre);
+                  see("delivery", self.delivery);) };
+struct StoreMoved { Stock of; std::string from, to; std::int64_t count = 0;
+    BATHSIDE_FACT("store.moved", Stock::members(self.of, see); see("from", self.from); see("to", self.to); see("count", self.count);) };
+struct StoreCounted { Stock of; std::string place; std::int64_t count = 0;
+    BATHSIDE_FACT("store.counted", Stock::members(self.of, see); see("place", self.place); see("count", self.count);) };
+struct StoreDiscarded { Stock of; std::string place; std::int64_t count = 0; DiscardReason why{};
+    BATHSIDE_FACT("store.discarded", Stock::members(self.of, see); see("place", self.place); see("count", self.count);
+                  see("why", self.why);) };
+struct LotQuarantined { Stock of; std::optional<std::string> place; std::string why;  // no place: wherever it is
+    BATHSIDE_FACT("lot.quarantined", Stock::members(self.of, see); see("place", self.place); see("why", self.why);) };
+struct LotReleased { Stock of; PersonId by; std::string why;
+    BATHSIDE_FACT("lot.released", Stock::members(self.of, see); see("by", self.by); see("why", self.why);) };
+struct LotAllowed { Stock of; PersonId by; std::string why;  // until the shift's end
+    BATHSIDE_FACT("lot.allowed", Stock::members(self.of, see); see("by", self.by); see("why", self.why);) };
+struct LotChosen { ComponentId component; LotId lot; std::optional<std::string> place;
+    BATHSIDE_FACT("lot.chosen", see("component", self.component); see("lot", self.lot); see("place", self.place);) };
+/// What the stores hold when a shift opens, so that its fold needs nothing older.
+struct StoreCarried { Document document;
+    BATHSIDE_FACT("store.carried", see("document", self.document);) };
+
 // --- judgements and alarms ---------------------------------------------------------------------------
 /// `over`: by how much, in the limit's own unit (ms, m°C or birds); 0 is a limit just reached.
 struct DeviationFound { LimitName limit{}; Subject subject; std::optional<BagId> bag; std::int64_t over = 0; std::vector<Seq> from;
@@ -180,7 +220,9 @@ using AnyFact =
                  AmpouleInDiluent, AmpouleRinsed, AmpouleBagged, AmpouleLost, CaneExposed,
                  PullPlanned, BirdsCounted, NeedleChanged, LineStopped, LineGoing, DoseChecked,
                  DeviationFound, Rejudged, AlarmRaised, AlarmSounded, AlarmHeard, AlarmEnded,
-                 FactCorrected, FactTakenBack, QuestionAnswered, NoteMade, TapRefused, CodeScanned>;
+                 FactCorrected, FactTakenBack, QuestionAnswered, NoteMade, TapRefused, CodeScanned,
+                 LinePlanned, StoreReceived, StoreMoved, StoreCounted, StoreDiscarded,
+                 LotQuarantined, LotReleased, LotAllowed, LotChosen, StoreCarried>;
 
 /// One of them. A variant like any other to `std::visit` and its kin; copied, moved and destroyed
 /// in facts.cpp, so that not every file has to build that for fifty types.

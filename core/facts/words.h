@@ -16,9 +16,21 @@ inline constexpr std::size_t kSteps = 6;
 
 enum class LossReason : std::uint8_t { Broken, Dropped, Abandoned, HandedOver };
 
-enum class HoldReason : std::uint8_t { Leak, Colour, WrongLot, AgeUnknown, Inspection, Other };
+enum class HoldReason : std::uint8_t {
+    Leak,
+    Colour,
+    WrongLot,
+    AgeUnknown,
+    Inspection,
+    Other,
+    LotNotFit
+};
 
 enum class DownReason : std::uint8_t { Empty, Expired, Discarded, Finished };
+
+enum class StockKind : std::uint8_t { Ampoule, Diluent, Consumable };
+
+enum class DiscardReason : std::uint8_t { Used, Broken, Expired, Thawed, Other };
 
 /// The rows of the procedure card that can fall due.
 enum class LimitName : std::uint8_t {
@@ -85,13 +97,22 @@ struct Names<LossReason> {
 };
 template <>
 struct Names<HoldReason> {
-    static constexpr std::array<std::string_view, 6> all{"leak",        "colour",     "wrong lot",
-                                                         "age unknown", "inspection", "other"};
+    static constexpr std::array<std::string_view, 7> all{
+        "leak", "colour", "wrong lot", "age unknown", "inspection", "other", "lot not fit"};
 };
 template <>
 struct Names<DownReason> {
     static constexpr std::array<std::string_view, 4> all{"empty", "expired", "discarded",
                                                          "finished"};
+};
+template <>
+struct Names<StockKind> {
+    static constexpr std::array<std::string_view, 3> all{"ampoule", "diluent", "consumable"};
+};
+template <>
+struct Names<DiscardReason> {
+    static constexpr std::array<std::string_view, 5> all{"used", "broken", "expired", "thawed",
+                                                         "other"};
 };
 template <>
 struct Names<LimitName> {

@@ -5,6 +5,7 @@
 #include <map>
 #include <set>
 
+#include "core/base/day.h"
 #include "core/base/rfc3339.h"
 #include "core/card/strict_json.h"
 
@@ -103,7 +104,11 @@ Statement reading(JsonObject& entry)
 
 Statement openShift(JsonObject& entry)
 {
-    OpenShiftEntry open{{entry.text("zone", kShort), {entry.text("person", kShort)}}, false};
+    const std::string at = entry.text("t", kShort);  // its date is the local day
+    OpenShiftEntry open{{entry.text("zone", kShort),
+                         {entry.text("person", kShort)},
+                         dayFrom(std::string_view(at).substr(0, 10))},
+                        false};
     if (entry.has("checks")) {
         open.allChecks = entry.text("checks", kShort) == "all-ok";
         if (!open.allChecks)
@@ -120,6 +125,80 @@ Statement correct(JsonObject& entry)
         .field = entry.text("field", kShort),
         .value = entry.scalar("value", kShort),
         .why = textOr(entry, "why", kLong)};
+}
+
+// --- the stores
+// ------------------------------------------------------------------------------------
+
+std::chrono::sys_days day(JsonObject& entry, std::string_view key)
+{
+    const auto found = dayFrom(entry.text(key, kShort));
+    if (!found)
+        entry.refuse(key, "a day, YYYY-MM-DD");
+    return found.value_or(std::chrono::sys_days());
+}
+
+Millis timeOfDay(JsonObject& entry, std::string_view key)
+{
+    const auto time = timeOfDayFrom(entry.text(key, kShort));
+    if (!time)
+        entry.refuse(key, "a time of day, HH:MM:SS or HH:MM:SS.mmm");
+    return time.value_or(Millis());
+}
+
+Stock stock(JsonObject& entry)
+{
+    Stock of{.kind = entry.word<StockKind>("kind"),
+             .item = textOr(entry, "item", kShort),
+             .lot = {textOr(entry, "lot", kShort)},
+             .volume = {}};
+    if (entry.has("volume_ml"))
+        of.volume = millilitres(entry, "volume_ml");
+    return of;
+}
+
+std::int64_t pieces(JsonObject& entry) { return entry.whole("count", {0, 1'000'000, "pieces"}); }
+
+Statement receive(JsonObject& entry)
+{
+    constexpr WholeRange kPerPiece{1, 1'000'000'000, ""};
+    StoreReceived line{.of = stock(entry),
+                       .place = textOr(entry, "at", kLong),
+                       .count = pieces(entry),
+                       .doses = entry.wholeIfAny("doses", kPerPiece),
+                       .expires = {},
+                       .titre = entry.wholeIfAny("titre_pfu", kPerPiece),
+                       .delivery = {}};
+    if (entry.has("expires"))
+        line.expires = day(entry, "expires");
+    if (entry.has("delivery"))
+        line.delivery = entry.text("delivery", kShort);
+    return Intent(Receive{{std::move(line)}});
+}
+
+std::optional<std::string> placeIfAny(JsonObject& entry)
+{
+    return entry.has("at") ? std::optional(entry.text("at", kLong)) : std::nullopt;
+}
+
+Statement planLine(JsonObject& entry)
+{
+    constexpr WholeRange kBirds{1, 10'000'000, "birds"};
+    LinePlanned plan{.line = {entry.text("line", kShort)}, .breaks = {}, .removed = false};
+    if (entry.has("removed") && entry.flag("removed")) {
+        plan.removed = true;
+        return Intent(PlanLine{plan});
+    }
+    plan.birds = entry.whole("birds", kBirds);
+    plan.birdsPerHour = entry.whole("rate_per_hour", kBirds);
+    plan.start = timeOfDay(entry, "start");
+    if (entry.has("breaks")) {
+        for (JsonObject& one : entry.objects("breaks", 0, 40)) {
+            plan.breaks.push_back({timeOfDay(one, "from"), timeOfDay(one, "to")});
+            one.noOthers();
+        }
+    }
+    return Intent(PlanLine{plan});
 }
 
 // The verbs of a script, each with how its keys are read.
@@ -226,6 +305,45 @@ const std::map<std::string, std::function<Statement(JsonObject&)>, std::less<>>&
          }},
         {"scan", [](J e) { return Intent(Scan{e.text("text", kLong)}); }},
         {"note", [](J e) { return Intent(MakeNote{e.text("text", kLong)}); }},
+        {"receive", receive},
+        {"move-stock",
+         [](J e) {
+             const Stock of = stock(e);
+             return Intent(
+                 MoveStock{of, textOr(e, "from", kLong), textOr(e, "to", kLong), pieces(e)});
+         }},
+        {"count-stock",
+         [](J e) {
+             const Stock of = stock(e);
+             return Intent(CountStock{of, textOr(e, "at", kLong), pieces(e)});
+         }},
+        {"discard-stock",
+         [](J e) {
+             const Stock of = stock(e);
+             return Intent(
+                 DiscardStock{of, textOr(e, "at", kLong), pieces(e), e.word<DiscardReason>("why")});
+         }},
+        {"quarantine",
+         [](J e) {
+             const Stock of = stock(e);
+             return Intent(QuarantineLot{of, placeIfAny(e), textOr(e, "why", kLong)});
+         }},
+        {"release-lot",
+         [](J e) {
+             const Stock of = stock(e);
+             return Intent(ReleaseLot{of, {textOr(e, "by", kShort)}, textOr(e, "why", kLong)});
+         }},
+        {"allow-lot",
+         [](J e) {
+             const Stock of = stock(e);
+             return Intent(AllowLot{of, {textOr(e, "by", kShort)}, textOr(e, "why", kLong)});
+         }},
+        {"choose-lot",
+         [](J e) {
+             return Intent(
+                 ChooseLot{{e.text("component", kShort)}, {e.text("lot", kShort)}, placeIfAny(e)});
+         }},
+        {"plan-line", planLine},
         {"restart", [](J e) { return RestartEntry{flagOr(e, "synchronised")}; }},
     };
     return all;
@@ -244,7 +362,8 @@ PlaceId placeOf(const std::string& verb, JsonObject& entry)
 {
     std::string place = "script " + verb;
     for (const std::string_view key :
-         {"bag", "line", "name", "person", "probe", "ampoule", "ampoules", "question", "of"}) {
+         {"bag", "line", "name", "person", "probe", "ampoule", "ampoules", "question", "of", "kind",
+          "item", "lot", "component", "at", "from", "to"}) {
         if (entry.has(key))
             place += " " + entry.textOf(key);
     }

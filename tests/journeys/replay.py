@@ -86,6 +86,26 @@ def check_golden(folder):
         expect(f"golden {golden.name}", (folder / golden.name).read_bytes().decode(), golden.read_bytes().decode())
 
 
+def name_of(row):
+    return (row.get("item", "") + " " + row["lot"]) if "lot" in row else row.get("item", "")
+
+
+def check_stores(cli, trail, wanted):
+    adds_up = all(row[4] != "does not add up" for row in wanted["reconciliation"])
+    found = json.loads(run(cli, "stores", "--trail", trail, "--json", code=0 if adds_up else 1))
+    expect("day of the stores", found["day"], wanted["day"])
+    expect("balances", {name_of(lot): lot["balance"] for lot in found["lots"]}, wanted["balances"])
+    expect("standing", {name_of(lot): lot["standing"] for lot in found["lots"]}, wanted["standing"])
+    expect("mean dose, nL", found["mean_dose_nl"], wanted["mean_dose_nl"])
+    rows = [[row["what"], name_of(row), row["expected"], row["counted"], row["outcome"]] for row in found["reconciliation"]]
+    expect("reconciliation", rows, wanted["reconciliation"])
+    expect("warnings", [[w["warning"], name_of(w), w["amount"]] for w in found["warnings"]], wanted["warnings"])
+    by_day = run(cli, "stores", "--trail", trail, "--day", wanted["day"], "--json", code=0 if adds_up else 1)
+    expect("the same by its day", json.loads(by_day), found)
+    run(cli, "stores", "--trail", trail, "--day", "2020-01-01", code=1)
+    run(cli, "stores", "--trail", trail, "--day", "yesterday", code=2)
+
+
 def check_twice_the_same(cli, script, folder, trail):
     again = folder / "again.db"
     run(cli, "replay", script, "--trail", again)
@@ -102,6 +122,8 @@ def play(cli, script, wanted):
         events = events_of(trail)
         check_trail(events, wanted)
         check_days(cli, trail, folder, wanted, len(events))
+        if "stores" in wanted:
+            check_stores(cli, trail, wanted["stores"])
         check_twice_the_same(cli, script, folder, trail)
         run(cli, "replay", script, "--trail", trail, code=2)  # never adds to a trail
 

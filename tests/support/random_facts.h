@@ -84,6 +84,18 @@ private:
         fill(member, [](std::int64_t count) { return Millis(count); });
     }
     void fill(WallTime& member) { member = WallTime(Millis(whole(0, 4102444800000))); }
+    void fill(std::chrono::sys_days& member)
+    {
+        member = std::chrono::sys_days(std::chrono::days(whole(-25567, 40000)));  // 1900 to 2079
+    }
+    void fill(std::vector<DaySpan>& member)
+    {
+        member.resize(below(3));
+        for (DaySpan& span : member) {
+            fill(span.from);
+            fill(span.to);
+        }
+    }
     void fill(Document& member)
     {
         member.text = below(2) == 0 ? R"({"a":[1,"x"],"b":{}})" : R"({"u_c":0.06})";

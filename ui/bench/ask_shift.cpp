@@ -72,7 +72,7 @@ void askWhoOpens(BenchContext& context)
 {
     askInitials(context, ShiftText::tr("Who is on duty? Initials"),
                 [&context](const PersonId& person, const AnswerTap& tap) {
-                    context.say(OpenShift{context.zone, person}, tap);
+                    context.say(OpenShift{context.zone, person, localDay(context.model.now().wall, context.zone)}, tap);
                 });
 }
 

@@ -56,6 +56,18 @@ namespace bathside::ui {
 [[nodiscard]] QString sentenceOf(const CaneExposed& fact);
 [[nodiscard]] QString sentenceOf(const PullPlanned& fact);
 
+// What is planned, and the stores: fact_sentences_stores.cpp
+[[nodiscard]] QString sentenceOf(const LinePlanned& fact);
+[[nodiscard]] QString sentenceOf(const StoreReceived& fact);
+[[nodiscard]] QString sentenceOf(const StoreMoved& fact);
+[[nodiscard]] QString sentenceOf(const StoreCounted& fact);
+[[nodiscard]] QString sentenceOf(const StoreDiscarded& fact);
+[[nodiscard]] QString sentenceOf(const LotQuarantined& fact);
+[[nodiscard]] QString sentenceOf(const LotReleased& fact);
+[[nodiscard]] QString sentenceOf(const LotAllowed& fact);
+[[nodiscard]] QString sentenceOf(const LotChosen& fact);
+[[nodiscard]] QString sentenceOf(const StoreCarried& fact);
+
 // Judgements, alarms, mending and words: fact_sentences_after.cpp
 [[nodiscard]] QString sentenceOf(const DeviationFound& fact);
 [[nodiscard]] QString sentenceOf(const Rejudged& fact);

@@ -21,6 +21,40 @@ QString capitalised(QString text)
 // Whom it is about, to begin the sentence.
 QString whom(const Refusal& refusal) { return capitalised(subjectText(refusal.subject)); }
 
+// What a lot in the stores is described by; empty: no such word.
+QString stockFieldText(const std::string& word)
+{
+    if (word == "pieces")
+        return RefusalText::tr("how many", "what is outside what can be");
+    if (word == "stock place")
+        return RefusalText::tr("the place in the stores", "what is outside what can be");
+    if (word == "rate")
+        return RefusalText::tr("the birds an hour", "what is outside what can be");
+    if (word == "start")
+        return RefusalText::tr("the line's start", "what is outside what can be");
+    if (word == "breaks")
+        return RefusalText::tr("the breaks", "what is outside what can be");
+    if (word == "why")
+        return RefusalText::tr("the reason", "what is outside what can be");
+    if (word == "lot")
+        return RefusalText::tr("the lot", "what is outside what can be");
+    if (word == "component" || word == "item")
+        return RefusalText::tr("what it is", "what is outside what can be");
+    if (word == "doses")
+        return RefusalText::tr("the doses of an ampoule", "what is outside what can be");
+    if (word == "volume_ml")
+        return RefusalText::tr("the bag's volume", "what is outside what can be");
+    if (word == "expires")
+        return RefusalText::tr("the day of expiry", "what is outside what can be");
+    if (word == "titre_pfu")
+        return RefusalText::tr("the titre", "what is outside what can be");
+    if (word == "vessel")
+        return RefusalText::tr("the place in the stores", "what is outside what can be");
+    if (word == "delivery")
+        return RefusalText::tr("the delivery", "what is outside what can be");
+    return {};
+}
+
 // What core names by a word of its own, else the value itself.
 QString fieldText(const Refusal& refusal)
 {
@@ -39,7 +73,8 @@ QString fieldText(const Refusal& refusal)
         return RefusalText::tr("the place of the cane", "what is outside what can be");
     if (word == "text")
         return RefusalText::tr("the text", "what is outside what can be");
-    return fromCore(word);
+    const QString ofStock = stockFieldText(word);
+    return ofStock.isEmpty() ? fromCore(word) : ofStock;
 }
 
 QString checkText(const Refusal& refusal, const Card* card, const std::string& language)
@@ -157,6 +192,28 @@ QString refusalText(const Refusal& refusal, const Card* card, const std::string&
             return RefusalText::tr("The document cannot be used. Look at \"%1\".").arg(detail);
         case RefusalCode::StationNotStarted:
             return RefusalText::tr("The station has not started yet. Wait a moment.");
+        case RefusalCode::LotExpired:
+            return RefusalText::tr("Lot %1 has expired. Take another, or ask a shift lead.")
+                .arg(detail);
+        case RefusalCode::LotInQuarantine:
+            return RefusalText::tr("Lot %1 is in quarantine. Take another, or ask a shift lead.")
+                .arg(detail);
+        case RefusalCode::LotUnknown:
+            return refusal.detail.empty()
+                       ? RefusalText::tr("The lot is missing. Say which lot it is.")
+                       : RefusalText::tr(
+                             "The stores do not know lot %1. Receive it first, or ask "
+                             "a shift lead.")
+                             .arg(detail);
+        case RefusalCode::LotDiffers:
+            return RefusalText::tr(
+                       "Lot %1 is in the stores with another expiry, titre or number "
+                       "of doses. Look at the label again.")
+                .arg(detail);
+        case RefusalCode::NotInStores:
+            return RefusalText::tr("The stores have none of that: %1.").arg(detail);
+        case RefusalCode::NotEnough:
+            return RefusalText::tr("There are only %1. Count them if there are more.").arg(detail);
     }
     Q_UNREACHABLE();
 }

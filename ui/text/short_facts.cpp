@@ -74,6 +74,21 @@ QString brief(const DoseChecked& f)
 {
     return ShortText::tr("%1: dose checked").arg(lineText(f.line));
 }
+QString brief(const LinePlanned& f) { return ShortText::tr("%1 planned").arg(lineText(f.line)); }
+QString brief(const StoreReceived&) { return ShortText::tr("stores: received"); }
+QString brief(const StoreMoved&) { return ShortText::tr("stores: moved"); }
+QString brief(const StoreCounted&) { return ShortText::tr("stores: counted"); }
+QString brief(const StoreDiscarded&) { return ShortText::tr("stores: taken out"); }
+QString brief(const LotQuarantined& f)
+{
+    return ShortText::tr("lot %1 in quarantine").arg(idText(f.of.lot));
+}
+QString brief(const LotReleased& f)
+{
+    return ShortText::tr("lot %1 released").arg(idText(f.of.lot));
+}
+QString brief(const LotAllowed& f) { return ShortText::tr("lot %1 allowed").arg(idText(f.of.lot)); }
+QString brief(const LotChosen& f) { return ShortText::tr("lot %1 chosen").arg(idText(f.lot)); }
 QString brief(const DeviationFound&) { return ShortText::tr("deviation"); }
 QString brief(const Rejudged&) { return ShortText::tr("judged again"); }
 QString brief(const AlarmHeard&) { return ShortText::tr("alarm heard"); }
@@ -112,6 +127,7 @@ QString brief(const StoreFailed&) { return {}; }
 QString brief(const StoreRecovered&) { return {}; }
 QString brief(const SoundLost&) { return {}; }
 QString brief(const SoundFound&) { return {}; }
+QString brief(const StoreCarried&) { return {}; }
 QString brief(const AlarmRaised&) { return {}; }
 QString brief(const AlarmSounded&) { return {}; }
 QString brief(const AlarmEnded&) { return {}; }

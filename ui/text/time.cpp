@@ -79,6 +79,12 @@ QString localTimeText(WallTime at, const std::string& zone)
     return localTime(at, zone).toString(QStringLiteral("HH:mm:ss"));
 }
 
+std::chrono::sys_days localDay(WallTime at, const std::string& zone)
+{
+    const QDate date = localTime(at, zone).date();
+    return std::chrono::sys_days(std::chrono::days(QDate(1970, 1, 1).daysTo(date)));
+}
+
 QString localDateTimeText(WallTime at, const std::string& zone)
 {
     const QDateTime local = localTime(at, zone);

@@ -24,6 +24,9 @@ namespace bathside::ui {
 
 /// "09:41:07" in that zone; UTC where the zone is not known.
 [[nodiscard]] QString localTimeText(WallTime at, const std::string& zone);
+/// The calendar day there; UTC's where the zone is not known.
+[[nodiscard]] std::chrono::sys_days localDay(WallTime at, const std::string& zone);
+
 /// "2026-03-14 09:41:07 +01:00"
 [[nodiscard]] QString localDateTimeText(WallTime at, const std::string& zone);
 

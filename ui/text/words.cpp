@@ -147,6 +147,8 @@ QString wordOf(HoldReason why)
             return WordText::tr("failed inspection", "why a bag is on hold");
         case HoldReason::Other:
             return WordText::tr("another reason", "why a bag is on hold");
+        case HoldReason::LotNotFit:
+            return WordText::tr("a lot expired, in quarantine or unknown", "why a bag is on hold");
     }
     Q_UNREACHABLE();
 }
