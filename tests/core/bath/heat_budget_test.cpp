@@ -1,10 +1,13 @@
 #include "core/bath/heat_budget.h"
 
+#include <algorithm>
+
 #include <gtest/gtest.h>
 
 #include "core/bath/heat_case.h"
 #include "core/bath/heat_fit.h"
 #include "core/bath/heat_matter.h"
+#include "core/bath/thaw_medium.h"
 
 namespace bathside {
 namespace {
@@ -19,6 +22,19 @@ TEST(HeatBudgetTest, keepsTheHeat)
         EXPECT_NEAR(dip->heat, ampoules * heatOfOne(kBudget, dip->end), 1e-6 * dip->heat);
         EXPECT_DOUBLE_EQ(dip->depth, 28 - dip->end);
     }
+}
+
+// What the header promises of reckoning the contents as pure ice.
+TEST(HeatBudgetTest, pureIceTakesSomewhatMoreThanACryoprotectedMedium)
+{
+    const auto rows = cryoprotected().rows;
+    const auto enthalpyAt = [&](double celsius) {
+        return std::ranges::lower_bound(rows, celsius, {}, &ThawRow::celsius)->enthalpy;
+    };
+    const double medium = enthalpyAt(28) - enthalpyAt(kCryogenCelsius);
+    const double pure = waterEnthalpy(28) - iceEnthalpy(kCryogenCelsius);
+    EXPECT_GT(pure, 1.05 * medium);
+    EXPECT_LT(pure, 1.10 * medium);
 }
 
 TEST(HeatBudgetTest, leavesABathAloneThatGetsNothing)
