@@ -12,6 +12,7 @@
 #include "ui/text/faults.h"
 #include "ui/text/numbers.h"
 #include "ui/text/subjects.h"
+#include "ui/text/time.h"
 #include "ui/theme/theme.h"
 
 namespace bathside::ui {

@@ -7,6 +7,7 @@
 #include "ui/record/day_view.h"
 #include "ui/record/record_page.h"
 #include "ui/text/subjects.h"
+#include "ui/text/time.h"
 
 namespace bathside::ui {
 namespace {

@@ -134,13 +134,6 @@ QString exportFaultText(const ExportFault& fault)
         .arg(systemText(fault.sink.errorNumber));
 }
 
-QString dayText(Date date)
-{
-    const QDate day(static_cast<int>(date.year()), static_cast<int>(unsigned(date.month())),
-                    static_cast<int>(unsigned(date.day())));
-    return QLocale().toString(day, QStringLiteral("ddd d MMMM yyyy"));
-}
-
 QString placeText(const RecordPlace& place)
 {
     return place.stick.isEmpty() ? RecordText::tr("this computer") : place.stick;

@@ -20,8 +20,6 @@ struct Sheet {
 /// A sentence in plain words, without the number of the entry.
 [[nodiscard]] QString flawText(const Flaw& flaw);
 [[nodiscard]] QString exportFaultText(const ExportFault& fault);
-/// "Thu 5 March 2026" in the language of the screen.
-[[nodiscard]] QString dayText(Date date);
 /// "this computer", or the stick's name.
 [[nodiscard]] QString placeText(const RecordPlace& place);
 

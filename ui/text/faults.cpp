@@ -103,4 +103,68 @@ QString recordText(const RecordState& record)
     Q_UNREACHABLE();
 }
 
+namespace {
+
+QString scanFaultText(ScanFaultKind kind)
+{
+    switch (kind) {
+        case ScanFaultKind::Empty:
+            return FaultText::tr("The scan is empty. Scan again.");
+        case ScanFaultKind::TooMuch:
+            return FaultText::tr("The scan is longer than any code. Scan one code alone.");
+        case ScanFaultKind::UnknownIdentifier:
+            return FaultText::tr("This code has a part that is not known here. Read the label.");
+        case ScanFaultKind::TooShort:
+            return FaultText::tr("A part of this code is too short. Scan again.");
+        case ScanFaultKind::TooLong:
+            return FaultText::tr(
+                "A part of this code is too long: does the scanner send separators (FNC1)?");
+        case ScanFaultKind::NotADigit:
+            return FaultText::tr("This code has a sign where a digit belongs. Scan again.");
+        case ScanFaultKind::SignNotAllowed:
+            return FaultText::tr("This code has a sign that GS1 does not allow. Scan again.");
+        case ScanFaultKind::CheckDigit:
+            return FaultText::tr("The code's check digit is wrong. Scan again.");
+        case ScanFaultKind::NoSuchMonth:
+        case ScanFaultKind::NoSuchDay:
+        case ScanFaultKind::NoSuchTime:
+            return FaultText::tr("The code's date is none. Read the label.");
+        case ScanFaultKind::Contradiction:
+            return FaultText::tr("This code says two things at once. Read the label.");
+        case ScanFaultKind::NotOurForm:
+        case ScanFaultKind::CheckCharacter:
+            return FaultText::tr(
+                "The label's code was misread. Scan again; if it stays so, set the scanner to this "
+                "keyboard's layout.");
+    }
+    Q_UNREACHABLE();
+}
+
+}  // namespace
+
+QString faultText(const ScanFault& fault)
+{
+    const QString text = scanFaultText(fault.kind);
+    if (fault.ai.empty())
+        return text;
+    return FaultText::tr("(%1): %2", "a GS1 identifier and what is wrong with it")
+        .arg(fromCore(fault.ai), text);
+}
+
+QString faultText(PrintFault fault)
+{
+    switch (fault) {
+        case PrintFault::DoesNotFit:
+            return FaultText::tr(
+                "There is more to print than this paper takes. Choose a larger one.");
+        case PrintFault::PrinterRefused:
+            return FaultText::tr(
+                "The printer did not take it. Is it there, switched on, and does it have this "
+                "paper?");
+        case PrintFault::CannotWrite:
+            return FaultText::tr("The file could not be written. Choose another folder.");
+    }
+    Q_UNREACHABLE();
+}
+
 }  // namespace bathside::ui

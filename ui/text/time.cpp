@@ -40,6 +40,12 @@ QDateTime localTime(WallTime at, const std::string& zone)
                                           there.isValid() ? there : QTimeZone::utc());
 }
 
+QDate dateOf(std::chrono::year_month_day day)
+{
+    return {int(day.year()), static_cast<int>(unsigned(day.month())),
+            static_cast<int>(unsigned(day.day()))};
+}
+
 }  // namespace
 
 QString countdownText(Micros left)
@@ -83,6 +89,24 @@ std::chrono::sys_days localDay(WallTime at, const std::string& zone)
 {
     const QDate date = localTime(at, zone).date();
     return std::chrono::sys_days(std::chrono::days(QDate(1970, 1, 1).daysTo(date)));
+}
+
+QString localMinuteText(WallTime at, const std::string& zone)
+{
+    return localTime(at, zone).toString(QStringLiteral("HH:mm"));
+}
+
+QString isoDayText(std::chrono::year_month_day day) { return dateOf(day).toString(Qt::ISODate); }
+
+QString dayText(std::chrono::year_month_day day)
+{
+    return QLocale().toString(dateOf(day), QStringLiteral("ddd d MMMM yyyy"));
+}
+
+QString dayMinuteText(Millis sinceMidnight)
+{
+    const auto all = floor<minutes>(sinceMidnight).count();
+    return QStringLiteral("%1:%2").arg(twoDigits(all / 60), twoDigits(all % 60));
 }
 
 QString localDateTimeText(WallTime at, const std::string& zone)

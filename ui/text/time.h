@@ -26,7 +26,14 @@ namespace bathside::ui {
 [[nodiscard]] QString localTimeText(WallTime at, const std::string& zone);
 /// The calendar day there; UTC's where the zone is not known.
 [[nodiscard]] std::chrono::sys_days localDay(WallTime at, const std::string& zone);
-
+/// "09:41": the minute that has begun, so that nothing is put off by it.
+[[nodiscard]] QString localMinuteText(WallTime at, const std::string& zone);
+/// "2026-03-14"
+[[nodiscard]] QString isoDayText(std::chrono::year_month_day day);
+/// "Thu 5 March 2026" in the language of the screen.
+[[nodiscard]] QString dayText(std::chrono::year_month_day day);
+/// "09:41", "24:10": since the day's midnight, the minute that has begun.
+[[nodiscard]] QString dayMinuteText(Millis sinceMidnight);
 /// "2026-03-14 09:41:07 +01:00"
 [[nodiscard]] QString localDateTimeText(WallTime at, const std::string& zone);
 

@@ -28,6 +28,7 @@ namespace {
 constexpr auto kRefusals = static_cast<std::size_t>(RefusalCode::StationNotStarted) + 1;
 constexpr auto kDeeds = static_cast<std::size_t>(NextDeed::Wait) + 1;
 constexpr auto kQuestions = static_cast<std::size_t>(QuestionKind::WaterChanged) + 1;
+constexpr auto kPrintFaults = static_cast<std::size_t>(PrintFault::CannotWrite) + 1;
 constexpr auto kHealths = static_cast<std::size_t>(RecordState::Health::NotRecorded) + 1;
 
 /// All texts of core's closed sets in the language that holds now.
@@ -61,6 +62,10 @@ public:
         each<StoreFault>(Names<StoreFault>::all.size(), [](StoreFault fault) {
             return faultText(StoreTrouble{fault, 28});
         });
+        each<ScanFaultKind>(Names<ScanFaultKind>::all.size(), [](ScanFaultKind kind) {
+            return faultText(ScanFault{kind, 3, "01"});
+        });
+        each<PrintFault>(kPrintFaults, [](PrintFault fault) { return faultText(fault); });
         each<StationCause>(Names<StationCause>::all.size(), [](StationCause cause) {
             Alarm alarm;
             alarm.cause = cause;

@@ -1,0 +1,97 @@
+#include "ui/print/paper.h"
+
+#include <QPainter>
+#include <algorithm>
+
+#include "ui/theme/theme.h"
+
+namespace bathside::ui {
+namespace {
+
+constexpr double kMmPerInch = 25.4;
+constexpr double kRuleMm = 0.3;
+constexpr double kHair = 0.01;  // px
+
+double px(double mm) { return theme().metrics().px(mm); }
+
+/// The paper in pixels of the layout.
+QRectF paperOf(const PaperPage& page)
+{
+    const QPointF offset(px(page.offsetMm.x()), px(page.offsetMm.y()));
+    const QSizeF size(px(page.mm.width()), px(page.mm.height()));
+    return QRectF(-offset / page.scale, size / page.scale).adjusted(-kHair, -kHair, kHair, kHair);
+}
+
+}  // namespace
+
+QSizeF sizeMm(Paper paper)
+{
+    switch (paper) {
+        case Paper::Label:
+            return {100, 50};
+        case Paper::Roll:
+            return {62, 0};
+        case Paper::A4:
+            return {210, 297};
+        case Paper::Letter:
+            return {215.9, 279.4};
+    }
+    Q_UNREACHABLE();
+}
+
+bool isSheet(Paper paper) { return paper == Paper::A4 || paper == Paper::Letter; }
+
+bool allFit(const PaperPage& page)
+{
+    const QRectF paper = paperOf(page);
+    return allFit(page.texts) && std::ranges::all_of(page.texts, [&](const PlacedText& text) {
+               return paper.contains(text.room);
+           });
+}
+
+void paint(QPainter& painter, const PaperPage& page)
+{
+    const double pxPerMm = painter.device()->logicalDpiX() / kMmPerInch;
+    painter.save();
+    painter.translate(page.offsetMm * pxPerMm);
+    painter.scale(page.scale * pxPerMm / px(1), page.scale * pxPerMm / px(1));
+    drawAll(painter, page.texts);
+    painter.setPen(QPen(Palette::paperInk(), px(kRuleMm), Qt::SolidLine, Qt::FlatCap));
+    painter.drawLines(page.rules);
+    painter.setBrush(Palette::paperInk());
+    for (const PlacedBarcode& placed : page.barcodes)
+        paintBarcode(painter, placed.room, placed.barcode);
+    painter.restore();
+}
+
+QPageSize pageSizeOf(const PaperPage& page)
+{
+    return QPageSize(page.mm, QPageSize::Millimeter, {}, QPageSize::FuzzyMatch);
+}
+
+Rows::Rows(QSizeF mm, double insetMm)
+    : m_left(px(insetMm), px(insetMm), px(mm.width() - 2 * insetMm), px(mm.height() - 2 * insetMm))
+{
+}
+
+QRectF Rows::take(double mm)
+{
+    QRectF row = m_left;
+    row.setHeight(px(mm));
+    m_left.setTop(row.bottom());
+    return row;
+}
+
+Rows Rows::takeRight(double mm)
+{
+    QRectF column = m_left;
+    column.setLeft(column.right() - px(mm));
+    m_left.setRight(column.left());
+    return Rows(column);
+}
+
+double Rows::leftMm() const { return theme().metrics().mm(m_left.height()); }
+
+double Rows::widthMm() const { return theme().metrics().mm(m_left.width()); }
+
+}  // namespace bathside::ui
