@@ -54,6 +54,42 @@
     </message>
 </context>
 <context>
+    <name>BagLabel</name>
+    <message numerus="yes">
+        <source>%Ln doses</source>
+        <comment>on a bag&apos;s label</comment>
+        <translation>
+            <numerusform>%Ln dosis</numerusform>
+            <numerusform>%Ln dosis</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <comment>on a bag&apos;s label</comment>
+        <translation>lote %1</translation>
+    </message>
+    <message>
+        <source>mixed %1 by %2</source>
+        <comment>when and by whom; on a bag&apos;s label</comment>
+        <translation>mezclada %1 por %2</translation>
+    </message>
+    <message>
+        <source>Bag %1</source>
+        <comment>heading of its label</comment>
+        <translation>Bolsa %1</translation>
+    </message>
+    <message>
+        <source>use by</source>
+        <comment>before a time, on a bag&apos;s label</comment>
+        <translation>usar antes de</translation>
+    </message>
+    <message>
+        <source>REHEARSAL: not for birds</source>
+        <comment>on a bag&apos;s label</comment>
+        <translation>ENSAYO: no para aves</translation>
+    </message>
+</context>
+<context>
     <name>BagPlaceText</name>
     <message>
         <source>not hung</source>
@@ -652,6 +688,67 @@
         <source>The record cannot be kept safely on this disk. Move it to another disk of this computer.</source>
         <translation>En este disco el registro no está a salvo. Páselo a otro disco de este equipo.</translation>
     </message>
+    <message>
+        <source>The scan is empty. Scan again.</source>
+        <translation>El escaneo está vacío. Vuelva a escanear.</translation>
+    </message>
+    <message>
+        <source>The scan is longer than any code. Scan one code alone.</source>
+        <translation>El escaneo es más largo que cualquier código. Escanee un solo código.</translation>
+    </message>
+    <message>
+        <source>This code has a part that is not known here. Read the label.</source>
+        <translation>Este código tiene una parte que aquí no se conoce. Lea la etiqueta.</translation>
+    </message>
+    <message>
+        <source>A part of this code is too short. Scan again.</source>
+        <translation>Una parte de este código es demasiado corta. Vuelva a escanear.</translation>
+    </message>
+    <message>
+        <source>A part of this code is too long: does the scanner send separators (FNC1)?</source>
+        <translation>Una parte de este código es demasiado larga: ¿envía el escáner los separadores (FNC1)?</translation>
+    </message>
+    <message>
+        <source>This code has a sign where a digit belongs. Scan again.</source>
+        <translation>Este código tiene un signo donde va una cifra. Vuelva a escanear.</translation>
+    </message>
+    <message>
+        <source>This code has a sign that GS1 does not allow. Scan again.</source>
+        <translation>Este código tiene un signo que GS1 no permite. Vuelva a escanear.</translation>
+    </message>
+    <message>
+        <source>The code&apos;s check digit is wrong. Scan again.</source>
+        <translation>El dígito de control del código es incorrecto. Vuelva a escanear.</translation>
+    </message>
+    <message>
+        <source>The code&apos;s date is none. Read the label.</source>
+        <translation>La fecha del código no existe. Lea la etiqueta.</translation>
+    </message>
+    <message>
+        <source>This code says two things at once. Read the label.</source>
+        <translation>Este código dice dos cosas a la vez. Lea la etiqueta.</translation>
+    </message>
+    <message>
+        <source>The label&apos;s code was misread. Scan again; if it stays so, set the scanner to this keyboard&apos;s layout.</source>
+        <translation>El código de la etiqueta se leyó mal. Vuelva a escanear; si sigue igual, ajuste el escáner a la distribución de este teclado.</translation>
+    </message>
+    <message>
+        <source>(%1): %2</source>
+        <comment>a GS1 identifier and what is wrong with it</comment>
+        <translation>(%1): %2</translation>
+    </message>
+    <message>
+        <source>There is more to print than this paper takes. Choose a larger one.</source>
+        <translation>Hay más que imprimir de lo que cabe en este papel. Elija uno mayor.</translation>
+    </message>
+    <message>
+        <source>The printer did not take it. Is it there, switched on, and does it have this paper?</source>
+        <translation>La impresora no lo aceptó. ¿Está conectada y encendida, y tiene este papel?</translation>
+    </message>
+    <message>
+        <source>The file could not be written. Choose another folder.</source>
+        <translation>No se pudo escribir el archivo. Elija otra carpeta.</translation>
+    </message>
 </context>
 <context>
     <name>LaneText</name>
@@ -1072,6 +1169,73 @@
     <message>
         <source>“%1” is not an option.</source>
         <translation>«%1» no es una opción.</translation>
+    </message>
+</context>
+<context>
+    <name>PlanSheet</name>
+    <message>
+        <source>bag</source>
+        <comment>column of the day&apos;s plan</comment>
+        <translation>bolsa</translation>
+    </message>
+    <message>
+        <source>pull at</source>
+        <comment>column of the day&apos;s plan: when ampoules come out</comment>
+        <translation>tanda</translation>
+    </message>
+    <message>
+        <source>mixed by</source>
+        <comment>column of the day&apos;s plan: at the latest</comment>
+        <translation>mezclada a las</translation>
+    </message>
+    <message>
+        <source>first bird</source>
+        <comment>column of the day&apos;s plan</comment>
+        <translation>primera ave</translation>
+    </message>
+    <message>
+        <source>last bird</source>
+        <comment>column of the day&apos;s plan</comment>
+        <translation>última ave</translation>
+    </message>
+    <message>
+        <source>birds</source>
+        <comment>column of the day&apos;s plan</comment>
+        <translation>aves</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <comment>column of the day&apos;s plan: of the bag</comment>
+        <translation>tamaño</translation>
+    </message>
+    <message>
+        <source>lots × ampoules</source>
+        <comment>column of the day&apos;s plan</comment>
+        <translation>lotes × ampollas</translation>
+    </message>
+    <message>
+        <source>Plan for %1</source>
+        <comment>a day</comment>
+        <translation>Plan: %1</translation>
+    </message>
+    <message>
+        <source>%1, REHEARSAL: not for birds</source>
+        <comment>after the site&apos;s name</comment>
+        <translation>%1, ENSAYO: no para aves</translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <comment>heading in the day&apos;s plan</comment>
+        <translation>Línea %1</translation>
+    </message>
+    <message>
+        <source>Reckoned %1</source>
+        <comment>date and time</comment>
+        <translation>Calculado %1</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>página %1 de %2</translation>
     </message>
 </context>
 <context>
