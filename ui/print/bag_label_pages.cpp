@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "ui/text/numbers.h"
+#include "ui/text/stores.h"
 #include "ui/text/subjects.h"
 #include "ui/text/time.h"
 #include "ui/text/words.h"

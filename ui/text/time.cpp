@@ -40,12 +40,6 @@ QDateTime localTime(WallTime at, const std::string& zone)
                                           there.isValid() ? there : QTimeZone::utc());
 }
 
-QDate dateOf(std::chrono::year_month_day day)
-{
-    return {int(day.year()), static_cast<int>(unsigned(day.month())),
-            static_cast<int>(unsigned(day.day()))};
-}
-
 }  // namespace
 
 QString countdownText(Micros left)
@@ -96,11 +90,11 @@ QString localMinuteText(WallTime at, const std::string& zone)
     return localTime(at, zone).toString(QStringLiteral("HH:mm"));
 }
 
-QString isoDayText(std::chrono::year_month_day day) { return dateOf(day).toString(Qt::ISODate); }
-
 QString dayText(std::chrono::year_month_day day)
 {
-    return QLocale().toString(dateOf(day), QStringLiteral("ddd d MMMM yyyy"));
+    const QDate date(int(day.year()), static_cast<int>(unsigned(day.month())),
+                     static_cast<int>(unsigned(day.day())));
+    return QLocale().toString(date, QStringLiteral("ddd d MMMM yyyy"));
 }
 
 QString dayMinuteText(Millis sinceMidnight)

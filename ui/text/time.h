@@ -28,8 +28,6 @@ namespace bathside::ui {
 [[nodiscard]] std::chrono::sys_days localDay(WallTime at, const std::string& zone);
 /// "09:41": the minute that has begun, so that nothing is put off by it.
 [[nodiscard]] QString localMinuteText(WallTime at, const std::string& zone);
-/// "2026-03-14"
-[[nodiscard]] QString isoDayText(std::chrono::year_month_day day);
 /// "Thu 5 March 2026" in the language of the screen.
 [[nodiscard]] QString dayText(std::chrono::year_month_day day);
 /// "09:41", "24:10": since the day's midnight, the minute that has begun.
