@@ -11,8 +11,8 @@
 namespace bathside::cli {
 namespace {
 
-// States looked at before a day counts as too large: about 2 s here (tests/speed/plan_speed).
-constexpr std::int64_t kEffort = 1'500'000;
+// States looked at before a day counts as too large: under 2 s (tests/speed/plan_speed).
+constexpr std::int64_t kEffort = 700'000;
 
 }  // namespace
 

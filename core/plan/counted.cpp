@@ -6,34 +6,17 @@
 namespace bathside::plan {
 namespace {
 
-// Lots larger than this are taken as endless by the bound on birds; never by the plan itself.
-constexpr Count kMostMeasured = 20'000;
+constexpr std::int64_t kWaysAState = 8;  // take as long as one state of the search, measured
 
 }  // namespace
 
-Counted::Counted(const LineRules& rules, const Stores& stores, Level level)
-    : m_rules(rules), m_stores(stores), m_served(level.size())
+Counted::Counted(const LineRules& rules, const Stores& stores, Level level, Effort& effort)
+    : m_rules(rules),
+      m_stores(stores),
+      m_effort(effort),
+      m_lots(rules, stores, level, rules.birdsToDo())
 {
-    for (const Stores::Size& size : stores.sizes())
-        m_birds.push_back(rules.mostBirds(size.volume, Tubes::Full));
-    for (const auto& lots : stores.lots())
-        for (const Stores::UsableLot& lot : lots)
-            measureLot(lot, level[lot.at]);
     stateOf(std::move(level));
-}
-
-/// The most birds that so many ampoules of one lot can serve: whole bags only.
-void Counted::measureLot(const Stores::UsableLot& lot, Count ampoules)
-{
-    if (ampoules > kMostMeasured)
-        return;
-    std::vector<Count>& served = m_served[lot.at];
-    served.assign(static_cast<std::size_t>(ampoules) + 1, 0);
-    for (std::size_t size = 0; size < m_birds.size(); ++size) {
-        const auto needed = static_cast<std::size_t>(m_stores.ampoules(size, lot));
-        for (std::size_t have = std::max<std::size_t>(needed, 1); have < served.size(); ++have)
-            served[have] = std::max(served[have], served[have - needed] + m_birds[size]);
-    }
 }
 
 std::size_t Counted::HashLevel::operator()(const Level& level) const
@@ -51,42 +34,33 @@ SupplyState Counted::stateOf(Level level)
     if (!isNew)
         return known->second;
     const Level& found = known->first;
-    m_states.push_back(
-        {&found, std::vector<Known>(m_birds.size()), &coverFor(found), mostBirds(found)});
+    m_states.push_back({&found, std::vector<Known>(m_stores.sizes().size()), nullptr});
     return next;
 }
 
-Cover& Counted::coverFor(const Level& level)
+Counted::CountedBags Counted::bagsFrom(const Level& level) const
 {
-    auto bags = coverBags(m_rules, m_stores, level);
-    const auto known = m_covers.find(bags);
-    if (known != m_covers.end())
-        return known->second;
-    return m_covers.try_emplace(bags, bags).first->second;
+    CountedBags bags;
+    for (std::size_t size = 0; size < m_stores.sizes().size(); ++size)
+        if (const auto bag = cheapestBag(m_rules, m_stores, level, size))
+            bags.emplace_back(*bag, level[size]);
+    return bags;
 }
 
-Count Counted::mostFrom(const Level& level, std::size_t component) const
+/// Endless bags by themselves, then those that are counted.
+Ways Counted::waysOf(const CountedBags& bags, Count birds)
 {
-    Count birds = 0;
-    for (const Stores::UsableLot& lot : m_stores.lots()[component]) {
-        const std::vector<Count>& served = m_served[lot.at];
-        if (served.empty())
-            return kUnlimited;
-        birds += served[static_cast<std::size_t>(level[lot.at])];
-    }
-    return birds;
-}
-
-Count Counted::mostBirds(const Level& level) const
-{
-    Count most = 0;
-    for (std::size_t size = 0; size < m_birds.size(); ++size)
-        most += level[size] == kUnlimited && m_birds[size] > 0 ? kUnlimited
-                : level[size] == kUnlimited                    ? 0
-                                                               : level[size] * m_birds[size];
-    for (std::size_t component = 0; component < m_stores.lots().size(); ++component)
-        most = std::min(most, mostFrom(level, component));
-    return most;
+    std::vector<Way> endless;
+    for (const auto& [bag, count] : bags)
+        if (count == kUnlimited)
+            endless.push_back(bag);
+    const auto begun = m_endless.try_emplace(endless, endless).first->second.ways(birds);
+    Ways ways(begun.begin(), begun.end());
+    for (const auto& [bag, count] : bags)
+        if (count != kUnlimited)
+            ways = withBags(std::move(ways), bag, count, birds);
+    m_effort.spend(static_cast<std::int64_t>(ways.size()) / kWaysAState);
+    return ways;
 }
 
 std::optional<Supply::Offer> Counted::offer(SupplyState state, std::size_t size)
@@ -106,11 +80,25 @@ std::optional<Supply::Offer> Counted::found(const Level& level, std::size_t size
     return Offer{*doses, stateOf(std::move(next))};
 }
 
+std::optional<Cost> Counted::leastOfBags(State& state, Count birds)
+{
+    if (state.reach == nullptr)
+        state.reach = &m_reaches[bagsFrom(*state.level)];
+    Reach& reach = *state.reach;
+    if (birds > reach.birds)
+        reach = {waysOf(bagsFrom(*state.level), birds), birds};
+    return leastOf(reach.ways, birds);
+}
+
 std::optional<Cost> Counted::least(SupplyState state, Count birds)
 {
-    if (birds > m_states[state].mostBirds)
+    const auto doses = m_lots.leastDoses(*m_states[state].level, birds);
+    if (!doses)
         return std::nullopt;
-    return m_states[state].cover->least(birds);
+    const auto least = leastOfBags(m_states[state], birds);
+    if (!least || least->doses >= *doses)
+        return least;
+    return Cost{*doses, 0, 0};
 }
 
 }  // namespace bathside::plan

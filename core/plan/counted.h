@@ -5,15 +5,19 @@
 #include <deque>
 #include <map>
 #include <unordered_map>
+#include <utility>
 #include <vector>
 
+#include "core/plan/effort.h"
+#include "core/plan/lot_bound.h"
 #include "core/plan/supply.h"
 
 namespace bathside::plan {
 
 class Counted final : public Supply {
 public:
-    Counted(const LineRules& rules, const Stores& stores, Level level);
+    /// Its bounds are part of the effort.
+    Counted(const LineRules& rules, const Stores& stores, Level level, Effort& effort);
 
     [[nodiscard]] std::optional<Offer> offer(SupplyState state, std::size_t size) override;
     [[nodiscard]] std::optional<Cost> least(SupplyState state, Count birds) override;
@@ -23,31 +27,35 @@ private:
         bool isKnown = false;
         std::optional<Offer> offer;
     };
+    using CountedBags = std::vector<std::pair<Way, Count>>;
+    /// What bags can cover, as far as it has been asked for.
+    struct Reach {
+        Ways ways;
+        Count birds = -1;
+    };
     struct State {
         const Level* level = nullptr;
         std::vector<Known> offers;  // by size
-        Cover* cover = nullptr;
-        Count mostBirds = 0;
+        Reach* reach = nullptr;     // none: not asked for yet
     };
     struct HashLevel {
         std::size_t operator()(const Level& level) const;
     };
 
     SupplyState stateOf(Level level);
-    Cover& coverFor(const Level& level);
     [[nodiscard]] std::optional<Offer> found(const Level& level, std::size_t size);
-    /// A bound: no bags from this level serve more birds.
-    [[nodiscard]] Count mostBirds(const Level& level) const;
-    [[nodiscard]] Count mostFrom(const Level& level, std::size_t component) const;
-    void measureLot(const Stores::UsableLot& lot, Count ampoules);
+    [[nodiscard]] CountedBags bagsFrom(const Level& level) const;
+    [[nodiscard]] std::optional<Cost> leastOfBags(State& state, Count birds);
+    [[nodiscard]] Ways waysOf(const CountedBags& bags, Count birds);
 
     const LineRules& m_rules;
     const Stores& m_stores;
-    std::vector<Count> m_birds;                // at most, by size
-    std::vector<std::vector<Count>> m_served;  // by place in a level, then ampoules: most birds
+    Effort& m_effort;
+    LotBound m_lots;
     std::deque<State> m_states;
     std::unordered_map<Level, SupplyState, HashLevel> m_numbers;
-    std::map<std::vector<Cover::Bag>, Cover> m_covers;
+    std::map<CountedBags, Reach> m_reaches;
+    std::map<std::vector<Way>, Cover> m_endless;  // bags without a limit
 };
 
 }  // namespace bathside::plan

@@ -1,14 +1,16 @@
 #pragma once
 
-// The least that so many birds can cost when breaks, the order of bags and what is in stores are
-// no matter: the bound of the search, and the optimum where nothing of that bites.
+// The least that so many birds can cost when breaks and the order of bags are no matter: the bound
+// of the search, and the optimum where nothing of that bites.
 //
-// It keeps the ways to cover birds of which none costs less and covers as many (a covering
-// knapsack, by cost instead of by birds), and makes as many of them as it is asked for.
+// A covering knapsack, by cost instead of by birds: of all ways to cover birds those are kept of
+// which no other costs less and covers as many.
 
 #include <compare>
+#include <functional>
 #include <optional>
 #include <queue>
+#include <span>
 #include <vector>
 
 #include "core/plan/input.h"
@@ -27,31 +29,41 @@ struct Cost {
     }
 };
 
+/// A set of bags: what it costs, and how many birds it covers at most.
+struct Way {
+    Cost cost;
+    Count birds = 0;
+    friend auto operator<=>(const Way&, const Way&) = default;
+    friend constexpr Way operator+(const Way& a, const Way& b)
+    {
+        return {a.cost + b.cost, a.birds + b.birds};
+    }
+};
+
+/// Each costs and covers more than the one before it.
+using Ways = std::vector<Way>;
+
+/// The least cost that covers so many birds; none: no way does.
+[[nodiscard]] std::optional<Cost> leastOf(std::span<const Way> ways, Count birds);
+
+/// `ways` with up to `count` more of `bag`, as far as it takes to cover `birds`.
+[[nodiscard]] Ways withBags(Ways ways, const Way& bag, Count count, Count birds);
+
+/// Every way there is with as many bags as one likes; makes no more of them than it is asked for.
 class Cover {
 public:
-    struct Bag {
-        Count birds = 0;
-        Cost cost;
-        friend auto operator<=>(const Bag&, const Bag&) = default;
-    };
-
     /// Bags that serve no bird are left out.
-    explicit Cover(std::vector<Bag> bags);
+    explicit Cover(std::vector<Way> bags);
 
-    /// The least cost of bags for at least so many birds; none: there is no bag.
-    [[nodiscard]] std::optional<Cost> least(Count birds);
+    /// As far as it takes to cover `birds`; all there are, if that cannot be.
+    [[nodiscard]] std::span<const Way> ways(Count birds);
+    [[nodiscard]] std::optional<Cost> least(Count birds) { return leastOf(ways(birds), birds); }
 
 private:
-    struct Way {
-        Cost cost;
-        Count birds = 0;
-        friend auto operator<=>(const Way&, const Way&) = default;
-    };
-
     void findNext();
 
-    std::vector<Bag> m_bags;
-    std::vector<Way> m_ways;  // each costs and covers more than the one before it
+    std::vector<Way> m_bags;
+    Ways m_ways;
     std::priority_queue<Way, std::vector<Way>, std::greater<>> m_open;
 };
 

@@ -22,15 +22,22 @@ StartWindow windowOf(const DayInput& input, const PlannedBag& bag)
     return {input.now ? std::max(earliest, *input.now) : earliest, bag.mixedBy - input.prepareTime};
 }
 
+void addWork(const DayInput& input, std::size_t line, const LinePlan& plan, BenchWork& work)
+{
+    for (std::size_t bag = 0; bag < plan.bags.size(); ++bag) {
+        if (plan.bags[bag].made != PlannedBag::Made::New)
+            continue;
+        work.places.push_back({line, bag});
+        work.windows.push_back(windowOf(input, plan.bags[bag]));
+    }
+}
+
 BenchWork workOf(const DayInput& input, const PlannedLines& lines)
 {
     BenchWork work;
     for (std::size_t line = 0; line < lines.size(); ++line)
-        for (std::size_t bag = 0; lines[line] && bag < lines[line]->bags.size(); ++bag)
-            if (lines[line]->bags[bag].made == PlannedBag::Made::New) {
-                work.places.push_back({line, bag});
-                work.windows.push_back(windowOf(input, lines[line]->bags[bag]));
-            }
+        if (lines[line])
+            addWork(input, line, *lines[line], work);
     return work;
 }
 
@@ -42,18 +49,29 @@ Count dosesOpened(const PlannedLines& lines)
     return doses;
 }
 
+enum class WouldDo : std::uint8_t { Yes, No, Unproven };
+
 /// Every line that has a plan keeps one, no dose more is opened, and the bench meets all.
-bool wouldDo(const DayInput& input, const Stores& stores, const PlannedLines& before,
-             Effort& effort)
+WouldDo wouldDo(const DayInput& input, const Stores& stores, const PlannedLines& before,
+                Effort& effort)
 {
     Level level = stores.full();
-    const PlannedLines lines = planLines(input, stores, level, effort);
-    for (std::size_t line = 0; line < lines.size(); ++line)
-        if (before[line] && !lines[line])
-            return false;
-    const BenchWork work = workOf(input, lines);
-    return dosesOpened(lines) <= dosesOpened(before) &&
-           latestSchedule(work.windows, input.prepareTime, input.preparers).has_value();
+    BenchWork work;
+    Count dosesLeft = dosesOpened(before);
+    for (std::size_t line = 0; line < before.size(); ++line) {
+        const auto plan = planLine(input, input.lines[line], stores, level, effort);
+        if (!plan && plan.error().kind == SearchEnd::Kind::OutOfEffort)
+            return WouldDo::Unproven;
+        if (!plan && before[line])
+            return WouldDo::No;
+        dosesLeft -= plan ? plan->worth.cost.doses : 0;
+        if (dosesLeft < 0)
+            return WouldDo::No;
+        if (plan)
+            addWork(input, line, *plan, work);
+    }
+    return latestSchedule(work.windows, input.prepareTime, input.preparers) ? WouldDo::Yes
+                                                                            : WouldDo::No;
 }
 
 std::optional<std::chrono::minutes> slackNeeded(DayInput input, const Stores& stores,
@@ -61,21 +79,19 @@ std::optional<std::chrono::minutes> slackNeeded(DayInput input, const Stores& st
 {
     for (std::chrono::minutes slack{0}; slack < input.useLimit; ++slack) {
         input.benchSlack = slack;
-        if (wouldDo(input, stores, lines, effort))
-            return slack;
+        switch (wouldDo(input, stores, lines, effort)) {
+            case WouldDo::Yes:
+                return slack;
+            case WouldDo::No:
+                break;
+            case WouldDo::Unproven:
+                return std::nullopt;
+        }
     }
     return std::nullopt;
 }
 
 }  // namespace
-
-PlannedLines planLines(const DayInput& input, const Stores& stores, Level& level, Effort& effort)
-{
-    PlannedLines lines;
-    for (const Line& line : input.lines)
-        lines.push_back(planLine(input, line, stores, level, effort));
-    return lines;
-}
 
 BenchPlan planBench(const DayInput& input, const Stores& stores, const PlannedLines& lines,
                     Effort& effort)

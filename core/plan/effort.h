@@ -3,6 +3,7 @@
 // How much work a plan may cost before it says that it cannot be proven: states looked at, so that
 // the answer is the same on every machine.
 
+#include <algorithm>
 #include <cstdint>
 
 namespace bathside::plan {
@@ -11,8 +12,18 @@ class Effort {
 public:
     explicit Effort(std::int64_t states) : m_left(states) {}
 
-    /// One more state; false: none is left to spend.
-    [[nodiscard]] bool spend() { return m_left > 0 && m_left-- > 0; }
+    /// False: none is left to spend.
+    [[nodiscard]] bool spendOne() { return m_left > 0 && m_left-- > 0; }
+    void spend(std::int64_t states) { m_left -= std::min(states, m_left); }
+
+    /// One of `shares` equal parts, taken out; what is left of it can be given back.
+    [[nodiscard]] Effort share(std::int64_t shares)
+    {
+        const std::int64_t part = m_left / shares;
+        m_left -= part;
+        return Effort(part);
+    }
+    void giveBack(const Effort& part) { m_left += part.m_left; }
 
 private:
     std::int64_t m_left;

@@ -4,9 +4,17 @@
 #include <utility>
 
 #include "core/plan/counted.h"
+#include "core/plan/limits.h"
 
 namespace bathside::plan {
 namespace {
+
+SearchEnd bestIfPlentiful(const LineRules& rules, const Stores& stores, const Level& level,
+                          Effort& effort)
+{
+    Plentiful plentiful(rules, stores, level);
+    return bestOfLine(rules, stores, plentiful, effort);
+}
 
 /// Whether the stores give these bags, at this cost.
 bool isTrue(const SearchEnd& end, const Stores& stores, Level level)
@@ -54,23 +62,24 @@ PlannedBag readyBag(const DayInput& input, const HungBag& hung, const ReadyBag& 
 
 SearchEnd bestFrom(const LineRules& rules, const Stores& stores, const Level& level, Effort& effort)
 {
-    Plentiful plentiful(rules, stores, level);
-    SearchEnd end = bestOfLine(rules, stores, plentiful, effort);
-    if (end.kind != SearchEnd::Kind::Optimal || isTrue(end, stores, level))
-        return end;
-    Counted counted(rules, stores, level);
+    const SearchEnd rough = bestIfPlentiful(rules, stores, level, effort);
+    if (rough.kind != SearchEnd::Kind::Optimal || isTrue(rough, stores, level))
+        return rough;
+    const Level biting = whatCanBite(rules, stores, level, effort);
+    const SearchEnd finer = bestIfPlentiful(rules, stores, biting, effort);
+    if (finer.kind != SearchEnd::Kind::Optimal || isTrue(finer, stores, level))
+        return finer;
+    Counted counted(rules, stores, biting, effort);
     return bestOfLine(rules, stores, counted, effort);
 }
 
-Result<LinePlan, std::vector<Reason>> planLine(const DayInput& input, const Line& line,
-                                               const Stores& stores, Level& level, Effort& effort)
+Result<LinePlan, SearchEnd> planLine(const DayInput& input, const Line& line, const Stores& stores,
+                                     Level& level, Effort& effort)
 {
     const LineRules rules(input, line);
-    const SearchEnd end = bestFrom(rules, stores, level, effort);
-    if (end.kind == SearchEnd::Kind::OutOfEffort)
-        return failure(std::vector<Reason>{Undecided{end.worth.cost}});
-    if (end.kind == SearchEnd::Kind::Impossible)
-        return failure(reasonsFor(input, line, stores, level, effort));
+    SearchEnd end = bestFrom(rules, stores, level, effort);
+    if (end.kind != SearchEnd::Kind::Optimal)
+        return failure(std::move(end));
     LinePlan plan{{}, end.worth};
     for (const HungBag& hung : end.bags)
         plan.bags.push_back(hung.from == HungBag::From::Ready

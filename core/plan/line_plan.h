@@ -1,13 +1,12 @@
 #pragma once
 
-// One line of the day: its best plan from what the lines before it left in stores, or why there is
-// none. (Spec: planning, rules 5, 6 and 8.)
+// One line of the day: its best plan from what the lines before it left in stores. (Spec: planning,
+// rules 5 and 6.)
 
 #include <vector>
 
 #include "core/base/result.h"
 #include "core/plan/line_search.h"
-#include "core/plan/reasons.h"
 
 namespace bathside::plan {
 
@@ -29,13 +28,14 @@ struct LinePlan {
     Worth worth;
 };
 
-/// What can be said of a line before the bench has a schedule: pull starts are as late as can be.
+/// The best plan from that level on, as the search tells it.
 [[nodiscard]] SearchEnd bestFrom(const LineRules& rules, const Stores& stores, const Level& level,
                                  Effort& effort);
 
-/// Takes what the plan uses out of `level`; a line that cannot be done takes nothing.
-[[nodiscard]] Result<LinePlan, std::vector<Reason>> planLine(const DayInput& input,
-                                                             const Line& line, const Stores& stores,
-                                                             Level& level, Effort& effort);
+/// Takes what the plan uses out of `level`. Pull starts are as late as can be, until the bench has
+/// a schedule. Fails, and takes nothing, with how the search ended.
+[[nodiscard]] Result<LinePlan, SearchEnd> planLine(const DayInput& input, const Line& line,
+                                                   const Stores& stores, Level& level,
+                                                   Effort& effort);
 
 }  // namespace bathside::plan

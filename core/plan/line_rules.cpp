@@ -53,6 +53,13 @@ Count LineRules::mostBirds(MicroLitres volume, Tubes tubes) const
     return std::min(birdsIn(volume, tubes), m_clock.birdsIn(work));
 }
 
+Count LineRules::birdsBeyondReady(std::size_t first, Count toDo) const
+{
+    for (std::size_t bag = first; bag < m_ready.size(); ++bag)
+        toDo -= birdsIn(m_ready[bag].bag.left, Tubes::Full);
+    return std::max<Count>(toDo, 0);
+}
+
 Turn LineRules::turn(DayTime firstBird, DayTime end, Count atMost) const
 {
     const Count inTime = m_clock.birdsIn(m_clock.workBetween(firstBird, end - kOneMilli));

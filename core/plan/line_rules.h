@@ -66,6 +66,8 @@ public:
     [[nodiscard]] Count birdsIn(MicroLitres left, Tubes tubes) const;
     /// The most birds that a new bag serves where no break is.
     [[nodiscard]] Count mostBirds(MicroLitres volume, Tubes tubes) const;
+    /// Of so many birds, those that the ready bags from the nth on cannot serve.
+    [[nodiscard]] Count birdsBeyondReady(std::size_t first, Count toDo) const;
     /// With so many birds still to do.
     [[nodiscard]] Tubes tubes(Count toDo) const { return toDo < m_birds ? Tubes::Full : m_tubes; }
 

@@ -29,7 +29,7 @@ public:
                 return {Kind::Optimal, open.bound, {}};
             if (m_best.at(m_space.key(open.state)) < Worth{open.cost, open.state.free})
                 continue;
-            if (!m_effort.spend())
+            if (!m_effort.spendOne())
                 return {Kind::OutOfEffort, open.bound, {}};
             for (const Step& step : m_space.steps(open.state))
                 reach(step.to, open.cost + step.cost);
@@ -79,7 +79,7 @@ public:
     {
         enter(m_space.start(), {});
         while (!m_path.empty() && m_path.back().state.toDo > 0) {
-            if (!m_effort.spend())
+            if (!m_effort.spendOne())
                 return {Kind::OutOfEffort, m_best, {}};
             goOn();
         }
@@ -140,7 +140,37 @@ private:
     BestKnown m_failed;  // the best with which no way led on
 };
 
+/// The step with the lowest bound; none: no step leads on.
+std::optional<Step> likeliest(SearchSpace& space, const LineState& state, const Cost& soFar)
+{
+    std::optional<Step> best;
+    std::optional<Worth> least;
+    for (const Step& step : space.steps(state)) {
+        const auto bound = space.bound(step.to, soFar + step.cost);
+        if (bound && (!least || *bound < *least)) {
+            best = step;
+            least = bound;
+        }
+    }
+    return best;
+}
+
 }  // namespace
+
+std::optional<Cost> costOfSomePlan(const LineRules& rules, const Stores& stores, Supply& supply)
+{
+    SearchSpace space(rules, stores, supply);
+    Cost cost;
+    LineState state = space.start();
+    while (state.toDo > 0) {
+        const auto step = likeliest(space, state, cost);
+        if (!step)
+            return std::nullopt;
+        cost = cost + step->cost;
+        state = step->to;
+    }
+    return cost;
+}
 
 SearchEnd bestOfLine(const LineRules& rules, const Stores& stores, Supply& supply, Effort& effort)
 {

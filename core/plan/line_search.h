@@ -8,6 +8,7 @@
 
 #include <compare>
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "core/plan/effort.h"
@@ -35,6 +36,10 @@ struct SearchEnd {
     Worth worth;                // of the optimum; out of effort: no plan is better than this
     std::vector<HungBag> bags;  // the optimum; out of effort: none
 };
+
+/// What a plan costs that goes, at each bag, where the bound is lowest; none: that led nowhere.
+[[nodiscard]] std::optional<Cost> costOfSomePlan(const LineRules& rules, const Stores& stores,
+                                                 Supply& supply);
 
 [[nodiscard]] SearchEnd bestOfLine(const LineRules& rules, const Stores& stores, Supply& supply,
                                    Effort& effort);

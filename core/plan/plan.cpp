@@ -73,6 +73,31 @@ Totals totalsOf(const DayInput& input, const Plan& plan)
     return counting.totals();
 }
 
+std::vector<Reason> whyNot(const DayInput& input, const Line& line, const SearchEnd& end,
+                           const Stores& stores, const Level& level, Effort& effort)
+{
+    if (end.kind == SearchEnd::Kind::OutOfEffort)
+        return {Undecided{end.worth.cost}};
+    return reasonsFor(input, line, stores, level, effort);
+}
+
+/// Every line from what those before it left, with its part of the effort and what they did not
+/// need.
+PlannedLines planLines(const DayInput& input, const Stores& stores, Level& level, Effort& effort)
+{
+    PlannedLines lines;
+    for (const Line& line : input.lines) {
+        Effort part = effort.share(static_cast<std::int64_t>(input.lines.size() - lines.size()));
+        auto plan = planLine(input, line, stores, level, part);
+        if (plan)
+            lines.emplace_back(std::move(*plan));
+        else
+            lines.emplace_back(failure(whyNot(input, line, plan.error(), stores, level, part)));
+        effort.giveBack(part);
+    }
+    return lines;
+}
+
 }  // namespace
 
 bool Plan::isFeasible() const
@@ -86,8 +111,9 @@ Plan planDay(const DayInput& input, Effort effort)
     const Stores stores(input);
     Level level = stores.full();
     Plan plan;
+    Effort forBench = effort.share(3);
     plan.lines = planLines(input, stores, level, effort);
-    plan.bench = planBench(input, stores, plan.lines, effort);
+    plan.bench = planBench(input, stores, plan.lines, forBench);
     setAges(input, plan);
     plan.totals = totalsOf(input, plan);
     plan.warnings = warningsFor(input, plan, stores, level);

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/plan/line_plan.h"
+#include "core/plan/reasons.h"
 
 namespace bathside::plan {
 
@@ -51,8 +52,10 @@ struct Totals {
     std::vector<LotUse> ampoules;
 };
 
+using PlannedLines = std::vector<Result<LinePlan, std::vector<Reason>>>;
+
 struct Plan {
-    std::vector<Result<LinePlan, std::vector<Reason>>> lines;  // as in the input
+    PlannedLines lines;  // as in the input
     BenchPlan bench;
     Totals totals;
     std::vector<Warning> warnings;

@@ -14,11 +14,8 @@ std::size_t HashLineState::operator()(const LineState& state) const
 }
 
 SearchSpace::SearchSpace(const LineRules& rules, const Stores& stores, Supply& supply)
-    : m_rules(rules), m_stores(stores), m_supply(supply), m_readyBirds(rules.ready().size() + 1)
+    : m_rules(rules), m_stores(stores), m_supply(supply)
 {
-    for (std::size_t i = rules.ready().size(); i-- > 0;)
-        m_readyBirds[i] =
-            m_readyBirds[i + 1] + rules.birdsIn(rules.ready()[i].bag.left, Tubes::Full);
 }
 
 bool SearchSpace::hasReady(const LineState& state) const
@@ -87,8 +84,8 @@ std::optional<Worth> SearchSpace::bound(const LineState& state, const Cost& soFa
     if (state.toDo == 0)
         return Worth{soFar, state.free};
     const LineClock& clock = m_rules.clock();
-    const Count fromNew = std::max<Count>(state.toDo - m_readyBirds[state.gone], 0);
-    const auto least = m_supply.least(state.supply, fromNew);
+    const auto least =
+        m_supply.least(state.supply, m_rules.birdsBeyondReady(state.gone, state.toDo));
     if (!least)
         return std::nullopt;
     const Count standing = least->bags - 1 - clock.breaksAfter(state.free);

@@ -49,7 +49,6 @@ private:
     const LineRules& m_rules;
     const Stores& m_stores;
     Supply& m_supply;
-    std::vector<Count> m_readyBirds;  // in the ready bags from the nth on
 };
 
 }  // namespace bathside::plan

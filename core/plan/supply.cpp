@@ -3,35 +3,44 @@
 namespace bathside::plan {
 namespace {
 
-std::vector<std::optional<Count>> leastDoses(const Stores& stores, const Level& level)
+std::vector<std::optional<Way>> cheapestBags(const LineRules& rules, const Stores& stores,
+                                             const Level& level)
 {
-    std::vector<std::optional<Count>> all;
+    std::vector<std::optional<Way>> all;
     for (std::size_t size = 0; size < stores.sizes().size(); ++size)
-        all.push_back(stores.leastDoses(level, size));
+        all.push_back(cheapestBag(rules, stores, level, size));
     return all;
+}
+
+std::vector<Way> thoseThatCanBeMade(const std::vector<std::optional<Way>>& bags)
+{
+    std::vector<Way> made;
+    for (const auto& bag : bags)
+        if (bag)
+            made.push_back(*bag);
+    return made;
 }
 
 }  // namespace
 
-std::vector<Cover::Bag> coverBags(const LineRules& rules, const Stores& stores, const Level& level)
+std::optional<Way> cheapestBag(const LineRules& rules, const Stores& stores, const Level& level,
+                               std::size_t size)
 {
-    std::vector<Cover::Bag> bags;
-    for (std::size_t size = 0; size < stores.sizes().size(); ++size) {
-        const MicroLitres volume = stores.sizes()[size].volume;
-        if (const auto doses = stores.leastDoses(level, size))
-            bags.push_back({rules.mostBirds(volume, Tubes::Full), {*doses, 1, volume.count}});
-    }
-    return bags;
+    const auto doses = stores.leastDoses(level, size);
+    if (!doses)
+        return std::nullopt;
+    const MicroLitres volume = stores.sizes()[size].volume;
+    return Way{{*doses, 1, volume.count}, rules.mostBirds(volume, Tubes::Full)};
 }
 
 Plentiful::Plentiful(const LineRules& rules, const Stores& stores, const Level& level)
-    : m_doses(leastDoses(stores, level)), m_cover(coverBags(rules, stores, level))
+    : m_bags(cheapestBags(rules, stores, level)), m_cover(thoseThatCanBeMade(m_bags))
 {
 }
 
 std::optional<Supply::Offer> Plentiful::offer(SupplyState state, std::size_t size)
 {
-    return m_doses[size] ? std::optional(Offer{*m_doses[size], state}) : std::nullopt;
+    return m_bags[size] ? std::optional(Offer{m_bags[size]->cost.doses, state}) : std::nullopt;
 }
 
 std::optional<Cost> Plentiful::least(SupplyState, Count birds) { return m_cover.least(birds); }

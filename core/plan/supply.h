@@ -5,7 +5,8 @@
 //
 // `Plentiful` has one state: everything that can be had stays, and every bag comes from the
 // cheapest lot that it might come from. No plan costs less than that, so its optimum is the true
-// one where the stores then happen to give just this. `Counted` follows the stores bag by bag.
+// one where the stores then happen to give just this. `Counted` (counted.h) follows the stores bag
+// by bag.
 
 #include <cstdint>
 #include <optional>
@@ -37,10 +38,10 @@ public:
     [[nodiscard]] virtual std::optional<Cost> least(SupplyState state, Count birds) = 0;
 };
 
-/// The bags that can be made from this level on, each at the least it can cost, serving the most
-/// birds it can serve.
-[[nodiscard]] std::vector<Cover::Bag> coverBags(const LineRules& rules, const Stores& stores,
-                                                const Level& level);
+/// One bag of that size, at the least it can cost from this level on, serving the most birds it can
+/// serve; none: it cannot be made any more.
+[[nodiscard]] std::optional<Way> cheapestBag(const LineRules& rules, const Stores& stores,
+                                             const Level& level, std::size_t size);
 
 class Plentiful final : public Supply {
 public:
@@ -50,7 +51,7 @@ public:
     [[nodiscard]] std::optional<Cost> least(SupplyState state, Count birds) override;
 
 private:
-    std::vector<std::optional<Count>> m_doses;  // by size
+    std::vector<std::optional<Way>> m_bags;  // by size
     Cover m_cover;
 };
 
