@@ -2,37 +2,77 @@
 
 #include <algorithm>
 #include <optional>
+#include <queue>
 #include <ranges>
+#include <utility>
 
 namespace bathside::plan {
 namespace {
 
+struct Job {
+    DayTime release{};
+    DayTime latest{};
+    std::size_t window = 0;
+};
+
+/// Jobs that are released, the most urgent first (ties: the window that stands first).
+class Waiting {
+public:
+    explicit Waiting(const std::vector<Job>& byRelease) : m_byRelease(byRelease) {}
+
+    /// When the next job can be had, from `at` on.
+    [[nodiscard]] DayTime next(DayTime at)
+    {
+        release(at);
+        return m_waiting.empty() ? m_byRelease[m_released].release : at;
+    }
+
+    [[nodiscard]] Job take(DayTime at)
+    {
+        release(at);
+        const Job job = m_waiting.top();
+        m_waiting.pop();
+        return job;
+    }
+
+private:
+    struct LessUrgent {
+        bool operator()(const Job& a, const Job& b) const
+        {
+            return std::pair(a.latest, a.window) > std::pair(b.latest, b.window);
+        }
+    };
+
+    void release(DayTime at)
+    {
+        while (m_released < m_byRelease.size() && m_byRelease[m_released].release <= at)
+            m_waiting.push(m_byRelease[m_released++]);
+    }
+
+    const std::vector<Job>& m_byRelease;
+    std::size_t m_released = 0;
+    std::priority_queue<Job, std::vector<Job>, LessUrgent> m_waiting;
+};
+
 /// Starts as early as can be, each at or after its release and not after its latest start.
 class EarliestStarts {
 public:
-    struct Job {
-        DayTime release{};
-        DayTime latest{};
-    };
-
     EarliestStarts(std::vector<Job> jobs, Millis length, std::size_t machines)
         : m_jobs(std::move(jobs)),
           m_length(length),
           m_machines(machines),
           m_barriers(m_jobs.size(), DayTime::min())
     {
+        std::ranges::sort(m_jobs, {}, &Job::release);
     }
 
-    /// The k-th start for every k, or a job that cannot be met.
+    /// The k-th start for every k, or the window of a job that cannot be met.
     Result<std::vector<DayTime>, std::size_t> find()
     {
-        while (true) {
-            const auto late = fill();
-            if (!late)
-                return m_starts;
+        while (const auto late = fill())
             if (!raiseBarrier(*late))
-                return failure(m_inSlot[*late]);
-        }
+                return failure(m_inSlot[*late].window);
+        return m_starts;
     }
 
 private:
@@ -41,77 +81,49 @@ private:
     {
         m_starts.clear();
         m_inSlot.clear();
-        std::vector<bool> isDone(m_jobs.size());
+        Waiting waiting(m_jobs);
         for (std::size_t slot = 0; slot < m_jobs.size(); ++slot) {
-            m_starts.push_back(startOf(slot, isDone));
-            m_inSlot.push_back(mostUrgent(m_starts.back(), isDone));
-            isDone[m_inSlot.back()] = true;
-            if (m_starts.back() > m_jobs[m_inSlot.back()].latest)
+            const DayTime start = waiting.next(freeFor(slot));
+            m_starts.push_back(start);
+            m_inSlot.push_back(waiting.take(start));
+            if (start > m_inSlot.back().latest)
                 return slot;
         }
         return std::nullopt;
     }
 
-    [[nodiscard]] DayTime startOf(std::size_t slot, const std::vector<bool>& isDone) const
+    [[nodiscard]] DayTime freeFor(std::size_t slot) const
     {
-        DayTime release = DayTime::max();
-        for (std::size_t job = 0; job < m_jobs.size(); ++job)
-            if (!isDone[job])
-                release = std::min(release, m_jobs[job].release);
-        DayTime start = std::max(release, m_barriers[slot]);
+        DayTime free = m_barriers[slot];
         if (slot > 0)
-            start = std::max(start, m_starts[slot - 1]);
+            free = std::max(free, m_starts[slot - 1]);
         if (slot >= m_machines)
-            start = std::max(start, m_starts[slot - m_machines] + m_length);
-        return start;
-    }
-
-    [[nodiscard]] std::size_t mostUrgent(DayTime at, const std::vector<bool>& isDone) const
-    {
-        std::size_t best = m_jobs.size();
-        for (std::size_t job = 0; job < m_jobs.size(); ++job)
-            if (!isDone[job] && m_jobs[job].release <= at &&
-                (best == m_jobs.size() || m_jobs[job].latest < m_jobs[best].latest))
-                best = job;
-        return best;
+            free = std::max(free, m_starts[slot - m_machines] + m_length);
+        return free;
     }
 
     /// The last slot before `late` that went to a job less urgent has to wait until the jobs after
     /// it, all as urgent as the late one, begin to be released; false: there is no such slot.
     bool raiseBarrier(std::size_t late)
     {
-        const DayTime latest = m_jobs[m_inSlot[late]].latest;
-        DayTime release = m_jobs[m_inSlot[late]].release;
+        DayTime release = m_inSlot[late].release;
         for (std::size_t slot = late; slot-- > 0;) {
-            const Job& job = m_jobs[m_inSlot[slot]];
-            if (job.latest > latest) {
+            if (m_inSlot[slot].latest > m_inSlot[late].latest) {
                 m_barriers[slot] = release;
                 return true;
             }
-            release = std::min(release, job.release);
+            release = std::min(release, m_inSlot[slot].release);
         }
         return false;
     }
 
-    std::vector<Job> m_jobs;
+    std::vector<Job> m_jobs;  // by release
     Millis m_length;
     std::size_t m_machines;
     std::vector<DayTime> m_barriers;  // by slot: no start before it
     std::vector<DayTime> m_starts;    // by slot
-    std::vector<std::size_t> m_inSlot;
+    std::vector<Job> m_inSlot;
 };
-
-/// Of the windows that have begun at `start`, the first that ends.
-std::size_t firstToEnd(const std::vector<StartWindow>& windows, const std::vector<bool>& isMade,
-                       DayTime start)
-{
-    std::size_t best = windows.size();
-    for (std::size_t bag = 0; bag < windows.size(); ++bag)
-        if (!isMade[bag] && windows[bag].earliest <= start &&
-            (best == windows.size() || windows[bag].latest < windows[best].latest))
-            best = bag;
-    return best;
-}
 
 }  // namespace
 
@@ -119,19 +131,20 @@ Result<std::vector<BenchSlot>, std::size_t> latestSchedule(const std::vector<Sta
                                                            Millis prepareTime,
                                                            std::size_t preparers)
 {
-    std::vector<EarliestStarts::Job> backwards;
-    for (const StartWindow& window : windows)
-        backwards.push_back({-window.latest, -window.earliest});
+    std::vector<Job> forwards;
+    std::vector<Job> backwards;
+    for (std::size_t i = 0; i < windows.size(); ++i) {
+        forwards.push_back({windows[i].earliest, windows[i].latest, i});
+        backwards.push_back({-windows[i].latest, -windows[i].earliest, i});
+    }
     const auto found = EarliestStarts(backwards, prepareTime, preparers).find();
     if (!found)
         return failure(found.error());
+    std::ranges::sort(forwards, {}, &Job::release);
+    Waiting waiting(forwards);
     std::vector<BenchSlot> slots;
-    std::vector<bool> isMade(windows.size());
-    for (const DayTime backward : std::views::reverse(*found)) {
-        const std::size_t bag = firstToEnd(windows, isMade, -backward);
-        isMade[bag] = true;
-        slots.push_back({bag, slots.size() % preparers, -backward});
-    }
+    for (const DayTime start : std::views::reverse(*found))
+        slots.push_back({waiting.take(-start).window, slots.size() % preparers, -start});
     return slots;
 }
 

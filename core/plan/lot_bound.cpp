@@ -4,6 +4,14 @@
 #include <utility>
 
 namespace bathside::plan {
+namespace {
+
+// Beyond these the bound is taken more loosely: it stays a bound, and the plan stays exact.
+constexpr std::size_t kMostReckoned = 50'000;  // ampoules of a lot
+constexpr Count kMostSteps = 64;               // ampoules that may be left of it
+
+}  // namespace
+
 LotBound::LotBound(const LineRules& rules, const Stores& stores, const Level& level, Count birds)
 {
     for (const auto& lots : stores.lots()) {
@@ -13,29 +21,34 @@ LotBound::LotBound(const LineRules& rules, const Stores& stores, const Level& le
     }
 }
 
-/// A knapsack, ampoule by ampoule, until all birds are served or there are no more.
 LotBound::LotReach LotBound::reachOf(const LineRules& rules, const Stores& stores,
                                      const Stores::UsableLot& lot, Count ampoules, Count birds)
 {
     LotReach reach{lot.doses, lot.at, 0, {0}};
-    std::vector<std::pair<std::size_t, Count>> bags;  // ampoules, birds
+    std::vector<Bag> bags;
     for (std::size_t size = 0; size < stores.sizes().size(); ++size) {
-        const Count needed = stores.ampoules(size, lot);
-        const Count served = rules.mostBirds(stores.sizes()[size].volume, Tubes::Full);
-        if (served == 0)
+        const Bag bag{static_cast<std::size_t>(stores.ampoules(size, lot)),
+                      rules.mostBirds(stores.sizes()[size].volume, Tubes::Full)};
+        if (bag.birds == 0)
             continue;
-        bags.emplace_back(needed, served);
-        reach.most = std::max(reach.most, needed);
+        bags.push_back(bag);
+        reach.most = std::max(reach.most, stores.ampoules(size, lot));
     }
-    while (!bags.empty() && reach.serves.back() < birds &&
-           static_cast<Count>(reach.serves.size()) <= ampoules) {
-        Count most = reach.serves.back();
-        for (const auto& [needed, served] : bags)
-            if (needed <= reach.serves.size())
-                most = std::max(most, reach.serves[reach.serves.size() - needed] + served);
-        reach.serves.push_back(most);
-    }
+    if (!bags.empty())
+        reach.serve(bags, ampoules, birds);
     return reach;
+}
+
+/// A knapsack, ampoule by ampoule, until all birds are served or there are no more.
+void LotBound::LotReach::serve(const std::vector<Bag>& bags, Count ampoules, Count birds)
+{
+    while (serves.back() < birds && static_cast<Count>(serves.size()) <= ampoules) {
+        Count next = serves.size() < kMostReckoned ? serves.back() : birds;
+        for (const Bag& bag : bags)
+            if (bag.ampoules <= serves.size())
+                next = std::max(next, serves[serves.size() - bag.ampoules] + bag.birds);
+        serves.push_back(next);
+    }
 }
 
 std::optional<Count> LotBound::leastDoses(const Level& level, Count birds) const
@@ -74,7 +87,12 @@ void LotBound::addUsedUp(const LotReach& lot, Count left, const Served& before,
 {
     if (left == kUnlimited)
         return;
-    for (Count used = std::max<Count>(left - lot.most + 1, 0); used <= left; ++used)
+    const Count least = std::max<Count>(left - lot.most + 1, 0);
+    if (left - least > kMostSteps) {
+        after.push_back({before.doses + least * lot.doses, before.birds + lot.birdsFrom(left)});
+        return;
+    }
+    for (Count used = least; used <= left; ++used)
         after.push_back({before.doses + used * lot.doses, before.birds + lot.birdsFrom(used)});
 }
 

@@ -23,12 +23,17 @@ public:
     [[nodiscard]] std::optional<Count> leastDoses(const Level& level, Count birds) const;
 
 private:
+    struct Bag {
+        std::size_t ampoules = 0;
+        Count birds = 0;
+    };
     struct LotReach {
         Count doses = 1;
         std::size_t at = 0;         // its place in a level
         Count most = 0;             // ampoules that one bag takes
         std::vector<Count> serves;  // by ampoules: birds in whole bags, at most
 
+        void serve(const std::vector<Bag>& bags, Count ampoules, Count birds);
         [[nodiscard]] Count birdsFrom(Count ampoules) const;
         [[nodiscard]] Count ampoulesFor(Count birds) const;
     };

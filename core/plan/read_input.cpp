@@ -5,9 +5,8 @@
 #include <string>
 #include <utility>
 
-#include "core/bath/probe_reader.h"
+#include "core/base/day.h"
 #include "core/card/strict_json.h"
-#include "core/plan/day_time.h"
 
 namespace bathside::plan {
 namespace {
@@ -21,7 +20,7 @@ constexpr double kMicroLitresPerMl = 1000;
 constexpr double kMillisPerMinute = 60000;
 constexpr NumberRange kVolume{0, 100000, "mL"};
 constexpr NumberRange kMinutes{0, 1440, "min"};
-constexpr WholeRange kBirds{0, 10000000, "birds"};
+constexpr WholeRange kBirds{0, 1000000, "birds"};
 constexpr WholeRange kRate{1, 1000000, "birds an hour"};
 constexpr WholeRange kDoses{1, 1000000, "doses"};
 constexpr WholeRange kCount{0, 1000000, ""};
@@ -69,9 +68,9 @@ Millis minutes(JsonObject& object, std::string_view key)
 
 DayTime time(JsonObject& object, std::string_view key)
 {
-    const auto at = dayTimeFrom(object.text(key, kLongestTime));
+    const auto at = timeOfDayFrom(object.text(key, kLongestTime));
     if (!at)
-        object.refuse(key, "a time of day in whole ms, HH:MM:SS or HH:MM:SS.mmm");
+        object.refuse(key, "a time of the day, HH:MM:SS or HH:MM:SS.mmm, before 48:00:00");
     return at.value_or(DayTime(0));
 }
 

@@ -3,8 +3,8 @@
 // Reads the day that is to be planned from its JSON document, strictly.
 //
 // Volumes are in mL and must be whole µL, durations in minutes and whole ms, times of day
-// "HH:MM:SS" with up to three decimals (past midnight "24:10:00"). (Spec: command line, plan.) For
-// planning again during the day, all of them may be missing:
+// "HH:MM:SS" or "HH:MM:SS.mmm" (past midnight "24:10:00"). (Spec: command line, plan.) For planning
+// again during the day there are more keys, each of which may be missing:
 //   "now": "09:12:30"                    no pull starts before it, no line goes on before it
 //   in a line:
 //   "birds_done": 2310                   of "birds"
