@@ -30,7 +30,14 @@ bool isModifier(int key)
     }
 }
 
-bool isEnd(int key) { return key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Tab; }
+/// Enter or Tab; a line feed, too, as a key of its own or as Ctrl+J.
+bool isEnd(const QKeyEvent& key)
+{
+    const bool isNamed =
+        key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter || key.key() == Qt::Key_Tab;
+    return !key.modifiers().testFlag(Qt::ShiftModifier) &&
+           (isNamed || key.text() == QLatin1Char('\n') || key.text() == QLatin1Char('\r'));
+}
 
 /// The sign that the key makes; none: it makes no sign of a code.
 QChar signOf(const QKeyEvent& key)
@@ -47,7 +54,7 @@ Wedge::Key keyOf(const QKeyEvent& event)
 {
     using Sort = Wedge::Key::Sort;
     const QChar sign = signOf(event);
-    const bool ends = isEnd(event.key()) && event.modifiers().testFlag(Qt::ShiftModifier) == false;
+    const bool ends = isEnd(event);
     return {ends ? Sort::End : (sign.isNull() ? Sort::Other : Sort::Sign), sign, event.timestamp(),
             event.isAutoRepeat()};
 }

@@ -2,8 +2,9 @@
 
 // Tells a scanner that types as a keyboard from a person, by speed and by the key at the end.
 //
-// A scan is four signs or more, each no more than 35 ms after the one before, and Enter or Tab as
-// quickly after them. Anything else is a person's, and every key of it must be delivered, in order.
+// A scan is four signs or more, each no more than 35 ms after the one before, and as quickly after
+// them Enter, Tab or a line feed. Anything else is a person's, and every key of it must be
+// delivered, in order.
 // Times are the input events' own, so that a screen that was busy does not matter; a key without
 // one is never a scanner's. Pure: no clock, no timer, no widget. (Gap and count: common practice of
 // such programs, and below what fingers do.)

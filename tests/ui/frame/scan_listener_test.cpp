@@ -191,6 +191,17 @@ TEST_F(Listening, takesFnc1AndCapitals)
     EXPECT_TRUE(field.hasFocus());
 }
 
+TEST_F(Listening, takesALineFeedAsTheEnd)
+{
+    type(QStringLiteral("K0789"), 5);
+    stroke('\n', QStringLiteral("\n"));
+    now += 500;
+    type(QStringLiteral("K0780"), 5);
+    stroke(Qt::Key_J, QStringLiteral("\n"), Qt::ControlModifier);
+    EXPECT_EQ(scans.count(), 2);
+    EXPECT_TRUE(field.text().isEmpty());
+}
+
 TEST_F(Listening, leavesOtherWindowsAlone)
 {
     QWidget elsewhere;
