@@ -751,6 +751,84 @@
     </message>
 </context>
 <context>
+    <name>IntakeText</name>
+    <message>
+        <source>line %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2, at %3</source>
+        <comment>how many, what, place</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s) received</source>
+        <translation>
+            <numerusform>%n line received</numerusform>
+            <numerusform>%n lines received</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s) can be taken</source>
+        <translation>
+            <numerusform>%n line can be taken</numerusform>
+            <numerusform>%n lines can be taken</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wrong</source>
+        <comment>lines of a file</comment>
+        <translation>
+            <numerusform>%n wrong</numerusform>
+            <numerusform>%n wrong</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n received before</source>
+        <comment>lines of a file</comment>
+        <translation>
+            <numerusform>%n received before</numerusform>
+            <numerusform>%n received before</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>too little</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in quarantine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near expiry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>received before, not taken: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is short, apart, expired or near its expiry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n warning(s)</source>
+        <comment>of the stores</comment>
+        <translation>
+            <numerusform>%n warning</numerusform>
+            <numerusform>%n warnings</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>LaneText</name>
     <message>
         <source>%1 · which lot?</source>
@@ -844,6 +922,166 @@
     </message>
     <message>
         <source>Which line?</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LotText</name>
+    <message>
+        <source>back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another reason …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: how many are there?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted where?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where to?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many are moved?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moved from where?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why are they taken out?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken out from where?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many are taken out?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why is %1 set apart?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>certificate missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>arrived damaged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cryogen ran low</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>recalled by its maker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift lead&apos;s initials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why may %1 be used?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>certificate seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>never got warm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set apart by mistake</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>certificate read out by telephone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no other lot is there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>agreed with the maker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>count …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take out …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>use next</source>
+        <comment>the next ampoules are of this lot</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>allow today …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the shift lead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>end quarantine …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>quarantine …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, in quarantine: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which vessel?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which canister?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which cane?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which shelf or box?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another place …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 doses each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 PFU a dose</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1042,6 +1280,10 @@
     </message>
     <message>
         <source>What else?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stores</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1329,6 +1571,69 @@
     </message>
     <message>
         <source>ampoule %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ReceiptText</name>
+    <message>
+        <source>How many of %1?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where does it stand?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Titre by the certificate, PFU a dose; 0: none given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Good to which day? Year, month, day, e.g. 20270131</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many doses has an ampoule?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another volume …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How large are the bags?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which consumable?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ampoules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>diluent bags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>needles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other consumables …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What came in?</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3269,6 +3574,43 @@
     </message>
 </context>
 <context>
+    <name>bathside::ui::LotTile</name>
+    <message>
+        <source>good to %1</source>
+        <comment>expiry</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near expiry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>allowed today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>count it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>next</source>
+        <comment>the next ampoules are of this lot</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>at %n place(s)</source>
+        <comment>where a lot stands</comment>
+        <translation>
+            <numerusform>at %n place</numerusform>
+            <numerusform>at %n places</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>bathside::ui::NumberPad</name>
     <message>
         <source>Delete the last sign</source>
@@ -3293,6 +3635,25 @@
     <message>
         <source>From %1 to %2 %3.</source>
         <comment>lowest, highest, unit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::ReckoningView</name>
+    <message>
+        <source>expected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>difference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tolerance</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3724,6 +4085,102 @@
     </message>
     <message>
         <source>unproven</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::StoresPage</name>
+    <message>
+        <source>this computer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No CSV file was found on a stick or in the documents.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which delivery?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That file cannot be read, or is larger than 1 MiB.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean dose per bird: %1 µL.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mean dose is known once every bag is down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ADDS UP</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>NOT YET</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>NO STORES KEPT</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Receive what is there, and lots, balances and places are kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>IN ORDER</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is short, apart, expired or near its expiry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>LOOK</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>more lots</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which page of how many</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>receive …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from a file …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>take %n line(s)</source>
+        <translation>
+            <numerusform>take %n line</numerusform>
+            <numerusform>take %n lines</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>warnings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reckoning</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

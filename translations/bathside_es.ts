@@ -751,6 +751,84 @@
     </message>
 </context>
 <context>
+    <name>IntakeText</name>
+    <message>
+        <source>line %1</source>
+        <translation>línea %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2, at %3</source>
+        <comment>how many, what, place</comment>
+        <translation>%1 de %2, en %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s) received</source>
+        <translation>
+            <numerusform>%n línea recibida</numerusform>
+            <numerusform>%n líneas recibidas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s) can be taken</source>
+        <translation>
+            <numerusform>se puede tomar %n línea</numerusform>
+            <numerusform>se pueden tomar %n líneas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wrong</source>
+        <comment>lines of a file</comment>
+        <translation>
+            <numerusform>%n errónea</numerusform>
+            <numerusform>%n erróneas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n received before</source>
+        <comment>lines of a file</comment>
+        <translation>
+            <numerusform>%n ya recibida</numerusform>
+            <numerusform>%n ya recibidas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>too little</source>
+        <translation>falta</translation>
+    </message>
+    <message>
+        <source>expired</source>
+        <translation>caducado</translation>
+    </message>
+    <message>
+        <source>in quarantine</source>
+        <translation>en cuarentena</translation>
+    </message>
+    <message>
+        <source>near expiry</source>
+        <translation>caduca pronto</translation>
+    </message>
+    <message>
+        <source>wrong</source>
+        <translation>errónea</translation>
+    </message>
+    <message>
+        <source>received before, not taken: %1</source>
+        <translation>ya recibida, no se toma: %1</translation>
+    </message>
+    <message>
+        <source>Nothing is short, apart, expired or near its expiry.</source>
+        <translation>No falta nada, y nada está apartado, caducado o a punto de caducar.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n warning(s)</source>
+        <comment>of the stores</comment>
+        <translation>
+            <numerusform>%n aviso</numerusform>
+            <numerusform>%n avisos</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>LaneText</name>
     <message>
         <source>%1 · which lot?</source>
@@ -845,6 +923,166 @@
     <message>
         <source>Which line?</source>
         <translation>¿Qué línea?</translation>
+    </message>
+</context>
+<context>
+    <name>LotText</name>
+    <message>
+        <source>back</source>
+        <translation>volver</translation>
+    </message>
+    <message>
+        <source>another reason …</source>
+        <translation>otro motivo …</translation>
+    </message>
+    <message>
+        <source>%1: how many are there?</source>
+        <translation>%1: ¿cuántas hay?</translation>
+    </message>
+    <message>
+        <source>Counted where?</source>
+        <translation>¿Contado dónde?</translation>
+    </message>
+    <message>
+        <source>Where to?</source>
+        <translation>¿Adónde?</translation>
+    </message>
+    <message>
+        <source>How many are moved?</source>
+        <translation>¿Cuántas se mueven?</translation>
+    </message>
+    <message>
+        <source>Moved from where?</source>
+        <translation>¿Movido de dónde?</translation>
+    </message>
+    <message>
+        <source>Why are they taken out?</source>
+        <translation>¿Por qué se sacan?</translation>
+    </message>
+    <message>
+        <source>Taken out from where?</source>
+        <translation>¿Sacado de dónde?</translation>
+    </message>
+    <message>
+        <source>How many are taken out?</source>
+        <translation>¿Cuántas se sacan?</translation>
+    </message>
+    <message>
+        <source>Why is %1 set apart?</source>
+        <translation>¿Por qué se aparta %1?</translation>
+    </message>
+    <message>
+        <source>certificate missing</source>
+        <translation>falta el certificado</translation>
+    </message>
+    <message>
+        <source>arrived damaged</source>
+        <translation>llegó dañado</translation>
+    </message>
+    <message>
+        <source>cryogen ran low</source>
+        <translation>bajó el criógeno</translation>
+    </message>
+    <message>
+        <source>recalled by its maker</source>
+        <translation>retirado por el fabricante</translation>
+    </message>
+    <message>
+        <source>Shift lead&apos;s initials</source>
+        <translation>Iniciales del encargado</translation>
+    </message>
+    <message>
+        <source>Why may %1 be used?</source>
+        <translation>¿Por qué se puede usar %1?</translation>
+    </message>
+    <message>
+        <source>certificate seen</source>
+        <translation>certificado visto</translation>
+    </message>
+    <message>
+        <source>never got warm</source>
+        <translation>nunca se calentó</translation>
+    </message>
+    <message>
+        <source>set apart by mistake</source>
+        <translation>apartado por error</translation>
+    </message>
+    <message>
+        <source>certificate read out by telephone</source>
+        <translation>certificado leído por teléfono</translation>
+    </message>
+    <message>
+        <source>no other lot is there</source>
+        <translation>no hay otro lote</translation>
+    </message>
+    <message>
+        <source>agreed with the maker</source>
+        <translation>acordado con el fabricante</translation>
+    </message>
+    <message>
+        <source>count …</source>
+        <translation>contar …</translation>
+    </message>
+    <message>
+        <source>move …</source>
+        <translation>mover …</translation>
+    </message>
+    <message>
+        <source>take out …</source>
+        <translation>sacar …</translation>
+    </message>
+    <message>
+        <source>use next</source>
+        <comment>the next ampoules are of this lot</comment>
+        <translation>usar ahora</translation>
+    </message>
+    <message>
+        <source>allow today …</source>
+        <translation>permitir hoy …</translation>
+    </message>
+    <message>
+        <source>by the shift lead</source>
+        <translation>por el encargado</translation>
+    </message>
+    <message>
+        <source>end quarantine …</source>
+        <translation>fin de cuarentena …</translation>
+    </message>
+    <message>
+        <source>quarantine …</source>
+        <translation>cuarentena …</translation>
+    </message>
+    <message>
+        <source>%1, in quarantine: %2</source>
+        <translation>%1, en cuarentena: %2</translation>
+    </message>
+    <message>
+        <source>Which vessel?</source>
+        <translation>¿Qué recipiente?</translation>
+    </message>
+    <message>
+        <source>Which canister?</source>
+        <translation>¿Qué canastillo?</translation>
+    </message>
+    <message>
+        <source>Which cane?</source>
+        <translation>¿Qué varilla?</translation>
+    </message>
+    <message>
+        <source>Which shelf or box?</source>
+        <translation>¿Qué estante o caja?</translation>
+    </message>
+    <message>
+        <source>another place …</source>
+        <translation>otro lugar …</translation>
+    </message>
+    <message>
+        <source>%1 doses each</source>
+        <translation>%1 dosis cada una</translation>
+    </message>
+    <message>
+        <source>%1 PFU a dose</source>
+        <translation>%1 UFP por dosis</translation>
     </message>
 </context>
 <context>
@@ -1043,6 +1281,10 @@
     <message>
         <source>What else?</source>
         <translation>¿Qué más?</translation>
+    </message>
+    <message>
+        <source>stores</source>
+        <translation>existencias</translation>
     </message>
 </context>
 <context>
@@ -1330,6 +1572,69 @@
     <message>
         <source>ampoule %1</source>
         <translation>ampolla %1</translation>
+    </message>
+</context>
+<context>
+    <name>ReceiptText</name>
+    <message>
+        <source>How many of %1?</source>
+        <translation>¿Cuántas de %1?</translation>
+    </message>
+    <message>
+        <source>Where does it stand?</source>
+        <translation>¿Dónde está?</translation>
+    </message>
+    <message>
+        <source>Titre by the certificate, PFU a dose; 0: none given</source>
+        <translation>Título según el certificado, UFP por dosis; 0: sin dato</translation>
+    </message>
+    <message>
+        <source>Good to which day? Year, month, day, e.g. 20270131</source>
+        <translation>¿Caduca qué día? Año, mes, día: 20270131</translation>
+    </message>
+    <message>
+        <source>How many doses has an ampoule?</source>
+        <translation>¿Cuántas dosis tiene una ampolla?</translation>
+    </message>
+    <message>
+        <source>Lot of %1</source>
+        <translation>Lote de %1</translation>
+    </message>
+    <message>
+        <source>another volume …</source>
+        <translation>otro volumen …</translation>
+    </message>
+    <message>
+        <source>How large are the bags?</source>
+        <translation>¿De qué volumen son las bolsas?</translation>
+    </message>
+    <message>
+        <source>Which consumable?</source>
+        <translation>¿Qué consumible?</translation>
+    </message>
+    <message>
+        <source>ampoules</source>
+        <translation>ampollas</translation>
+    </message>
+    <message>
+        <source>diluent bags</source>
+        <translation>bolsas de diluyente</translation>
+    </message>
+    <message>
+        <source>needles</source>
+        <translation>agujas</translation>
+    </message>
+    <message>
+        <source>other consumables …</source>
+        <translation>otros consumibles …</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>volver</translation>
+    </message>
+    <message>
+        <source>What came in?</source>
+        <translation>¿Qué llegó?</translation>
     </message>
 </context>
 <context>
@@ -2359,7 +2664,7 @@
     </message>
     <message>
         <source>%1: expired, and %2 still there.</source>
-        <translation>%1: caducado, y aún quedan %2.</translation>
+        <translation>%1: caducado; aún en existencias: %2.</translation>
     </message>
     <message>
         <source>%1: %2 in quarantine.</source>
@@ -3269,6 +3574,43 @@
     </message>
 </context>
 <context>
+    <name>bathside::ui::LotTile</name>
+    <message>
+        <source>good to %1</source>
+        <comment>expiry</comment>
+        <translation>caduca %1</translation>
+    </message>
+    <message>
+        <source>near expiry</source>
+        <translation>caduca pronto</translation>
+    </message>
+    <message>
+        <source>allowed today</source>
+        <translation>permitido hoy</translation>
+    </message>
+    <message>
+        <source>none left</source>
+        <translation>no queda</translation>
+    </message>
+    <message>
+        <source>count it</source>
+        <translation>cuéntelo</translation>
+    </message>
+    <message>
+        <source>next</source>
+        <comment>the next ampoules are of this lot</comment>
+        <translation>sigue</translation>
+    </message>
+    <message numerus="yes">
+        <source>at %n place(s)</source>
+        <comment>where a lot stands</comment>
+        <translation>
+            <numerusform>en %n lugar</numerusform>
+            <numerusform>en %n lugares</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>bathside::ui::NumberPad</name>
     <message>
         <source>Delete the last sign</source>
@@ -3294,6 +3636,25 @@
         <source>From %1 to %2 %3.</source>
         <comment>lowest, highest, unit</comment>
         <translation>De %1 a %2 %3.</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::ReckoningView</name>
+    <message>
+        <source>expected</source>
+        <translation>esperado</translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation>contado</translation>
+    </message>
+    <message>
+        <source>difference</source>
+        <translation>diferencia</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <translation>tolerancia</translation>
     </message>
 </context>
 <context>
@@ -3725,6 +4086,102 @@
     <message>
         <source>unproven</source>
         <translation>sin probar</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::StoresPage</name>
+    <message>
+        <source>this computer</source>
+        <translation>este ordenador</translation>
+    </message>
+    <message>
+        <source>No CSV file was found on a stick or in the documents.</source>
+        <translation>No se encontró ningún archivo CSV en una memoria ni en los documentos.</translation>
+    </message>
+    <message>
+        <source>Which delivery?</source>
+        <translation>¿Qué entrega?</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>volver</translation>
+    </message>
+    <message>
+        <source>That file cannot be read, or is larger than 1 MiB.</source>
+        <translation>Ese archivo no se puede leer o pasa de 1 MiB.</translation>
+    </message>
+    <message>
+        <source>Mean dose per bird: %1 µL.</source>
+        <translation>Dosis media por ave: %1 µL.</translation>
+    </message>
+    <message>
+        <source>The mean dose is known once every bag is down.</source>
+        <translation>La dosis media se sabe cuando todas las bolsas están retiradas.</translation>
+    </message>
+    <message>
+        <source>ADDS UP</source>
+        <translation>CUADRA</translation>
+    </message>
+    <message>
+        <source>NOT YET</source>
+        <translation>TODAVÍA NO</translation>
+    </message>
+    <message>
+        <source>NO STORES KEPT</source>
+        <translation>SIN EXISTENCIAS</translation>
+    </message>
+    <message>
+        <source>Receive what is there, and lots, balances and places are kept.</source>
+        <translation>Reciba lo que hay y se llevarán lotes, saldos y lugares.</translation>
+    </message>
+    <message>
+        <source>IN ORDER</source>
+        <translation>EN ORDEN</translation>
+    </message>
+    <message>
+        <source>Nothing is short, apart, expired or near its expiry.</source>
+        <translation>No falta nada, y nada está apartado, caducado o a punto de caducar.</translation>
+    </message>
+    <message>
+        <source>LOOK</source>
+        <translation>ATENCIÓN</translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation>mesa</translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>more lots</comment>
+        <translation>más …</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which page of how many</comment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>receive …</source>
+        <translation>recibir …</translation>
+    </message>
+    <message>
+        <source>from a file …</source>
+        <translation>de un archivo …</translation>
+    </message>
+    <message numerus="yes">
+        <source>take %n line(s)</source>
+        <translation>
+            <numerusform>tomar %n línea</numerusform>
+            <numerusform>tomar %n líneas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>warnings</source>
+        <translation>avisos</translation>
+    </message>
+    <message>
+        <source>reckoning</source>
+        <translation>cuentas</translation>
     </message>
 </context>
 </TS>

@@ -2,10 +2,12 @@
 
 #include <QTimeZone>
 
+#include "app/station/delivery_files.h"
 #include "app/station/trail_record.h"
 #include "ui/bench/bench_page.h"
 #include "ui/record/record_page.h"
 #include "ui/setup/setup_page.h"
+#include "ui/stores/stores_page.h"
 
 namespace bathside::app {
 
@@ -22,6 +24,12 @@ ui::Frame* frameFor(Session& session, const ui::Language& language, ui::Preferen
                                       .preferences = preferences,
                                       .sound = sound,
                                       .zone = zone}));
+    static const DeliveryFiles deliveries;
+    frame->addPage(QString::fromLatin1(ui::Frame::kStores),
+                   new ui::StoresPage({.model = session.model(),
+                                       .language = language,
+                                       .deliveries = deliveries,
+                                       .zone = zone}));
     auto* source = new TrailRecord(session, frame);
     frame->addPage(QString::fromLatin1(ui::Frame::kRecord),
                    new ui::RecordPage(session.model(), *source));

@@ -51,10 +51,9 @@ void askMore(BenchContext& context)
     QList<Choice> choices;
     for (const Item& item : items)
         choices.append({.id = QString::fromLatin1(item.id), .word = item.word});
-    choices.append(
-        {.id = QStringLiteral("page:setup"), .word = MenuText::tr("set-up"), .mark = Mark::Arrow});
-    choices.append(
-        {.id = QStringLiteral("page:record"), .word = MenuText::tr("record"), .mark = Mark::Arrow});
+    choices.append({.id = QStringLiteral("page:setup"), .word = MenuText::tr("set-up")});
+    choices.append({.id = QStringLiteral("page:stores"), .word = MenuText::tr("stores")});
+    choices.append({.id = QStringLiteral("page:record"), .word = MenuText::tr("record")});
     context.asker.choose(MenuText::tr("What else?"), choices,
                          [&context, items](const QString& id, const AnswerTap&) {
                              if (id.startsWith(QLatin1String("page:"))) {
