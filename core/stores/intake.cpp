@@ -254,14 +254,9 @@ private:
             return;
         if (isReceived(received, m_stores))
             return m_intake.doubled.push_back({row.line, received});
-        evolve(m_stores, Event{.seq = 0,
-                               .at = {},
-                               .byReceipt = false,
-                               .person = {},
-                               .tap = {},
-                               .place = {},
-                               .card = {},
-                               .fact = received});
+        Event event;
+        event.fact = received;
+        evolve(m_stores, event);
         m_intake.taken.push_back({row.line, received});
     }
 

@@ -3,7 +3,6 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
-#include <set>
 
 #include "core/stores/intake.h"
 #include "ui/text/numbers.h"
@@ -19,7 +18,7 @@ struct LotText {
 
 constexpr qint64 kMostPieces = 1'000'000;
 constexpr auto kOther = "other";
-constexpr int kLongestReason = 60, kLongestPart = 20;
+constexpr int kLongestReason = 60;
 
 using Placed = std::function<void(const std::string&, const AnswerTap&)>;
 using Founded = std::function<void(const std::string& why, const AnswerTap&)>;
@@ -295,70 +294,6 @@ void askLot(BenchContext& context, const Stock& of)
                                  return chooseNext(context, of, tap);
                              context.asker.close();
                          });
-}
-
-// --- places --------------------------------------------------------------------------------------
-
-namespace {
-
-/// Asks for each part in turn; a single one for what does not stand in a vessel.
-void askParts(BenchContext& context, QStringList titles, QStringList parts, Placed answered)
-{
-    const QString title = titles.takeFirst();
-    context.asker.text({.title = title, .shortest = 1, .longest = kLongestPart, .suggested = {}},
-                       [&context, titles, parts, answered = std::move(answered)](
-                           const QString& part, const AnswerTap& tap) {
-                           const QStringList all = parts + QStringList{part.trimmed()};
-                           if (!titles.isEmpty())
-                               return askParts(context, titles, all, answered);
-                           answered(
-                               placeText(all.value(0).toStdString(), all.value(1).toStdString(),
-                                         all.value(2).toStdString()),
-                               tap);
-                       });
-}
-
-void askNewPlace(BenchContext& context, StockKind kind, const Placed& answered)
-{
-    const bool inVessel = kind == StockKind::Ampoule;
-    askParts(context,
-             inVessel ? QStringList{LotText::tr("Which vessel?"), LotText::tr("Which canister?"),
-                                    LotText::tr("Which cane?")}
-                      : QStringList{LotText::tr("Which shelf or box?")},
-             {}, answered);
-}
-
-}  // namespace
-
-void askStockPlace(BenchContext& context, StockKind kind, const QString& title, Placed answered)
-{
-    constexpr qsizetype kMost = 7;
-    std::set<std::string> places;
-    for (const auto& [of, lot] : context.bench().stores.lots) {
-        for (const auto& [place, holding] : lot.places) {
-            if (of.kind == kind && !place.empty())
-                places.insert(place);
-        }
-    }
-    if (places.empty())
-        return askNewPlace(context, kind, answered);
-    QList<Choice> choices;
-    for (const std::string& place : places) {
-        if (choices.size() < kMost)
-            choices.append(
-                {.id = QStringLiteral("at:") + fromCore(place), .word = fromCore(place)});
-    }
-    choices.append({.id = QString::fromLatin1(kOther), .word = LotText::tr("another place …")});
-    choices.append(back());
-    context.asker.choose(
-        title, choices,
-        [&context, kind, answered = std::move(answered)](const QString& id, const AnswerTap& tap) {
-            if (id.startsWith(QLatin1String("at:")))
-                return answered(id.mid(3).toStdString(), tap);
-            if (id == QLatin1String(kOther))
-                return askNewPlace(context, kind, answered);
-            context.asker.close();
-        });
 }
 
 }  // namespace bathside::ui
