@@ -112,6 +112,18 @@ struct Bag {
     [[nodiscard]] bool isBeingMadeUp() const { return !down && !held && !mixed; }
 };
 
+/// A running total as it was counted.
+struct BirdCount {
+    WallTime at{};
+    std::int64_t total = 0;
+};
+
+/// A line stopped, until it went on.
+struct StandStill {
+    WallTime from{};
+    std::optional<WallTime> to;
+};
+
 struct Line {
     LineId id;
     std::int64_t birds = 0;  // running total of the shift
@@ -122,6 +134,8 @@ struct Line {
     std::optional<Gap> longestNeedleGap;  // birds
     bool stopped = false;
     Moment stateSince;  // stopped or going since
+    std::vector<BirdCount> counts;  // from its first bag on
+    std::vector<StandStill> stops;
 };
 
 struct CheckState {

@@ -10,6 +10,10 @@ namespace {
 void setGoing(Bench& bench, const Event& event, const LineId& id, bool stopped)
 {
     Line& line = lineIn(bench, id, event);
+    if (stopped && !line.stopped)
+        line.stops.push_back({event.at.wall, {}});
+    else if (!stopped && line.stopped)
+        line.stops.back().to = event.at.wall;
     line.stopped = stopped;
     line.stateSince = momentOf(event);
 }
@@ -37,7 +41,9 @@ void widen(std::optional<Gap>& gap, std::int64_t amount, Seq from, Seq to)
 
 void on(Bench& bench, const Event& event, const BirdsCounted& fact)
 {
-    lineIn(bench, fact.line, event).birds = fact.total;
+    Line& line = lineIn(bench, fact.line, event);
+    line.birds = fact.total;
+    line.counts.push_back({event.at.wall, fact.total});
 }
 
 void on(Bench& bench, const Event& event, const NeedleChanged& fact)

@@ -113,6 +113,20 @@ struct StoreRules {
     friend bool operator==(const StoreRules&, const StoreRules&) = default;
 };
 
+/// What a day is planned by beside the limits. Optional on a card; the defaults are from memory.
+struct PlanRules {
+    Millis dilute = std::chrono::minutes(2);       // first ampoule in diluent → bag mixed
+    Millis hang = std::chrono::minutes(3);         // mixed → first bird, at least
+    Millis changeover = std::chrono::minutes(1);   // the line stands still between two bags
+    Millis slack{};                                // kept free in every bag's window
+    Millis longestIdle = std::chrono::minutes(10);
+    Millis prepare = std::chrono::minutes(8);  // start of a bag → mixed
+    MicroLitres residual;                      // of a bag, cannot be injected
+    std::int64_t preparers = 1;
+    std::int64_t dosesPerAmpoule = 2000;  // where the stores do not say
+    friend bool operator==(const PlanRules&, const PlanRules&) = default;
+};
+
 class Card {
 public:
     struct Content {
@@ -125,6 +139,7 @@ public:
         BathRules bath;
         MilliCelsius diluentLow, diluentHigh;
         StoreRules stores;
+        PlanRules plan;
         std::vector<Check> checks;
         std::vector<MicroLitres> bagVolumes;  // offered at start, smallest first
         MicroLitres dose, syringe, diluentDrawn;

@@ -19,6 +19,7 @@ constexpr std::size_t kLongestSource = 200;
 constexpr WholeRange kMilliCelsius{-50'000, 150'000, "m°C"};
 constexpr WholeRange kDifference{1, 50'000, "m°C"};
 constexpr WholeRange kMicroLitres{1, 10'000'000, "µL"};
+constexpr WholeRange kFromNone{0, 10'000'000, "µL"};
 constexpr WholeRange kDayMs{0, 86'400'000, "ms"};
 constexpr WholeRange kHourMs{0, 3'600'000, "ms"};
 constexpr WholeRange kMinuteMs{0, 60'000, "ms"};
@@ -78,6 +79,8 @@ private:
         readTaps(root.object("taps"));
         if (auto stores = root.objectIfAny("stores"))
             readStores(*stores);
+        if (auto plan = root.objectIfAny("plan"))
+            readPlan(*plan);
         readChecks(root);
         root.noOthers();
     }
@@ -196,6 +199,25 @@ private:
         read("near_expiry_days", 3650, "days", rules.nearExpiryDays);
         read("prime_loss_ul", kMicroLitres.to, "µL", rules.primeLoss.count);
         end(stores, "stores");
+    }
+
+    void readPlan(JsonObject& plan)
+    {
+        PlanRules& rules = m_content.plan;
+        const auto read = [&plan](std::string_view key, Millis& value) {
+            value = Millis(plan.wholeIfAny(key, kDayMs).value_or(value.count()));
+        };
+        read("dilute_ms", rules.dilute);
+        read("hang_ms", rules.hang);
+        read("changeover_ms", rules.changeover);
+        read("bench_slack_ms", rules.slack);
+        read("longest_idle_ms", rules.longestIdle);
+        read("prepare_ms", rules.prepare);
+        rules.residual = {plan.wholeIfAny("bag_residual_ul", kFromNone).value_or(0)};
+        rules.preparers = plan.wholeIfAny("preparers", {1, 20, ""}).value_or(rules.preparers);
+        rules.dosesPerAmpoule =
+            plan.wholeIfAny("doses_per_ampoule", {1, 100'000, ""}).value_or(rules.dosesPerAmpoule);
+        end(plan, "plan");
     }
 
     void readChecks(JsonObject& root)

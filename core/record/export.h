@@ -14,7 +14,7 @@
 #include <vector>
 
 #include "core/record/csv.h"
-#include "core/record/local_days.h"
+#include "core/base/local_days.h"
 #include "core/record/manifest.h"
 #include "core/record/sink.h"
 #include "core/trail/ports.h"

@@ -12,7 +12,7 @@
 
 #include "core/bench/state.h"
 #include "core/record/csv.h"
-#include "core/record/local_days.h"
+#include "core/base/local_days.h"
 
 namespace bathside {
 

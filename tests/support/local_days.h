@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-#include "core/record/local_days.h"
+#include "core/base/local_days.h"
 
 namespace bathside::test {
 

@@ -6,7 +6,7 @@
 // time, so that zones whose clocks change at midnight, by half an hour or by a whole day come out
 // right. Any thread.
 
-#include "core/record/local_days.h"
+#include "core/base/local_days.h"
 
 namespace bathside::store {
 
