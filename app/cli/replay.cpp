@@ -11,6 +11,7 @@
 #include "core/trail/json_text.h"
 #include "core/trail/store/direct_recorder.h"
 #include "core/trail/store/disk_files.h"
+#include "core/trail/store/zone_days.h"
 
 namespace bathside::cli {
 namespace {
@@ -98,7 +99,9 @@ Exit play(const ReplayOrder& order, const std::vector<ScriptEntry>& script, std:
     if (const auto started = recorder.start(); !started)
         return refuse(terminal, files.refusal() ? unusable(order.trail, *files.refusal())
                                                 : unusable(order.trail, started.error()));
+    const store::ZoneDays days;
     Player player(script, std::move(card), recorder, BATHSIDE_VERSION);
+    player.planBy(days);
     const auto fault = player.play();
     if (const RecordState record = recorder.state(); record.health != RecordState::Health::Recorded)
         return refuse(terminal, unusable(order.trail, record.trouble));

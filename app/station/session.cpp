@@ -137,6 +137,7 @@ void Session::noteStart(const SessionSetting& setting, const Head& head)
         StartStation{BATHSIDE_VERSION, head.seq == 0 ? std::string() : toHex(head.hash),
                      setting.rehearsal, setting.clockSynchronised, setting.clockOffset});
     adoptCard(setting);
+    m_station->planBy(m_days);
 }
 
 }  // namespace bathside::app

@@ -14,6 +14,7 @@
 #include "app/system/trail_lock.h"
 #include "core/station/station.h"
 #include "core/trail/store/store_thread.h"
+#include "core/trail/store/zone_days.h"
 #include "ui/models/station_model.h"
 
 namespace bathside::app {
@@ -59,6 +60,7 @@ private:
     std::filesystem::path m_trail;
     TrailLock m_lock;
     std::unique_ptr<store::StoreThread> m_store;
+    store::ZoneDays m_days;
     std::unique_ptr<Station> m_station;
     std::unique_ptr<ui::StationModel> m_model;
 };

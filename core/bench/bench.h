@@ -133,9 +133,9 @@ struct Line {
     Moment needle;                        // first mention, or the last needle change
     std::optional<Gap> longestNeedleGap;  // birds
     bool stopped = false;
-    Moment stateSince;  // stopped or going since
-    std::vector<BirdCount> counts;  // from its first bag on
-    std::vector<StandStill> stops;
+    Moment stateSince;                // stopped or going since
+    std::vector<BirdCount> counts{};  // from its first bag on
+    std::vector<StandStill> stops{};
 };
 
 struct CheckState {

@@ -52,7 +52,10 @@ void on(Bench& bench, const Event& event, const BagHung& fact)
         return;
     bag->line = fact.line;
     bag->hung = momentOf(event);
-    bag->hungAtBirds = lineIn(bench, fact.line, event).birds;
+    Line& line = lineIn(bench, fact.line, event);
+    bag->hungAtBirds = line.birds;
+    if (line.counts.empty())
+        line.counts.push_back({event.at.wall, line.birds});
 }
 
 void on(Bench& bench, const Event& event, const BagSwirled& fact)

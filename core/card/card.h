@@ -115,10 +115,10 @@ struct StoreRules {
 
 /// What a day is planned by beside the limits. Optional on a card; the defaults are from memory.
 struct PlanRules {
-    Millis dilute = std::chrono::minutes(2);       // first ampoule in diluent → bag mixed
-    Millis hang = std::chrono::minutes(3);         // mixed → first bird, at least
-    Millis changeover = std::chrono::minutes(1);   // the line stands still between two bags
-    Millis slack{};                                // kept free in every bag's window
+    Millis dilute = std::chrono::minutes(2);      // first ampoule in diluent → bag mixed
+    Millis hang = std::chrono::minutes(3);        // mixed → first bird, at least
+    Millis changeover = std::chrono::minutes(1);  // the line stands still between two bags
+    Millis slack{};                               // kept free in every bag's window
     Millis longestIdle = std::chrono::minutes(10);
     Millis prepare = std::chrono::minutes(8);  // start of a bag → mixed
     MicroLitres residual;                      // of a bag, cannot be injected

@@ -9,7 +9,8 @@ namespace {
 
 plan::Lot anyLot(const PlanRules& rules, std::chrono::sys_days day)
 {
-    return {.name = std::string(kAnyLot), .doses = rules.dosesPerAmpoule, .count = {}, .expires = day};
+    return {
+        .name = std::string(kAnyLot), .doses = rules.dosesPerAmpoule, .count = {}, .expires = day};
 }
 
 /// Lots that may be used today; one that does not expire is good through the day.
@@ -20,7 +21,7 @@ std::vector<plan::Lot> lotsOf(const Stores& stores, const ComponentId& component
         return {anyLot(rules, day)};
     std::vector<plan::Lot> lots;
     for (const auto& [of, lot] : stores.lots) {
-        if (of.kind != StockKind::Ampoules || of.item != component.text || lot.balance() <= 0 ||
+        if (of.kind != StockKind::Ampoule || of.item != component.text || lot.balance() <= 0 ||
             fitness(stores, of) != LotStanding::Fit)
             continue;
         lots.push_back({.name = of.lot.text,
@@ -69,8 +70,7 @@ plan::DayInput rulesOf(const Bench& bench, const DayClock& clock)
     input.preparers = static_cast<std::size_t>(rules.preparers);
     input.bags = bagsOf(bench);
     for (const Component& part : card.recipe)
-        input.recipe.push_back(
-            {part.id.text, lotsOf(bench.stores, part.id, rules, clock.day())});
+        input.recipe.push_back({part.id.text, lotsOf(bench.stores, part.id, rules, clock.day())});
     return input;
 }
 

@@ -20,8 +20,8 @@ namespace bathside {
 struct LineToday {
     LinePlanned planned;
     LineFlow flow;
-    std::optional<BagId> openBag;   // that hangs on it
-    std::vector<BagId> mixedBags;   // that are there for it, in the order in which they serve
+    std::optional<BagId> openBag;  // that hangs on it
+    std::vector<BagId> mixedBags;  // that are there for it, in the order in which they serve
 };
 
 struct DayToday {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <chrono>
+#include <cmath>
 
 #include "core/day/line_supply.h"
 #include "core/plan/line_clock.h"
@@ -11,8 +12,8 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr plan::Effort kEffort{400'000};  // states; well under a second
-constexpr Millis kWorthWriting = 30s;     // a start that moves by less is the same one
+constexpr std::int64_t kEffort = 400'000;  // states; well under a second
+constexpr Millis kWorthWriting = 30s;      // a start that moves by less is the same one
 constexpr Millis kWorthSaying = 1min;
 
 NextBag nextBag(const DayToday& today, const plan::Plan& plan, const DayClock& clock,
@@ -23,12 +24,11 @@ NextBag nextBag(const DayToday& today, const plan::Plan& plan, const DayClock& c
     NextBag next{.line = today.lines[slot.place.line].planned.line, .volume = bag.volume};
     for (const plan::Draw& draw : bag.draws) {
         const plan::Component& component = input.recipe[draw.component];
-        next.parts.push_back({{component.name},
-                              {component.lots[draw.lot].name},
-                              static_cast<int>(draw.ampoules)});
+        next.parts.push_back(
+            {{component.name}, {component.lots[draw.lot].name}, static_cast<int>(draw.ampoules)});
     }
-    next.earliest = clock.instant(bag.turn.lastBird - input.useLimit + input.diluteTime -
-                                  input.prepareTime);
+    next.earliest =
+        clock.instant(bag.turn.lastBird - input.useLimit + input.diluteTime - input.prepareTime);
     next.start = clock.instant(slot.start);
     next.mixedBy = clock.instant(bag.mixedBy);
     next.firstBird = clock.instant(bag.turn.firstBird);
@@ -92,8 +92,7 @@ void addStands(std::vector<DayRemark>& remarks, const Bench& bench, const DayTod
     for (const LineToday& line : today.lines) {
         const auto found = bench.lines.find(line.planned.line);
         if (found != bench.lines.end() && found->second.stopped)
-            remarks.emplace_back(
-                LineStands{line.planned.line, found->second.stateSince.at.wall});
+            remarks.emplace_back(LineStands{line.planned.line, found->second.stateSince.at.wall});
     }
 }
 
@@ -105,7 +104,7 @@ std::optional<DayPlan> dayPlan(const Bench& bench, const DayClock& clock, const 
     if (!today)
         return std::nullopt;
     DayPlan day{.today = std::move(*today), .plan = {}, .next = {}, .forecasts = {}, .remarks = {}};
-    day.plan = plan::planDay(day.today.input, kEffort);
+    day.plan = plan::planDay(day.today.input, plan::Effort(kEffort));
     const auto& schedule = day.plan.bench.schedule;
     if (!schedule.empty())
         day.next = nextBag(day.today, day.plan, clock, schedule.front());

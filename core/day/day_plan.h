@@ -25,7 +25,7 @@ struct NextBag {
         LotId lot;  // empty: any
         int ampoules = 0;
     };
-    std::vector<Part> parts;
+    std::vector<Part> parts{};
     WallTime earliest{};  // begun before it, the bag passes its limit before it is empty
     WallTime start{};     // when the bench begins with it
     WallTime mixedBy{};

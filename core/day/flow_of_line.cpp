@@ -20,8 +20,7 @@ struct Stretch {
 Millis running(const Line& line, const plan::LineClock& breaks, const DayClock& clock,
                const Stretch& span)
 {
-    Millis total =
-        breaks.workBetween(clock.elapsedAt(span.from), clock.elapsedAt(span.to));
+    Millis total = breaks.workBetween(clock.elapsedAt(span.from), clock.elapsedAt(span.to));
     for (const StandStill& stop : line.stops) {
         const WallTime from = std::max(stop.from, span.from);
         const WallTime to = std::min(stop.to.value_or(span.to), span.to);
@@ -39,8 +38,8 @@ std::vector<FlowPiece> piecesOf(const Line& line, const plan::LineClock& breaks,
         const BirdCount &a = line.counts[i - 1], &b = line.counts[i];
         const auto ran = running(line, breaks, clock, {a.at, b.at});
         if (ran > 0ms)
-            pieces.push_back({std::chrono::duration<double>(ran).count(),
-                              static_cast<int>(b.total - a.total)});
+            pieces.push_back(
+                {std::chrono::duration<double>(ran).count(), static_cast<int>(b.total - a.total)});
     }
     return pieces;
 }

@@ -144,15 +144,15 @@ struct DoseChecked { LineId line; bool ok = true;
     BATHSIDE_FACT("dose.checked", see("line", self.line); see("ok", self.ok);) };
 
 /// What the day plans for a line, times from local midnight of its day; a second time: instead of the first.
-struct LinePlanned { LineId line; std::int64_t birds = 0; std::int64_t birdsPerHour = 0; Millis start{}; std::vector<DaySpan> breaks;
+struct LinePlanned { LineId line; std::int64_t birds = 0; std::int64_t birdsPerHour = 0; Millis start{}; std::vector<DaySpan> breaks{};
                      bool removed = false;
     BATHSIDE_FACT("line.planned", see("line", self.line); see("birds", self.birds); see("birds_per_hour", self.birdsPerHour);
                   see("start_ms", self.start); see("breaks_ms", self.breaks); see("removed", self.removed);) };
 
 // --- stores ------------------------------------------------------------------------------------------
 struct StoreReceived { Stock of; std::string place; std::int64_t count = 0; std::optional<std::int64_t> doses;
-                       std::optional<std::chrono::sys_days> expires; std::optional<std::int64_t> titre;  // per dose, by its certificate
-                       std::optional<std::string> delivery;
+                       std::optional<std::chrono::sys_days> expires; std::optional<std::int64_t> titre{};  // per dose, by its certificate
+                       std::optional<std::string> delivery{};
     BATHSIDE_FACT("store.received", Stock::members(self.of, see); see("place", self.place); see("count", self.count);
                   see("doses", self.doses); see("expires", self.expires); see("titre_pfu", self.titre);
                   see("delivery", self.delivery);) };

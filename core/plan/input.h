@@ -40,9 +40,9 @@ struct Line {
     Count birdsDone = 0;
     Count ratePerHour = 1;
     DayTime start{};
-    std::vector<Break> breaks;
-    std::optional<MadeBag> openBag;  // hangs on the line now
-    std::vector<MadeBag> mixedBags;  // made for this line, oldest first
+    std::vector<Break> breaks{};
+    std::optional<MadeBag> openBag{};  // hangs on the line now
+    std::vector<MadeBag> mixedBags{};  // made for this line, oldest first
 };
 
 struct BagStock {
@@ -71,15 +71,15 @@ struct DayInput {
     Millis hangTime{};      // mixed → first bird, at least
     Millis changeover{};    // the line stands still between two bags
     Millis benchSlack{};    // kept free in every bag's window
-    MicroLitres residual;   // of a bag, cannot be injected
-    MicroLitres prime;      // lost from a line's first bag
+    MicroLitres residual{};   // of a bag, cannot be injected
+    MicroLitres prime{};      // lost from a line's first bag
     Millis longestIdle{};   // working time a line may stand still to spare a bag
     Millis prepareTime{};   // bench busy from the start of a bag until it is mixed
     std::size_t preparers = 1;
-    std::vector<Line> lines;  // in order of priority
-    std::vector<BagStock> bags;
-    std::vector<Component> recipe;
-    std::optional<DayTime> now;  // no pull starts before it
+    std::vector<Line> lines{};  // in order of priority
+    std::vector<BagStock> bags{};
+    std::vector<Component> recipe{};
+    std::optional<DayTime> now{};  // no pull starts before it
 };
 
 }  // namespace bathside::plan

@@ -32,6 +32,8 @@ public:
     Player(const std::vector<ScriptEntry>& entries, std::string cardDocument, Recorder& recorder,
            std::string version);
 
+    /// The day is planned as it goes; `days` outlives the player.
+    void planBy(const LocalDays& days) { m_station.planBy(days); }
     /// Every entry, then ten minutes more. What was played before a fault stands.
     [[nodiscard]] std::optional<PlayFault> play();
     /// One entry; its time is reached first.

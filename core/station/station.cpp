@@ -6,6 +6,8 @@
 namespace bathside {
 namespace {
 
+constexpr auto kPlanEvery = std::chrono::minutes(1);  // as time goes by without an event
+constexpr auto kLookAgain = std::chrono::seconds(1);  // whether the critical window is over
 constexpr auto kTraceEvery =
     std::chrono::seconds(10);  // a steady thermometer is written this often
 
@@ -20,6 +22,23 @@ std::optional<Person> speaker(const Bench& bench, const std::vector<Fact>& facts
             return Person{.id = duty->person};
     }
     return bench.onDuty;
+}
+
+template <typename T, typename... Of>
+constexpr bool isOneOf = (std::is_same_v<T, Of> || ...);
+
+/// Whether the day's plan depends on it.
+bool concernsPlan(const Fact& fact)
+{
+    return std::visit(
+        []<typename T>(const T&) {
+            return isOneOf<T, ShiftOpened, CardAdopted, LinePlanned, BirdsCounted, LineStopped,
+                           LineGoing, BagMixed, BagHung, BagHeld, BagReleased, BagDown,
+                           AmpouleBagged, AmpouleLost, CaneExposed, StoreReceived, StoreCounted,
+                           StoreDiscarded, LotQuarantined, LotReleased, LotAllowed, FactCorrected,
+                           FactTakenBack>;
+        },
+        fact);
 }
 
 bool isNews(const Bench& bench, const ReadingTaken& taken, const Stamp& at)
@@ -59,7 +78,7 @@ Result<Taken, Refusal> Station::handle(const Intent& intent, const TapInput& inp
     if (!taken && !tap.place.empty())
         write({TapRefused{std::string(nameOf(intent)), std::string(nameOf(taken.error().code))}},
               tap);
-    settleAlarms(now());
+    settle();
     changed();
     return taken;
 }
@@ -79,14 +98,14 @@ void Station::feed(const RawReading& reading)
     if (!taken || !isNews(m_state.bench, *taken, reading.at))
         return;
     write(*decision, tap);
-    settleAlarms(now());
+    settle();
     changed();
 }
 
 void Station::tick()
 {
     const Seq before = m_state.bench.lastSeq;
-    settleAlarms(now());
+    settle();
     if (m_state.bench.lastSeq != before)
         changed();
 }
@@ -120,6 +139,8 @@ Taken Station::write(std::vector<Fact> facts, const Tap& tap)
     const auto person = speaker(m_state.bench, facts, tap);
     std::vector<Event> events;
     for (Fact& fact : facts) {
+        if (concernsPlan(fact))
+            m_plannedAt.reset();
         const Bench& bench = m_state.bench;
         events.push_back({.seq = bench.lastSeq + 1,
                           .at = tap.at,
@@ -134,6 +155,50 @@ Taken Station::write(std::vector<Fact> facts, const Tap& tap)
     const Taken taken{.again = false, .first = events.front().seq, .last = events.back().seq};
     m_recorder.record(std::move(events));
     return taken;
+}
+
+void Station::planBy(const LocalDays& days)
+{
+    m_days = &days;
+    m_plannedAt.reset();
+    settle();
+}
+
+void Station::settle()
+{
+    const Stamp at = now();
+    settlePlan(at);
+    settleAlarms(at);
+}
+
+// While a bag is being made up the hands are full, and what comes next can wait.
+std::optional<BootTime> Station::nextPlanning(const Stamp& at) const
+{
+    const Bench& bench = m_state.bench;
+    if (!m_days || !bench.shiftIsOpen() || bench.planned.empty() || bench.bagBeingMadeUp() ||
+        bench.openPull())
+        return std::nullopt;
+    if (inCriticalWindow(bench, at))
+        return at.boot + kLookAgain;
+    if (!m_plannedAt || m_plannedAt->bootId != at.bootId)
+        return at.boot;
+    return m_plannedAt->boot + kPlanEvery;
+}
+
+void Station::settlePlan(const Stamp& at)
+{
+    if (m_state.bench.planned.empty())
+        m_day.reset();
+    if (const auto next = nextPlanning(at); !next || *next > at.boot)
+        return;
+    const Bench& bench = m_state.bench;
+    const auto day = bench.stores.day.value_or(std::chrono::floor<std::chrono::days>(at.wall));
+    const auto clock = DayClock::of(*m_days, bench.shift->zone, day);
+    m_plannedAt = at;
+    m_day = clock ? dayPlan(bench, *clock, at) : std::nullopt;
+    const auto start = m_day ? movedStart(bench, *m_day, at.wall) : std::nullopt;
+    if (start)
+        write({PullPlanned{*start}}, Tap{.id = m_newTapId(), .place = {}, .at = at});
 }
 
 void Station::settleAlarms(const Stamp& at)
@@ -152,6 +217,8 @@ void Station::settleAlarms(const Stamp& at)
     }
     write(std::move(news), tap);
     m_nextChange = due.nextChange;
+    if (const auto plan = nextPlanning(at); plan && (!m_nextChange || *plan < *m_nextChange))
+        m_nextChange = plan;
 }
 
 void Station::changed() const

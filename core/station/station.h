@@ -14,6 +14,7 @@
 #include "core/base/clock.h"
 #include "core/bath/source.h"
 #include "core/bench/decide.h"
+#include "core/day/day_plan.h"
 #include "core/trail/ports.h"
 
 namespace bathside {
@@ -50,6 +51,11 @@ public:
     Result<Taken, Refusal> note(const Intent& intent);
     /// A thermometer's reading: written when the verdict or the fault changes, else thinned.
     void feed(const RawReading& reading);
+    /// From now on the day is planned anew as it goes, and the next pull's start written down when
+    /// it moves; never while a bag is being made up. `days` outlives the station.
+    void planBy(const LocalDays& days);
+    /// The day's plan as last reckoned; none where nothing is planned.
+    [[nodiscard]] const std::optional<DayPlan>& day() const noexcept { return m_day; }
     /// Raises and ends what is due by now; call at `nextChange` and after a sleep.
     void tick();
     [[nodiscard]] std::optional<BootTime> nextChange() const noexcept { return m_nextChange; }
@@ -63,7 +69,10 @@ public:
 private:
     Result<Taken, Refusal> take(const Intent& intent, const Tap& tap);
     Taken write(std::vector<Fact> facts, const Tap& tap);
+    void settle();
     void settleAlarms(const Stamp& now);
+    void settlePlan(const Stamp& now);
+    [[nodiscard]] std::optional<BootTime> nextPlanning(const Stamp& now) const;
     void changed() const;
 
     State m_state;
@@ -72,6 +81,9 @@ private:
     std::function<TapId()> m_newTapId;
     RecordState m_record;
     std::optional<BootTime> m_nextChange;
+    const LocalDays* m_days = nullptr;
+    std::optional<DayPlan> m_day;
+    std::optional<Stamp> m_plannedAt;  // none: something happened that the plan does not know
     std::function<void()> m_changed;
 };
 
