@@ -9,12 +9,6 @@
 #include "core/plan/read_input.h"
 
 namespace bathside::cli {
-namespace {
-
-// States looked at before a day counts as too large: under 2 s (tests/speed/plan_speed).
-constexpr std::int64_t kEffort = 700'000;
-
-}  // namespace
 
 Exit planVerb(const PlanOrder& order, Terminal& terminal)
 {
@@ -24,7 +18,7 @@ Exit planVerb(const PlanOrder& order, Terminal& terminal)
     const auto input = plan::dayInputFrom(*text);
     if (!input)
         return refuse(terminal, unusable(order.file, input.error()));
-    const plan::Plan result = plan::planDay(*input, plan::Effort(kEffort));
+    const plan::Plan result = plan::planDay(*input, plan::Effort(plan::Effort::kOfADay));
     return print(terminal,
                  order.json ? toJson(*input, result, englishWords(*input)) + "\n"
                             : forPeople(*input, result),

@@ -169,11 +169,11 @@ std::string lineText(const DayInput& input, const Line& line, const LinePlan& pl
     return text;
 }
 
-std::string why(const DayInput& input, const Line& line, const std::vector<Reason>& reasons)
+std::string why(const DayInput& input, const std::vector<Reason>& reasons)
 {
     std::string text;
     for (const Reason& reason : reasons)
-        text += (text.empty() ? "" : " ") + sentenceOf(input, line, reason);
+        text += (text.empty() ? "" : " ") + sentenceOf(input, reason);
     return text;
 }
 
@@ -208,7 +208,7 @@ std::string totalsText(const DayInput& input, const Totals& totals)
 
 }  // namespace
 
-std::string sentenceOf(const DayInput& input, const Line&, const Reason& reason)
+std::string sentenceOf(const DayInput& input, const Reason& reason)
 {
     return std::visit(ReasonWords{input}, reason);
 }
@@ -220,9 +220,7 @@ std::string sentenceOf(const DayInput& input, const Warning& warning)
 
 PlanWords englishWords(const DayInput& input)
 {
-    return {[&input](const Line& line, const std::vector<Reason>& reasons) {
-                return why(input, line, reasons);
-            },
+    return {[&input](const std::vector<Reason>& reasons) { return why(input, reasons); },
             [&input](const Warning& warning) { return sentenceOf(input, warning); }};
 }
 
@@ -230,10 +228,9 @@ std::string forPeople(const DayInput& input, const Plan& plan)
 {
     std::string text;
     for (std::size_t line = 0; line < plan.lines.size(); ++line)
-        text += plan.lines[line]
-                    ? lineText(input, input.lines[line], *plan.lines[line])
-                    : "Line " + input.lines[line].name + " cannot be done. " +
-                          why(input, input.lines[line], plan.lines[line].error()) + "\n";
+        text += plan.lines[line] ? lineText(input, input.lines[line], *plan.lines[line])
+                                 : "Line " + input.lines[line].name + " cannot be done. " +
+                                       why(input, plan.lines[line].error()) + "\n";
     text += benchText(input, plan.bench) + totalsText(input, plan.totals);
     for (const Warning& warning : plan.warnings)
         text += sentenceOf(input, warning) + "\n";

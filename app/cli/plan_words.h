@@ -9,8 +9,7 @@
 
 namespace bathside::cli {
 
-[[nodiscard]] std::string sentenceOf(const plan::DayInput& input, const plan::Line& line,
-                                     const plan::Reason& reason);
+[[nodiscard]] std::string sentenceOf(const plan::DayInput& input, const plan::Reason& reason);
 [[nodiscard]] std::string sentenceOf(const plan::DayInput& input, const plan::Warning& warning);
 
 /// `input` must outlive them.

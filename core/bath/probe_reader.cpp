@@ -51,11 +51,6 @@ std::vector<CalibrationPoint> pointsFrom(JsonObject& object, Form form)
     return points;
 }
 
-std::string textIfAny(JsonObject& object, std::string_view key)
-{
-    return object.has(key) ? object.text(key, 80) : std::string();
-}
-
 std::optional<sys_days> dayIn(JsonObject& object, std::string_view key)
 {
     const auto day = dayFrom(object.text(key, 80));
@@ -100,9 +95,9 @@ Probe probeIn(JsonObject object)
 {
     const Form form = object.has("resolution_uc") ? Form::MicroCelsius : Form::Celsius;
     Probe probe;
-    probe.id = {textIfAny(object, "id")};
-    probe.name = textIfAny(object, "name");
-    probe.certificate = textIfAny(object, "certificate");
+    probe.id = {object.textIfAny("id", 80).value_or("")};
+    probe.name = object.textIfAny("name", 80).value_or("");
+    probe.certificate = object.textIfAny("certificate", 80).value_or("");
     probe.resolution = quantity(object, form, "resolution", kSpread);
     probe.drift = quantity(object, form, "drift", kSpread);
     probe.points = pointsFrom(object, form);

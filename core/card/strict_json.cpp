@@ -176,6 +176,11 @@ std::string JsonObject::text(std::string_view key, std::size_t longest)
     return value->get<std::string>();
 }
 
+std::optional<std::string> JsonObject::textIfAny(std::string_view key, std::size_t longest)
+{
+    return find(key) == nullptr ? std::nullopt : std::optional(text(key, longest));
+}
+
 std::string JsonObject::scalar(std::string_view key, std::size_t longest)
 {
     const json* value = need(key, "text, a number, true or false");
@@ -253,6 +258,11 @@ std::vector<JsonObject> JsonObject::objects(std::string_view key, std::size_t fe
         all.push_back(JsonObject(*m_document, value.is_object() ? &value : nullptr, path));
     }
     return all;
+}
+
+std::vector<JsonObject> JsonObject::objectsIfAny(std::string_view key, std::size_t most)
+{
+    return find(key) == nullptr ? std::vector<JsonObject>() : objects(key, 0, most);
 }
 
 void JsonObject::eachOf(const json* values, std::string_view key, const std::string& expected,

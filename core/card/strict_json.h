@@ -66,10 +66,13 @@ public:
     bool flag(std::string_view key);
     /// 1 to `longest` characters, none of them a control character.
     std::string text(std::string_view key, std::size_t longest);
+    std::optional<std::string> textIfAny(std::string_view key, std::size_t longest);
 
     JsonObject object(std::string_view key);
     std::optional<JsonObject> objectIfAny(std::string_view key);
     std::vector<JsonObject> objects(std::string_view key, std::size_t fewest, std::size_t most);
+    /// None where the key is missing.
+    std::vector<JsonObject> objectsIfAny(std::string_view key, std::size_t most);
     std::vector<std::int64_t> wholes(std::string_view key, std::size_t most,
                                      const WholeRange& each);
     std::vector<double> numbers(std::string_view key, std::size_t fewest, std::size_t most,

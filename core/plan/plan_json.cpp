@@ -62,7 +62,7 @@ ordered_json lineJson(const DayInput& input, const Line& line,
     if (planned)
         return plannedJson(input, line, *planned);
     ordered_json json{
-        {"name", line.name}, {"feasible", false}, {"why", words.why(line, planned.error())}};
+        {"name", line.name}, {"feasible", false}, {"why", words.why(planned.error())}};
     if (const auto* undecided = std::get_if<Undecided>(&planned.error().front()))
         json["doses_at_least"] = undecided->atLeast.doses;
     return json;

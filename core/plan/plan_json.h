@@ -16,7 +16,7 @@ namespace bathside::plan {
 
 /// The sentences are the caller's: core has none.
 struct PlanWords {
-    std::function<std::string(const Line&, const std::vector<Reason>&)> why;
+    std::function<std::string(const std::vector<Reason>&)> why;
     std::function<std::string(const Warning&)> warning;
 };
 

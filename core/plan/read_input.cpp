@@ -66,12 +66,20 @@ Millis minutes(JsonObject& object, std::string_view key)
     return minutesIfAny(object, key).value_or(Millis(0));
 }
 
+std::optional<DayTime> timeIfAny(JsonObject& object, std::string_view key)
+{
+    const auto text = object.textIfAny(key, kLongestTime);
+    const auto at = timeOfDayFrom(text.value_or(""));
+    if (text && !at)
+        object.refuse(key, "a time of the day, HH:MM:SS or HH:MM:SS.mmm, before 48:00:00");
+    return at;
+}
+
 DayTime time(JsonObject& object, std::string_view key)
 {
-    const auto at = timeOfDayFrom(object.text(key, kLongestTime));
-    if (!at)
-        object.refuse(key, "a time of the day, HH:MM:SS or HH:MM:SS.mmm, before 48:00:00");
-    return at.value_or(DayTime(0));
+    if (!object.has(key))
+        object.text(key, kLongestTime);
+    return timeIfAny(object, key).value_or(DayTime(0));
 }
 
 std::chrono::sys_days day(JsonObject& object, std::string_view key)
@@ -80,11 +88,6 @@ std::chrono::sys_days day(JsonObject& object, std::string_view key)
     if (!date)
         object.refuse(key, "a day, YYYY-MM-DD");
     return date.value_or(std::chrono::sys_days());
-}
-
-std::vector<JsonObject> listIfAny(JsonObject& object, std::string_view key)
-{
-    return object.has(key) ? object.objects(key, 0, kMostOf) : std::vector<JsonObject>();
 }
 
 Break breakIn(JsonObject& object)
@@ -118,7 +121,7 @@ void readBagsOf(Line& line, JsonObject& object)
 {
     if (auto open = object.objectIfAny("open_bag"))
         line.openBag = openBagIn(*open);
-    for (JsonObject& bag : listIfAny(object, "mixed_bags"))
+    for (JsonObject& bag : object.objectsIfAny("mixed_bags", kMostOf))
         line.mixedBags.push_back(mixedBagIn(bag));
     std::ranges::stable_sort(line.mixedBags, {}, &MadeBag::firstInDiluent);
 }
@@ -131,7 +134,7 @@ Line lineIn(JsonObject& object)
     line.birdsDone = object.wholeIfAny("birds_done", kBirds).value_or(0);
     line.ratePerHour = object.whole("rate_per_hour", kRate);
     line.start = time(object, "start");
-    for (JsonObject& pause : listIfAny(object, "breaks"))
+    for (JsonObject& pause : object.objectsIfAny("breaks", kMostOf))
         line.breaks.push_back(breakIn(pause));
     readBagsOf(line, object);
     object.noOthers();
@@ -176,8 +179,7 @@ void readTimes(DayInput& input, JsonObject& root)
     input.benchSlack = orZero("bench_slack_min");
     input.longestIdle = minutesIfAny(root, "idle_max_min").value_or(kDefaultIdle);
     input.prepareTime = minutes(root, "prepare_min");
-    if (root.has("now"))
-        input.now = time(root, "now");
+    input.now = timeIfAny(root, "now");
 }
 
 void readVolumes(DayInput& input, JsonObject& root)

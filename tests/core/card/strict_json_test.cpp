@@ -53,6 +53,20 @@ TEST(StrictJsonTest, readsNumbersAndNumbersThatMayBeMissing)
     EXPECT_TRUE(root.numberIfAny("n", {0, 5, "s"}) == std::nullopt && json.fault());
 }
 
+TEST(StrictJsonTest, knowsWhatMayBeMissing)
+{
+    StrictJson json(R"({"t": "x", "l": [{}], "colour": 1})");
+    JsonObject root = json.root();
+    EXPECT_EQ(root.textIfAny("t", 1), "x");
+    EXPECT_EQ(root.textIfAny("none", 1), std::nullopt);
+    EXPECT_EQ(root.objectsIfAny("l", 1).size(), 1U);
+    EXPECT_TRUE(root.objectsIfAny("nothing", 1).empty());
+    EXPECT_FALSE(json.fault());
+    root.noOthers();
+    ASSERT_TRUE(json.fault());
+    EXPECT_EQ(json.fault()->expected, "none but l, none, nothing, t");
+}
+
 TEST(StrictJsonTest, namesTheNumberInAListThatIsNone)
 {
     StrictJson json(R"({"l": [1, "2"]})");

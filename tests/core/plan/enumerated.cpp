@@ -60,6 +60,8 @@ struct Try {
     Int doses = 0;
     std::optional<TriedPlan> best;
     Used usedByBest;
+    std::vector<MadeBag> ready;
+    std::size_t gone = 0;  // ready bags
 
     Int left(std::size_t component, std::size_t lot) const
     {
@@ -88,10 +90,11 @@ struct Try {
         return first;
     }
 
-    Int mostIn(const BagStock& bag) const
+    Int mostIn(MicroLitres left) const
     {
-        const Int prime = bags.empty() ? input.prime.count : 0;
-        return std::max<Int>(0, bag.volume.count - input.residual.count - prime) / input.dose.count;
+        const bool isFirst = bags.empty() && line.birdsDone == 0 && !line.openBag;
+        const Int prime = isFirst ? input.prime.count : 0;
+        return std::max<Int>(0, left.count - input.residual.count - prime) / input.dose.count;
     }
 
     Int lastOf(Int first, Int birds) const
@@ -99,11 +102,9 @@ struct Try {
         return worked(line, first, (birds * 3'600'000 + line.ratePerHour - 1) / line.ratePerHour);
     }
 
-    /// Counted up bird by bird, in steps that halve.
-    Int birdsFrom(Int first, Int most) const
+    /// With the last bird earlier than `end`: counted up in steps that halve.
+    Int birdsFrom(Int first, Int most, Int end) const
     {
-        const Int end = first - input.hangTime.count() - input.diluteTime.count() +
-                        input.useLimit.count() - input.benchSlack.count();
         Int birds = 0;
         for (Int step = Int{1} << 40; step > 0; step /= 2)
             if (birds + step <= most && lastOf(first, birds + step) < end)
@@ -111,11 +112,17 @@ struct Try {
         return birds;
     }
 
+    Int newBagEnd(Int first) const
+    {
+        return first - input.hangTime.count() - input.diluteTime.count() + input.useLimit.count() -
+               input.benchSlack.count();
+    }
+
     void finished(Int last)
     {
         Int volume = 0;
         for (const TriedBag& bag : bags)
-            volume += bag.volume;
+            volume += bag.lots.empty() ? 0 : bag.volume;
         const TriedPlan plan{doses, volume, last, bags};
         if (best && !isBetter(plan, *best))
             return;
@@ -126,7 +133,9 @@ struct Try {
     static bool isBetter(const TriedPlan& a, const TriedPlan& b)
     {
         const auto worth = [](const TriedPlan& plan) {
-            return std::tuple(plan.doses, plan.bags.size(), plan.volume, plan.finish);
+            const auto isNew = [](const TriedBag& bag) { return !bag.lots.empty(); };
+            return std::tuple(plan.doses, std::ranges::count_if(plan.bags, isNew), plan.volume,
+                              plan.finish);
         };
         if (worth(a) != worth(b))
             return worth(a) < worth(b);
@@ -143,7 +152,7 @@ struct Try {
     void hang(std::size_t size, Int first, Int toDo, const std::vector<std::size_t>& lots)
     {
         const BagStock& bag = input.bags[size];
-        const Int birds = birdsFrom(first, std::min(toDo, mostIn(bag)));
+        const Int birds = birdsFrom(first, std::min(toDo, mostIn(bag.volume)), newBagEnd(first));
         if (birds == 0)
             return;
         const Try before = *this;
@@ -155,18 +164,68 @@ struct Try {
         }
         const Int last = lastOf(first, birds);
         bags.push_back({bag.volume.count, first, last, birds, lots});
-        next(toDo - birds, last + input.changeover.count(), last);
+        next(toDo - birds, last);
         used = before.used;
         bags = before.bags;
         doses = before.doses;
     }
 
-    void next(Int toDo, Int free, Int last)
+    /// False: it would serve no bird.
+    bool hangReady(std::size_t which, Int first, Int toDo)
+    {
+        const MadeBag& bag = ready[which];
+        const Int birds = birdsFrom(first, std::min(toDo, mostIn(bag.left)),
+                                    bag.firstInDiluent.count() + input.useLimit.count());
+        if (birds == 0)
+            return false;
+        const Int last = lastOf(first, birds);
+        bags.push_back({bag.volume.count, first, last, birds, {}});
+        gone = which + 1;
+        next(toDo - birds, last);
+        gone = which;
+        bags.pop_back();
+        return true;
+    }
+
+    /// At once, and at the end of the next break if little working time is given up.
+    std::vector<Int> choices(Int free, bool mayWait) const
+    {
+        std::vector<Int> all{outOfBreaks(line, free)};
+        const Int pause = nextBreak(line, all.front());
+        if (mayWait && pause != kEndless && pause - all.front() <= input.longestIdle.count())
+            all.push_back(outOfBreaks(line, pause));
+        return all;
+    }
+
+    void next(Int toDo, Int last)
     {
         if (toDo == 0)
             return finished(last);
         if (best && doses > best->doses)
             return;
+        const Int free = bags.empty() ? last : last + input.changeover.count();
+        const std::size_t before = gone;
+        while (gone < ready.size() && !hangNextReady(toDo, free))
+            ++gone;
+        if (gone == ready.size())
+            tryNew(toDo, free);
+        gone = before;
+    }
+
+    bool hangNextReady(Int toDo, Int free)
+    {
+        const bool hangs = gone == 0 && line.openBag;
+        const DayTime mixed = ready[gone].firstInDiluent + input.diluteTime + input.hangTime;
+        bool isHung = false;
+        for (const Int first : choices(hangs ? free : std::max(free, mixed.count()), !hangs))
+            isHung = hangReady(gone, first, toDo) || isHung;
+        return isHung;
+    }
+
+    void tryNew(Int toDo, Int free)
+    {
+        if (input.now)
+            free = std::max(free, (*input.now + input.prepareTime + input.hangTime).count());
         for (std::size_t size = 0; size < input.bags.size(); ++size) {
             if (input.bags[size].count && used.bags[size] >= *input.bags[size].count)
                 continue;
@@ -176,11 +235,8 @@ struct Try {
                     lots.push_back(*lot);
             if (lots.size() < input.recipe.size())
                 continue;
-            const Int atOnce = outOfBreaks(line, free);
-            hang(size, atOnce, toDo, lots);
-            const Int pause = nextBreak(line, atOnce);
-            if (pause != kEndless && pause - atOnce <= input.longestIdle.count())
-                hang(size, outOfBreaks(line, pause), toDo, lots);
+            for (const Int first : choices(free, true))
+                hang(size, first, toDo, lots);
         }
     }
 };
@@ -197,8 +253,11 @@ Used nothingUsed(const DayInput& input)
 
 std::optional<TriedPlan> enumerated(const DayInput& input, const Line& line, Used& used)
 {
-    Try trying{input, line, used, {}, 0, std::nullopt, {}};
-    trying.next(line.birds, line.start.count(), line.start.count());
+    Try trying{input, line, used, {}, 0, std::nullopt, {}, line.mixedBags, 0};
+    if (line.openBag)
+        trying.ready.insert(trying.ready.begin(), *line.openBag);
+    const DayTime start = input.now ? std::max(line.start, *input.now) : line.start;
+    trying.next(std::max<Int>(0, line.birds - line.birdsDone), start.count());
     if (trying.best)
         used = trying.usedByBest;
     return trying.best;

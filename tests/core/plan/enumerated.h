@@ -15,7 +15,8 @@ struct TriedBag {
     std::int64_t first = 0;   // ms
     std::int64_t last = 0;    // ms
     std::int64_t birds = 0;
-    std::vector<std::size_t> lots;  // by component, in order of its input
+    std::vector<std::size_t>
+        lots;  // by component, in order of its input; none: it is there already
     friend bool operator==(const TriedBag&, const TriedBag&) = default;
 };
 
@@ -34,7 +35,7 @@ struct Used {
 
 [[nodiscard]] Used nothingUsed(const DayInput& input);
 
-/// None: no sequence does it. Takes what the plan uses. Not for planning again.
+/// None: no sequence does it. Takes what the plan uses.
 [[nodiscard]] std::optional<TriedPlan> enumerated(const DayInput& input, const Line& line,
                                                   Used& used);
 

@@ -29,29 +29,45 @@ test::TriedPlan asTried(const LinePlan& plan)
     return tried;
 }
 
-TEST(OptimumTest, isThatOfEveryDayWhoseSequencesWereAllTried)
-{
+struct Counts {
     int feasible = 0;
     int impossible = 0;
-    for (unsigned seed = 0; seed < days(); ++seed) {
-        const DayInput input = test::randomDay(seed);
-        const Plan plan = planDay(input, Effort(1'000'000));
-        test::Used used = test::nothingUsed(input);
-        for (std::size_t line = 0; line < input.lines.size(); ++line) {
-            const auto tried = test::enumerated(input, input.lines[line], used);
-            ASSERT_EQ(plan.lines[line].has_value(), tried.has_value()) << seed;
-            ++(tried ? feasible : impossible);
-            if (!tried)
-                continue;
-            const test::TriedPlan found = asTried(*plan.lines[line]);
-            ASSERT_EQ(found.doses, tried->doses) << seed;
-            ASSERT_EQ(found.volume, tried->volume) << seed;
-            ASSERT_EQ(found.finish, tried->finish) << seed;
-            ASSERT_EQ(found.bags, tried->bags) << seed;
-        }
+};
+
+void expectTheSame(const DayInput& input, unsigned seed, Counts& counts)
+{
+    const Plan plan = planDay(input, Effort(1'000'000));
+    test::Used used = test::nothingUsed(input);
+    for (std::size_t line = 0; line < input.lines.size(); ++line) {
+        const auto tried = test::enumerated(input, input.lines[line], used);
+        ASSERT_EQ(plan.lines[line].has_value(), tried.has_value()) << seed;
+        ++(tried ? counts.feasible : counts.impossible);
+        if (!tried)
+            continue;
+        const test::TriedPlan found = asTried(*plan.lines[line]);
+        ASSERT_EQ(found.doses, tried->doses) << seed;
+        ASSERT_EQ(found.volume, tried->volume) << seed;
+        ASSERT_EQ(found.finish, tried->finish) << seed;
+        ASSERT_EQ(found.bags, tried->bags) << seed;
     }
-    EXPECT_GT(feasible, 3000);
-    EXPECT_GT(impossible, 300);
+}
+
+TEST(OptimumTest, isThatOfEveryDayWhoseSequencesWereAllTried)
+{
+    Counts counts;
+    for (unsigned seed = 0; seed < days() && !HasFatalFailure(); ++seed)
+        expectTheSame(test::randomDay(seed), seed, counts);
+    EXPECT_GT(counts.feasible, 3000);
+    EXPECT_GT(counts.impossible, 300);
+}
+
+TEST(OptimumTest, isThatOfEveryMiddleOfADayToo)
+{
+    Counts counts;
+    for (unsigned seed = 0; seed < days() && !HasFatalFailure(); ++seed)
+        expectTheSame(test::randomMiddleOfDay(seed), seed, counts);
+    EXPECT_GT(counts.feasible, 3000);
+    EXPECT_GT(counts.impossible, 300);
 }
 
 }  // namespace

@@ -28,7 +28,34 @@ public:
         return input;
     }
 
+    void makeMiddle(DayInput& input)
+    {
+        const DayTime now = std::chrono::hours(7) + Millis(between(0, 7'200'000));
+        if (between(0, 3) > 0)
+            input.now = now;
+        for (Line& line : input.lines)
+            addReady(input, now, line);
+    }
+
 private:
+    MadeBag madeBag(DayTime now)
+    {
+        const MicroLitres volume{one({200, 400, 500}) * 1000};
+        return {volume, volume, now - Millis(between(-300'000, 4'000'000))};
+    }
+
+    void addReady(const DayInput& input, DayTime now, Line& line)
+    {
+        line.birdsDone = one({0, 100, line.birds / 2, line.birds, line.birds + 5});
+        if (between(0, 1) == 0) {
+            line.openBag = madeBag(now);
+            line.openBag->left.count = between(0, line.openBag->volume.count);
+        }
+        for (Count mixed = between(0, 2); mixed > 0; --mixed)
+            line.mixedBags.push_back(madeBag(now + input.diluteTime));
+        std::ranges::sort(line.mixedBags, {}, &MadeBag::firstInDiluent);
+    }
+
     Count between(Count least, Count most)
     {
         return least +
@@ -105,5 +132,13 @@ private:
 }  // namespace
 
 DayInput randomDay(unsigned seed) { return Maker(seed).make(); }
+
+DayInput randomMiddleOfDay(unsigned seed)
+{
+    Maker maker(seed);
+    DayInput input = maker.make();
+    maker.makeMiddle(input);
+    return input;
+}
 
 }  // namespace bathside::plan::test

@@ -10,4 +10,7 @@ namespace bathside::plan::test {
 /// Few enough bags a line for `enumerated`.
 [[nodiscard]] DayInput randomDay(unsigned seed);
 
+/// The same in the middle of the day: birds done, an open bag, mixed ones, and a time that it is.
+[[nodiscard]] DayInput randomMiddleOfDay(unsigned seed);
+
 }  // namespace bathside::plan::test
