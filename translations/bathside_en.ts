@@ -221,12 +221,29 @@
     </message>
     <message>
         <source>%1, %2</source>
-        <extracomment>Under the big button: which bag has been hung on which line.</extracomment>
+        <extracomment>Under the big button: which bag has been hung on which line.
+----------
+Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>NOT GOOD</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: too early by %n minute(s)</source>
+        <extracomment>%1 is &quot;400 mL, line A&quot;: begun now, it would be too old before it is empty.</extracomment>
+        <translation>
+            <numerusform>%1: too early by %n minute</numerusform>
+            <numerusform>%1: too early by %n minutes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: late by %n minute(s)</source>
+        <translation>
+            <numerusform>%1: late by %n minute</numerusform>
+            <numerusform>%1: late by %n minutes</numerusform>
+        </translation>
     </message>
 </context>
 <context>

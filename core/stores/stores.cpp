@@ -31,6 +31,21 @@ bool isExpired(const StockLot& lot, std::optional<sys_days> day)
     return day && lot.expires && *lot.expires < *day;
 }
 
+/// Of the fit lots of those that `isMeant` names and that have any left.
+template <typename IsMeant>
+LotId firstToExpire(const Stores& stores, const IsMeant& isMeant)
+{
+    const auto end = [](const StockLot& one) { return one.expires.value_or(sys_days::max()); };
+    const StockLot* first = nullptr;
+    for (const auto& [of, lot] : stores.lots) {
+        const bool usable = isMeant(of) && lot.balance() > 0 &&
+                            standing(stores, of, stores.day) == LotStanding::Fit;
+        if (usable && (!first || end(lot) < end(*first)))
+            first = &lot;
+    }
+    return first ? first->of.lot : LotId{};
+}
+
 }  // namespace
 
 std::int64_t StockLot::balance() const
@@ -73,15 +88,15 @@ LotId lotToUse(const Stores& stores, const ComponentId& component)
 {
     if (const auto chosen = stores.chosen.find(component); chosen != stores.chosen.end())
         return chosen->second.lot;
-    const StockLot* first = nullptr;
-    for (const auto& [of, lot] : stores.lots) {
-        const bool usable = isOfSort(of, ampoulesOf(component, {})) && lot.balance() > 0 &&
-                            standing(stores, of, stores.day) == LotStanding::Fit;
-        const auto end = [](const StockLot& one) { return one.expires.value_or(sys_days::max()); };
-        if (usable && (!first || end(lot) < end(*first)))
-            first = &lot;
-    }
-    return first ? first->of.lot : LotId{};
+    return firstToExpire(
+        stores, [like = ampoulesOf(component, {})](const Stock& of) { return isOfSort(of, like); });
+}
+
+LotId diluentToUse(const Stores& stores, MicroLitres volume)
+{
+    return firstToExpire(stores, [volume](const Stock& of) {
+        return of.kind == StockKind::Diluent && of.volume == volume;
+    });
 }
 
 }  // namespace bathside

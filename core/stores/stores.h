@@ -115,6 +115,9 @@ struct Names<LotStanding> {
 /// empty: none.
 [[nodiscard]] LotId lotToUse(const Stores& stores, const ComponentId& component);
 
+/// The fit lot of diluent bags of that volume that expires first and has any left; empty: none.
+[[nodiscard]] LotId diluentToUse(const Stores& stores, MicroLitres volume);
+
 /// The stores after one more event. May not refuse.
 void evolve(Stores& stores, const Event& event);
 

@@ -25,13 +25,21 @@ struct BagDraft {
     std::optional<MilliCelsius> temperature;
 };
 
-BagDraft draftAfter(const Bench& bench)
+/// As planned, else as the last one.
+BagDraft suggestedBag(const StationModel& model)
 {
+    const Bench& bench = model.bench();
     BagDraft draft{.bag = nextBagName(bench), .volume = {}, .lot = {}, .temperature = {}};
     if (!bench.bags.empty()) {
         draft.volume = bench.bags.back().volume;
         draft.lot = bench.bags.back().diluentLot;
     }
+    const auto& day = model.day();
+    if (!day || !day->next)
+        return draft;
+    draft.volume = day->next->volume;
+    if (const LotId lot = diluentToUse(bench.stores, draft.volume); !lot.empty())
+        draft.lot = lot;
     return draft;
 }
 
@@ -182,7 +190,7 @@ void askNewBag(BenchContext& context)
 {
     if (!context.bench().card)
         return;
-    askBagDraft(context, draftAfter(context.bench()));
+    askBagDraft(context, suggestedBag(context.model));
 }
 
 }  // namespace bathside::ui

@@ -72,7 +72,9 @@ void askWhoOpens(BenchContext& context)
 {
     askInitials(context, ShiftText::tr("Who is on duty? Initials"),
                 [&context](const PersonId& person, const AnswerTap& tap) {
-                    context.say(OpenShift{context.zone, person, localDay(context.model.now().wall, context.zone)}, tap);
+                    context.say(OpenShift{context.zone, person,
+                                          localDay(context.model.now().wall, context.zone)},
+                                tap);
                 });
 }
 

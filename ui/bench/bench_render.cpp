@@ -141,7 +141,8 @@ void BenchPage::makeTiles(std::size_t count)
 
 void BenchPage::follow()
 {
-    m_draft.follow(m_model.bench());
+    const auto& day = m_model.day();
+    m_draft.follow(m_model.bench(), day && day->next ? &*day->next : nullptr);
     render();
 }
 

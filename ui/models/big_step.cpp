@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/bench/next.h"
+#include "ui/text/numbers.h"
 #include "ui/text/refusals.h"
 #include "ui/text/subjects.h"
 #include "ui/text/words.h"
@@ -49,9 +50,23 @@ BigStep takeOut(const Bench& bench, const PullDraft& draft, BigStep step)
     return step;
 }
 
-BigStep hang(const Bench& bench, const Next& next, BigStep step)
+/// The line that the plan has for a bag, where it is free.
+std::optional<LineId> plannedLine(const StationModel& model, const std::optional<BagId>& bag)
 {
-    const auto line = onlyFreeLine(bench);
+    if (!model.day() || !bag)
+        return std::nullopt;
+    for (const LineToday& line : model.day()->today.lines) {
+        if (std::ranges::find(line.mixedBags, *bag) != line.mixedBags.end() &&
+            !model.bench().bagOn(line.planned.line))
+            return line.planned.line;
+    }
+    return std::nullopt;
+}
+
+BigStep hang(const StationModel& model, const Next& next, BigStep step)
+{
+    const auto planned = plannedLine(model, next.bag);
+    const auto line = planned ? planned : onlyFreeLine(model.bench());
     if (!line) {
         step.asks = BigStep::Asks::Line;
         return step;
@@ -62,16 +77,39 @@ BigStep hang(const Bench& bench, const Next& next, BigStep step)
     return step;
 }
 
-BigStep startBag(const Bench& bench, BigStep step)
+/// What the plan has next, and whether it is too early or too late for it.
+QString plannedText(const NextBag& next, const Bench& bench, WallTime now)
 {
+    const auto minutes = [](Millis time) {
+        return static_cast<int>(std::chrono::ceil<std::chrono::minutes>(time).count());
+    };
+    const QString bag =
+        //: Under the big button: which bag comes next, e.g. "400 mL, line A".
+        BigStepText::tr("%1, %2").arg(volumeText(next.volume), subjectText(subjectOf(next.line)));
+    if (now < next.earliest)
+        //: %1 is "400 mL, line A": begun now, it would be too old before it is empty.
+        return BigStepText::tr("%1: too early by %n minute(s)", nullptr,
+                               minutes(next.earliest - now))
+            .arg(bag);
+    if (bench.nextPull && now - *bench.nextPull >= std::chrono::minutes(1))
+        return BigStepText::tr("%1: late by %n minute(s)", nullptr, minutes(now - *bench.nextPull))
+            .arg(bag);
+    return bag;
+}
+
+BigStep startBag(const StationModel& model, BigStep step)
+{
+    const auto& day = model.day();
     step.word = doneWord(NextDeed::StartBag, {});
-    step.line = idText(nextBagName(bench));
+    step.line = day && day->next ? plannedText(*day->next, model.bench(), model.now().wall)
+                                 : idText(nextBagName(model.bench()));
     step.asks = BigStep::Asks::Bag;
     return step;
 }
 
-BigStep meant(const Bench& bench, const PullDraft& draft)
+BigStep meant(const StationModel& model, const PullDraft& draft)
 {
+    const Bench& bench = model.bench();
     const Next next = bathside::next(bench);
     BigStep step{.word = doneWord(next.deed, next.step),
                  .line = doneLine(next),
@@ -88,7 +126,7 @@ BigStep meant(const Bench& bench, const PullDraft& draft)
             return step;
         case NextDeed::StartBag:
         case NextDeed::Wait:
-            return startBag(bench, step);
+            return startBag(model, step);
         case NextDeed::Inspect:
             step.intent = InspectBag{next.bag, true};
             return step;
@@ -104,7 +142,7 @@ BigStep meant(const Bench& bench, const PullDraft& draft)
             step.intent = MixBag{next.bag};
             return step;
         case NextDeed::Hang:
-            return hang(bench, next, step);
+            return hang(model, next, step);
     }
     Q_UNREACHABLE();
 }
@@ -113,7 +151,7 @@ BigStep meant(const Bench& bench, const PullDraft& draft)
 
 BigStep bigStep(const StationModel& model, const PullDraft& draft)
 {
-    BigStep step = meant(model.bench(), draft);
+    BigStep step = meant(model, draft);
     if (step.intent) {
         if (const auto refusal = model.refusal(*step.intent))
             step.reason = refusalText(*refusal);

@@ -48,6 +48,17 @@ Composition oneOfEach(const Bench& bench)
     return found;
 }
 
+/// Where the stores keep no lots of a component, the one that was used last.
+Composition plannedComposition(const Bench& bench, const NextBag& planned)
+{
+    Composition found;
+    for (const NextBag::Part& part : planned.parts) {
+        const LotId lot = part.lot.empty() ? lastLot(bench, part.component) : part.lot;
+        found.insert(found.end(), static_cast<std::size_t>(part.ampoules), {part.component, lot});
+    }
+    return found;
+}
+
 /// `wanted` less one of the same component for each that is there already.
 Composition lacking(Composition wanted, const Composition& there)
 {
@@ -69,7 +80,7 @@ int closedPulls(const Bench& bench)
 
 }  // namespace
 
-void PullDraft::follow(const Bench& bench)
+void PullDraft::follow(const Bench& bench, const NextBag* planned)
 {
     const Bag* bag = bench.bagBeingMadeUp();
     const std::optional<BagId> current = bag ? std::optional(bag->id) : std::nullopt;
@@ -80,7 +91,7 @@ void PullDraft::follow(const Bench& bench)
         return;
     m_bag = current;
     m_closedPulls = closed;
-    m_ampoules = bench.openPull() ? std::vector<AmpouleTaken>{} : suggestedPull(bench);
+    m_ampoules = bench.openPull() ? std::vector<AmpouleTaken>{} : suggestedPull(bench, planned);
 }
 
 void PullDraft::followPull(const Pull& pull)
@@ -151,13 +162,15 @@ void PullDraft::setLot(std::size_t index, const LotId& lot)
     }
 }
 
-std::vector<AmpouleTaken> suggestedPull(const Bench& bench)
+std::vector<AmpouleTaken> suggestedPull(const Bench& bench, const NextBag* planned)
 {
     const Bag* bag = bench.bagBeingMadeUp();
     if (!bag || !bench.card)
         return {};
     const Composition there = compositionOf(bench, bag->id);
-    Composition wanted = lastComposition(bench, bag->id);
+    Composition wanted = planned && planned->volume == bag->volume
+                             ? plannedComposition(bench, *planned)
+                             : lastComposition(bench, bag->id);
     if (wanted.empty())
         wanted = oneOfEach(bench);
     wanted = lacking(std::move(wanted), there);

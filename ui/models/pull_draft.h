@@ -12,6 +12,7 @@
 
 #include "core/bench/bench.h"
 #include "core/bench/intent.h"
+#include "core/day/day_plan.h"
 
 namespace bathside::ui {
 
@@ -21,7 +22,8 @@ public:
     static constexpr std::size_t kOneColumn = 3;  // lanes that fit one under another on any panel
 
     /// Suggests anew when another bag is being made up than before, or a pull has closed.
-    void follow(const Bench& bench);
+    /// `planned`: the bag that the plan has next; may be null.
+    void follow(const Bench& bench, const NextBag* planned);
 
     [[nodiscard]] const std::vector<AmpouleTaken>& ampoules() const noexcept { return m_ampoules; }
     [[nodiscard]] bool empty() const noexcept { return m_ampoules.empty(); }
@@ -45,9 +47,9 @@ private:
     Seq m_seen = 0;  // last event of the open pull that was followed
 };
 
-/// What the bag being made up still lacks, by what the bag before it had; for the first bag one
-/// ampoule of each component.
-[[nodiscard]] std::vector<AmpouleTaken> suggestedPull(const Bench& bench);
+/// What the bag being made up still lacks, by the plan where it has that volume planned, else by
+/// what the bag before it had; for the first bag one ampoule of each component.
+[[nodiscard]] std::vector<AmpouleTaken> suggestedPull(const Bench& bench, const NextBag* planned);
 
 /// Lots of that component that were taken out this shift, the last one first.
 [[nodiscard]] std::vector<LotId> knownLots(const Bench& bench, const ComponentId& component);

@@ -29,6 +29,9 @@ public:
     [[nodiscard]] const State& state() const noexcept { return m_station.state(); }
     [[nodiscard]] const Bench& bench() const noexcept { return m_station.bench(); }
     [[nodiscard]] Stamp now() const { return m_station.now(); }
+    /// The day's plan as last reckoned; none where nothing is planned. While a bag is being made
+    /// up it is the one by which that bag was started.
+    [[nodiscard]] const std::optional<DayPlan>& day() const noexcept { return m_station.day(); }
     [[nodiscard]] const RecordState& record() const noexcept { return m_station.record(); }
     /// As of the last change or tick.
     [[nodiscard]] const Alarms& alarms() const noexcept { return m_alarms; }
