@@ -65,16 +65,16 @@ struct Component {
 
 struct DayInput {
     std::chrono::sys_days day;
-    MicroLitres dose{200};  // per bird
-    Millis useLimit{};      // first ampoule in diluent → last bird
-    Millis diluteTime{};    // first ampoule in diluent → mixed
-    Millis hangTime{};      // mixed → first bird, at least
-    Millis changeover{};    // the line stands still between two bags
-    Millis benchSlack{};    // kept free in every bag's window
-    MicroLitres residual{};   // of a bag, cannot be injected
-    MicroLitres prime{};      // lost from a line's first bag
-    Millis longestIdle{};   // working time a line may stand still to spare a bag
-    Millis prepareTime{};   // bench busy from the start of a bag until it is mixed
+    MicroLitres dose{200};   // per bird
+    Millis useLimit{};       // first ampoule in diluent → last bird
+    Millis diluteTime{};     // first ampoule in diluent → mixed
+    Millis hangTime{};       // mixed → first bird, at least
+    Millis changeover{};     // the line stands still between two bags
+    Millis benchSlack{};     // kept free in every bag's window
+    MicroLitres residual{};  // of a bag, cannot be injected
+    MicroLitres prime{};     // lost from a line's first bag
+    Millis longestIdle{};    // working time a line may stand still to spare a bag
+    Millis prepareTime{};    // bench busy from the start of a bag until it is mixed
     std::size_t preparers = 1;
     std::vector<Line> lines{};  // in order of priority
     std::vector<BagStock> bags{};

@@ -13,8 +13,8 @@
 #include <string>
 #include <vector>
 
-#include "core/record/csv.h"
 #include "core/base/local_days.h"
+#include "core/record/csv.h"
 #include "core/record/manifest.h"
 #include "core/record/sink.h"
 #include "core/trail/ports.h"

@@ -10,9 +10,9 @@
 #include <string>
 #include <vector>
 
+#include "core/base/local_days.h"
 #include "core/bench/state.h"
 #include "core/record/csv.h"
-#include "core/base/local_days.h"
 
 namespace bathside {
 

@@ -24,7 +24,8 @@ class Frame final : public QWidget {
     Q_OBJECT
 
 public:
-    static constexpr auto kBench = "bench", kSetUp = "setup", kRecord = "record", kStores = "stores";
+    static constexpr auto kBench = "bench", kSetUp = "setup", kRecord = "record",
+                          kStores = "stores";
 
     Frame(StationModel& model, const Language& language, QWidget* parent = nullptr);
 
