@@ -156,8 +156,7 @@ std::optional<RunningLimit> runningLimit(const Bench& bench, const Ampoule& ampo
     RunningLimit thaw{LimitName::Thaw, bath.timed ? bath.at : ampoule.when(Step::Out)->at,
                       card->timesFor(LimitName::Thaw, ampoule.component)};
     if (auto& headsUp = thaw.thresholds.headsUp)
-        headsUp =
-            std::min({*headsUp, thawCue(bench, ampoule), calledAt(bench, ampoule, thaw.from)});
+        headsUp = std::min(thawCue(bench, ampoule), calledAt(bench, ampoule, thaw.from));
     return thaw;
 }
 

@@ -18,6 +18,7 @@
 
 #include "core/base/ids.h"
 #include "core/base/result.h"
+#include "core/bath/probe_source.h"
 #include "core/card/fault.h"
 #include "core/facts/words.h"
 
@@ -38,6 +39,7 @@ struct Probe {
     double resolution = 0;                     // °C
     double drift = 0;                          // °C since calibration, half-width
     std::vector<CalibrationPoint> points;  // by indicated, strictly rising; none: not calibrated
+    ProbeSource source{};
 };
 
 using ProbeFault = DocumentFault;
@@ -45,7 +47,7 @@ using ProbeFault = DocumentFault;
 /// A probe from its JSON document, in one of two forms: °C as decimals (keys of the `reading`
 /// verb's "probe") or whole µ°C (`resolution_uc`, `drift_uc`, and in each point `indicated_uc`,
 /// `reference_uc`, `expanded_uc`), as the trail keeps it. `id`, `name`, `certificate` and
-/// `calibrated` may be left out, `due` only without points.
+/// `calibrated` may be left out, `due` only without points, `source` (probe_source.h) for a hand.
 [[nodiscard]] Result<Probe, ProbeFault> probeFrom(std::string_view document);
 
 /// The canonical document in whole µ°C, fit for a fact; `probeFrom` reads it back to the nearest

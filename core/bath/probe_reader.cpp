@@ -107,6 +107,8 @@ Probe probeIn(JsonObject object)
         probe.due = dayIn(object, "due");
     if (probe.calibrated && probe.due && *probe.due < *probe.calibrated)
         object.refuse("due", "a day not before calibrated");
+    if (auto source = object.objectIfAny("source"))
+        probe.source = sourceIn(*source);
     object.noOthers();
     return probe;
 }
@@ -133,6 +135,8 @@ std::string documentOf(const Probe& probe)
     appendText(out, "name", probe.name);
     out += "\"points\":" + pointsText(probe.points) + ",";
     appendMicros(out, "resolution_uc", probe.resolution);
+    if (!std::holds_alternative<ByHand>(probe.source))
+        out += ",\"source\":" + documentOf(probe.source);
     return out + "}";
 }
 

@@ -14,6 +14,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/bath/card_heat.h"
 #include "core/bath/probe.h"
 #include "core/bath/water.h"
 #include "core/card/card.h"
@@ -43,7 +44,8 @@ struct Ampoule {
     LotStanding lotStanding = LotStanding::Fit;       // when it came out of the cryogen
     std::array<std::optional<Moment>, kSteps> steps;  // by Step; Out is always there
     std::optional<Loss> lost;
-    std::optional<BagId> bag;  // once it is in one
+    std::optional<BagId> bag;           // once it is in one
+    std::optional<MilliCelsius> water{};  // it went into, where a calibrated thermometer told
 
     [[nodiscard]] const std::optional<Moment>& when(Step step) const
     {
@@ -189,6 +191,7 @@ struct Bench {
 
     // the rules in force
     std::map<CardHash, std::shared_ptr<const Card>> cards;
+    std::map<CardHash, std::shared_ptr<const SlushScale>> slush;  // of each card
     std::shared_ptr<const Card> card;  // in force; none before the first is adopted
     std::shared_ptr<const Card> next;  // adopted, in force from the next bag
     std::map<ProbeId, std::shared_ptr<const Probe>> probes;
@@ -198,7 +201,8 @@ struct Bench {
     std::optional<Person> onDuty;
     std::map<CheckId, CheckState> checks;
     std::vector<TakenReading> readings;  // the last ones since the water was changed, oldest first
-    std::optional<TakenReading> lastTaken;  // good or faulty
+    std::optional<TakenReading> lastTaken;   // good or faulty
+    std::map<ProbeId, TakenReading> latest;  // the last one of each probe, good or faulty
     std::optional<Stamp>
         waterSince;  // the shift's opening, or the last change of water: readings count from here
     std::map<ProbeId, Gap> overdue;    // probes read past their due date: by how much (ms) at first

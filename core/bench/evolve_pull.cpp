@@ -53,6 +53,18 @@ BathAtPull bathAt(const Bench& bench, const Event& event)
     return bath;
 }
 
+/// Of the reading that holds, where its thermometer is calibrated: from any other the cue for slush
+/// would be led astray.
+std::optional<MilliCelsius> waterAt(const Bench& bench, const Event& event)
+{
+    if (!bathVerdict(bench, event.at))
+        return std::nullopt;
+    const auto reading = bench.lastGoodReading();
+    const auto probe = bench.probes.find(reading->fact.probe);
+    const bool isCalibrated = probe != bench.probes.end() && !probe->second->points.empty();
+    return isCalibrated ? reading->fact.corrected : std::nullopt;
+}
+
 void takeIn(Bag& bag, const Ampoule& ampoule)
 {
     const auto& diluent = ampoule.when(Step::Diluent);
@@ -84,6 +96,8 @@ void on(Bench& bench, const Event& event, const AmpouleOut& fact)
 void on(Bench& bench, const Event& event, const AmpouleInBath& fact)
 {
     setStep(bench, event, fact.ampoule, Step::Bath, fact.timed);
+    if (Ampoule* ampoule = ampouleIn(bench, fact.ampoule))
+        ampoule->water = waterAt(bench, event);
     const BathAtPull bath = bathAt(bench, event);
     auto& worst = pullIn(bench, fact.ampoule.pull).bath;
     if (!worst || std::pair(badness(bath.verdict), bath.over) >

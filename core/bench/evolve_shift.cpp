@@ -77,6 +77,7 @@ void on(Bench& bench, const Event& event, const CheckOverridden& fact)
 void on(Bench& bench, const Event& event, const ReadingTaken& fact)
 {
     bench.lastTaken = TakenReading{event.at, fact};
+    bench.latest[fact.probe] = *bench.lastTaken;
     if (fact.fault)
         return;
     bench.readings.push_back({event.at, fact});

@@ -45,6 +45,7 @@ void on(Bench& bench, const Event&, const CardAdopted& fact)
         return;
     const auto card = std::make_shared<const Card>(*read);
     bench.cards[card->hash()] = card;
+    bench.slush[card->hash()] = slushScaleOf(card->content());
     (bench.card && bench.shiftIsOpen() ? bench.next : bench.card) = card;
 }
 

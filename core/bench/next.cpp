@@ -4,6 +4,8 @@
 #include <set>
 #include <tuple>
 
+#include "core/bath/thaw_fit.h"
+
 namespace bathside {
 namespace {
 
@@ -255,26 +257,50 @@ bool comesBefore(const Moment& one, int oneNo, const Moment& other, int otherNo)
     return std::pair(one.at.wall, oneNo) < std::pair(other.at.wall, otherNo);
 }
 
+/// How many are in the bath and go before it.
+std::int64_t waitingBefore(const Bench& bench, const Ampoule& ampoule)
+{
+    const Pull* pull = bench.openPull();
+    if (!pull)
+        return 0;
+    return std::ranges::count_if(pull->ampoules, [&](const Ampoule& other) {
+        const auto& since = other.when(Step::Bath);
+        const bool waiting = other.isOpen() && since && !other.when(Step::Diluent);
+        return waiting &&
+               comesBefore(*since, other.ref.no, *ampoule.when(Step::Bath), ampoule.ref.no);
+    });
+}
+
+/// The card's heads-up in the water the ampoule went into: earlier in warmer water; later in
+/// cooler, as long as it leaves the handling before the limit.
+Millis cueInItsWater(const Bench& bench, const Ampoule& ampoule, const Card& card,
+                     const Thresholds<Millis>& times)
+{
+    const Millis usual = times.headsUp.value_or(times.at.value_or(Millis{}));
+    const auto scale = bench.slush.find(card.hash());
+    const auto factor = ampoule.water && scale != bench.slush.end()
+                            ? scale->second->at(*ampoule.water)
+                            : std::nullopt;
+    if (!factor || !times.at)
+        return usual;
+    const std::chrono::duration<double> slush = usual * *factor;
+    return *factor <= 1 ? std::chrono::floor<Millis>(slush)
+                        : std::max(usual, slushCue(slush.count(), *times.at, handling(bench)));
+}
+
 }  // namespace
 
 Millis thawCue(const Bench& bench, const Ampoule& ampoule)
 {
     const Card* card = cardOf(bench, ampoule);
-    const auto& bath = ampoule.when(Step::Bath);
-    if (!card || !bath)
+    if (!card || !ampoule.when(Step::Bath))
         return {};
     const auto& times = card->timesFor(LimitName::Thaw, ampoule.component);
-    const Millis cue = times.headsUp.value_or(times.at.value_or(Millis{}));
-    const Pull* pull = bench.openPull();
-    if (!pull || !times.at)
+    const Millis cue = cueInItsWater(bench, ampoule, *card, times);
+    if (!bench.openPull() || !times.at)
         return cue;
-    const auto before = std::ranges::count_if(pull->ampoules, [&](const Ampoule& other) {
-        const auto& since = other.when(Step::Bath);
-        const bool waiting = other.isOpen() && since && !other.when(Step::Diluent);
-        return waiting && comesBefore(*since, other.ref.no, *bath, ampoule.ref.no);
-    });
-    const Millis early = *times.at - before * handling(bench);
-    return std::max(std::min(cue, early), card->content().shortestThaw);
+    const Millis early = *times.at - waitingBefore(bench, ampoule) * handling(bench);
+    return std::max(std::min(cue, early), std::min(cue, card->content().shortestThaw));
 }
 
 std::vector<Question> questions(const Bench& bench) { return Asker(bench).questions(); }

@@ -45,8 +45,9 @@ struct Pace {
 /// For `n` ampoules at this handling time, by the card in force.
 [[nodiscard]] Pace pace(const Bench& bench, int n);
 
-/// When to call for this ampoule: the card's heads-up, or earlier, so that those before it leave
-/// time.
+/// When to call for this ampoule: the card's heads-up, scaled by the thaw model to the water it
+/// went into where that is known and in the card's range; never so late that handling it would pass
+/// the limit, and earlier where those before it need the time.
 [[nodiscard]] Millis thawCue(const Bench& bench, const Ampoule& ampoule);
 
 enum class QuestionKind : std::uint8_t {

@@ -17,6 +17,7 @@
 #include "core/base/ids.h"
 #include "core/base/time.h"
 #include "core/base/units.h"
+#include "core/card/heat_rules.h"
 #include "core/facts/words.h"
 
 namespace bathside {
@@ -140,6 +141,7 @@ public:
         MilliCelsius diluentLow, diluentHigh;
         StoreRules stores;
         PlanRules plan;
+        HeatRules heat;
         std::vector<Check> checks;
         std::vector<MicroLitres> bagVolumes;  // offered at start, smallest first
         MicroLitres dose, syringe, diluentDrawn;

@@ -81,6 +81,8 @@ private:
             readStores(*stores);
         if (auto plan = root.objectIfAny("plan"))
             readPlan(*plan);
+        if (auto heat = root.objectIfAny("heat"))
+            readHeat(*heat);
         readChecks(root);
         root.noOthers();
     }
@@ -218,6 +220,32 @@ private:
         rules.dosesPerAmpoule =
             plan.wholeIfAny("doses_per_ampoule", {1, 100'000, ""}).value_or(rules.dosesPerAmpoule);
         end(plan, "plan");
+    }
+
+    void readHeat(JsonObject& heat)
+    {
+        HeatRules& rules = m_content.heat;
+        const auto read = [&heat](std::string_view key, const WholeRange& range,
+                                  std::int64_t& value) {
+            value = heat.wholeIfAny(key, range).value_or(value);
+        };
+        read("water_g", {100, 1'000'000, "g"}, rules.waterGrams);
+        read("heater_w", {0, 100'000, "W"}, rules.heaterWatts);
+        read("holding_w", {0, 100'000, "W"}, rules.holdingWatts);
+        read("uptake_ms", {1'000, 600'000, "ms"}, rules.uptakeMs);
+        read("fill_ul", {100, 50'000, "µL"}, rules.fill.count);
+        read("glass_mg", {0, 100'000, "mg"}, rules.glassMilligrams);
+        read("diameter_um", {3'000, 40'000, "µm"}, rules.diameterMicrometres);
+        read("wall_um", {100, 3'000, "µm"}, rules.wallMicrometres);
+        read("freezing_mc", {-10'000, -500, "m°C"}, rules.freezing.count);
+        read("film_w_m2k", {50, 20'000, "W/(m² K)"}, rules.film);
+        read("cue_lowest_mc", {10'000, 60'000, "m°C"}, rules.cueLowest.count);
+        read("cue_highest_mc", {10'000, 60'000, "m°C"}, rules.cueHighest.count);
+        if (rules.wallMicrometres > rules.diameterMicrometres / 4)
+            heat.refuse("wall_um", "at most a quarter of diameter_um");
+        if (rules.cueLowest > rules.cueHighest)
+            heat.refuse("cue_lowest_mc", "at most cue_highest_mc");
+        end(heat, "heat");
     }
 
     void readChecks(JsonObject& root)

@@ -41,14 +41,29 @@ bool concernsPlan(const Fact& fact)
         fact);
 }
 
+/// Outside a shift only what changes is written: nobody works by it.
 bool isNews(const Bench& bench, const ReadingTaken& taken, const Stamp& at)
 {
-    const auto& last = bench.lastTaken;
-    if (!last || last->fact.probe != taken.probe || last->fact.fault != taken.fault)
+    const auto last = bench.latest.find(taken.probe);
+    if (last == bench.latest.end() || last->second.fact.fault != taken.fault)
         return true;
     if (taken.fault)
         return false;
-    return last->fact.verdict != taken.verdict || elapsed(last->at, at).time >= kTraceEvery;
+    const bool isDue = bench.shiftIsOpen() && elapsed(last->second.at, at).time >= kTraceEvery;
+    return isDue || last->second.fact.verdict != taken.verdict;
+}
+
+bool isStep(const Intent& intent)
+{
+    return std::holds_alternative<TakeOut>(intent) || std::holds_alternative<MoveOn>(intent);
+}
+
+/// What the reading comes to, itself first; nothing before there is a card.
+std::vector<Fact> judgedBy(const State& state, const RawReading& reading)
+{
+    const Tap tap{.id = {}, .place = {}, .at = reading.at};
+    return decide(state, TakeReading{reading.probe, reading.value}, tap)
+        .value_or(std::vector<Fact>{});
 }
 
 }  // namespace
@@ -74,6 +89,8 @@ Result<Taken, Refusal> Station::handle(const Intent& intent, const TapInput& inp
                   .place = input.place,
                   .at = input.at,
                   .byReceipt = input.byReceipt};
+    if (isStep(intent))
+        writeThinned();
     auto taken = take(intent, tap);
     if (!taken && !tap.place.empty())
         write({TapRefused{std::string(nameOf(intent)), std::string(nameOf(taken.error().code))}},
@@ -90,16 +107,30 @@ Result<Taken, Refusal> Station::note(const Intent& intent)
 
 void Station::feed(const RawReading& reading)
 {
-    const Tap tap{.id = m_newTapId(), .place = {}, .at = reading.at};
-    const auto decision = decide(m_state, TakeReading{reading.probe, reading.value}, tap);
-    if (!decision || decision->empty())
+    auto said = judgedBy(m_state, reading);
+    const auto* taken = said.empty() ? nullptr : std::get_if<ReadingTaken>(&said.front());
+    if (!taken)
         return;
-    const auto* taken = std::get_if<ReadingTaken>(&decision->front());
-    if (!taken || !isNews(m_state.bench, *taken, reading.at))
+    if (!isNews(m_state.bench, *taken, reading.at)) {
+        if (!taken->fault)
+            m_thinned.insert_or_assign(reading.probe, reading);
         return;
-    write(*decision, tap);
+    }
+    writeReading(reading, std::move(said));
     settle();
     changed();
+}
+
+void Station::writeReading(const RawReading& reading, std::vector<Fact> said)
+{
+    m_thinned.erase(reading.probe);
+    write(std::move(said), Tap{.id = m_newTapId(), .place = {}, .at = reading.at});
+}
+
+void Station::writeThinned()
+{
+    for (const auto& [probe, reading] : std::exchange(m_thinned, {}))
+        writeReading(reading, judgedBy(m_state, reading));
 }
 
 void Station::tick()

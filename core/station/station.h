@@ -8,6 +8,7 @@
 // after it, what is not durable yet; `record()` tells the two apart. One thread. (Spec: the trail.)
 
 #include <functional>
+#include <map>
 #include <vector>
 
 #include "core/alarms/alarms.h"
@@ -49,7 +50,8 @@ public:
     Result<Taken, Refusal> handle(const Intent& intent, const TapInput& tap);
     /// The program's own: start, alarms, sound, store. Refusals are returned and not noted.
     Result<Taken, Refusal> note(const Intent& intent);
-    /// A thermometer's reading: written when the verdict or the fault changes, else thinned.
+    /// A thermometer's reading: written when its verdict or fault changes, else thinned: in a shift
+    /// every 10 s, and the last one before each step of an ampoule.
     void feed(const RawReading& reading);
     /// From now on the day is planned anew as it goes, and the next pull's start written down when
     /// it moves; never while a bag is being made up. `days` outlives the station.
@@ -68,6 +70,8 @@ public:
 
 private:
     Result<Taken, Refusal> take(const Intent& intent, const Tap& tap);
+    void writeReading(const RawReading& reading, std::vector<Fact> said);
+    void writeThinned();
     Taken write(std::vector<Fact> facts, const Tap& tap);
     void settle();
     void settleAlarms(const Stamp& now);
@@ -79,6 +83,7 @@ private:
     const Clock& m_clock;
     Recorder& m_recorder;
     std::function<TapId()> m_newTapId;
+    std::map<ProbeId, RawReading> m_thinned;  // newer than what is written of that probe
     RecordState m_record;
     std::optional<BootTime> m_nextChange;
     const LocalDays* m_days = nullptr;

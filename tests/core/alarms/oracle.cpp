@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <set>
 
+#include "core/bath/card_heat.h"
+
 namespace bathside::test {
 namespace {
 
@@ -102,14 +104,28 @@ private:
                     moments.insert(*at);
             }
         }
+        const Millis usual = inItsWater(*row.headsUp, *ampoule.inBath());
         for (auto it = moments.begin(); std::next(it) != moments.end(); ++it) {
             const Millis early = *row.limit - waitingBefore(pull, ampoule, *it) * handling(*it);
-            const Millis cue = std::min(*row.headsUp, std::max(kShortestThaw, early));
+            const Millis cue = std::min(usual, std::max(kShortestThaw, early));
             const Millis call = std::max(*it, start + cue);
             if (call < *std::next(it))
                 return call;
         }
         return end;
+    }
+
+    /// The day's thermometer is calibrated and shows 28, 29 or 30.5 °C (day_script.cpp); what a
+    /// warmer bath makes of the time is the thaw model's business, checked elsewhere.
+    Millis inItsWater(Millis usual, Millis in) const
+    {
+        static const SlushScale scale({}, {28'000});
+        const auto said = lastSaid(in);
+        if (!said || in - said->at >= kOldestReading || said->verdict == Verdict::Inside)
+            return usual;
+        const MilliCelsius bath{said->verdict == Verdict::Outside ? 30'500 : 29'000};
+        const std::chrono::duration<double> scaled = usual * *scale.at(bath);
+        return std::chrono::floor<Millis>(scaled);
     }
 
     static int waitingBefore(const PullLife& pull, const AmpouleLife& ampoule, Millis at)

@@ -129,6 +129,42 @@ TEST(PaceTest, theCueOfEachLeavesTimeForThoseBeforeIt)
     EXPECT_EQ(cue(3), std::chrono::seconds(80));
 }
 
+/// The cue of the one ampoule, put into water of that temperature by this thermometer.
+Millis cueIn(std::int64_t water, const char* document)
+{
+    BenchShift shift;
+    shift.open();
+    if (*document)
+        shift.say(DescribeProbe{{"p1"}, document});
+    shift.say(TakeReading{{"p1"}, MilliCelsius{water}});
+    shift.readyBag("B1").at(60).say(out({1}));
+    shift.at(65).say(moved(Step::Bath));
+    shift.at(70).say(TakeReading{{"p1"}, MilliCelsius{27'000}});  // moves nothing any more
+    return thawCue(shift.bench(), *shift.bench().ampoule({1, 1}));
+}
+
+constexpr auto kCalibrated = R"({"resolution_uc": 10000, "drift_uc": 0, "due": "2027-01-01",
+    "points": [{"indicated_uc": 28000000, "reference_uc": 28000000, "expanded_uc": 50000}]})";
+
+// The card calls at 80 s of 90 s, with 8 s of handling, at 28 °C.
+TEST(PaceTest, theCueFollowsTheWaterTheAmpouleWentInto)
+{
+    using namespace std::chrono_literals;
+    EXPECT_EQ(cueIn(28'000, kCalibrated), 80s);
+    const Millis warm = cueIn(30'000, kCalibrated);
+    EXPECT_LT(warm, 78s);  // some 3 % a degree
+    EXPECT_GT(warm, 72s);
+    EXPECT_GT(cueIn(27'800, kCalibrated), 80s);
+    EXPECT_EQ(cueIn(25'000, kCalibrated), 82s);  // 90 - 8: never later than the limit allows
+}
+
+TEST(PaceTest, theCueIsTheCardsWhereTheWaterIsNotKnown)
+{
+    using namespace std::chrono_literals;
+    EXPECT_EQ(cueIn(30'000, ""), 80s);           // no calibration
+    EXPECT_EQ(cueIn(42'000, kCalibrated), 80s);  // beyond the card's range
+}
+
 TEST(BagTest, whatIsLeftFollowsFromTheBirdsAndTheDose)
 {
     BenchShift shift;

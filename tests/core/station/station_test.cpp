@@ -95,6 +95,61 @@ TEST(StationTest, aSteadyThermometerIsWrittenEveryTenSecondsAndAtEveryChange)
     EXPECT_EQ(shift.all<ReadingTaken>().size(), 8U);
 }
 
+TEST(StationTest, twoThermometersAreThinnedEachForItself)
+{
+    BenchShift shift;
+    shift.open();
+    for (int second = 0; second < 60; ++second) {
+        shift.at(second);
+        shift.station.feed({{"p1"}, shift.clock.now(), MilliCelsius{28'000}});
+        shift.station.feed({{"p2"}, shift.clock.now(), MilliCelsius{28'100}});
+    }
+    EXPECT_EQ(shift.all<ReadingTaken>().size(), 12U);
+}
+
+TEST(StationTest, aChangeOfVerdictIsOneEvent)
+{
+    BenchShift shift;
+    shift.open();
+    constexpr int kOut = 3, kBack = 7;  // s
+    for (int second = 0; second < 10; ++second) {
+        const bool isOut = second >= kOut && second < kBack;
+        shift.at(second).station.feed(
+            {{"p1"}, shift.clock.now(), MilliCelsius{isOut ? 29'500 : 28'000}});
+    }
+    const auto taken = shift.all<ReadingTaken>();
+    ASSERT_EQ(taken.size(), 3U);
+    EXPECT_EQ(taken[1].verdict, Verdict::Outside);
+    EXPECT_EQ(taken[2].verdict, Verdict::Undecided);  // not calibrated: at best
+}
+
+TEST(StationTest, theLastReadingBeforeAStepIsWrittenWithItsOwnInstant)
+{
+    BenchShift shift;
+    shift.open().readyBag("B1").at(60).say(out({1}));
+    shift.station.feed({{"p1"}, shift.clock.now(), MilliCelsius{28'000}});
+    shift.at(63).station.feed({{"p1"}, shift.clock.now(), MilliCelsius{28'050}});
+    EXPECT_EQ(shift.all<ReadingTaken>().size(), 1U);
+    const Seq before = shift.bench().lastSeq;
+    shift.at(65).say(moved(Step::Bath));
+    EXPECT_EQ(shift.kindsFrom(before + 1).front(), "reading.taken");
+    const Event& event = shift.recorder.events[static_cast<std::size_t>(before)];
+    EXPECT_EQ(std::get<ReadingTaken>(event.fact).raw, MilliCelsius{28'050});
+    EXPECT_EQ((shift.clock.now().boot - event.at.boot) / std::chrono::seconds(1), 2);
+    shift.at(66).say(moved(Step::Opened));  // nothing new to write
+    EXPECT_EQ(shift.all<ReadingTaken>().size(), 2U);
+}
+
+TEST(StationTest, outsideAShiftOnlyChangesAreWritten)
+{
+    BenchShift shift;
+    for (int second = 0; second < 600; ++second)
+        shift.at(second).station.feed({{"p1"}, shift.clock.now(), MilliCelsius{28'000}});
+    EXPECT_EQ(shift.all<ReadingTaken>().size(), 1U);
+    shift.station.feed({{"p1"}, shift.clock.now(), ReadingFault::Lost});
+    EXPECT_EQ(shift.all<ReadingTaken>().size(), 2U);
+}
+
 TEST(StationTest, whatWouldBeTakenIsWhatIsTaken)
 {
     BenchShift shift;

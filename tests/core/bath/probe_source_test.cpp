@@ -1,0 +1,77 @@
+#include "core/bath/probe_source.h"
+
+#include <gtest/gtest.h>
+
+#include "core/bath/probe.h"
+#include "core/trail/whole_json.h"
+
+namespace bathside {
+namespace {
+
+std::string with(const std::string& source)
+{
+    return R"({"resolution_uc": 62500, "drift_uc": 0, "points": [], "source": )" + source + "}";
+}
+
+std::string serial(const std::string& baud, const std::string& pattern,
+                   const std::string& port = "/dev/ttyUSB0")
+{
+    return R"({"kind": "serial", "port": ")" + port + R"(", "baud": )" + baud +
+           R"(, "pattern": ")" + pattern + R"(", "decimal": "comma", "shows": "pt100"})";
+}
+
+TEST(ProbeSourceTest, aDocumentWithoutOneIsReadByHandAndStaysAsItWas)
+{
+    const auto probe = probeFrom(R"({"resolution_uc": 1, "drift_uc": 0, "points": []})");
+    ASSERT_TRUE(probe);
+    EXPECT_EQ(probe->source, ProbeSource(ByHand{}));
+    EXPECT_EQ(documentOf(*probe), R"({"drift_uc":0,"points":[],"resolution_uc":1})");
+}
+
+TEST(ProbeSourceTest, eachKindReadsBackWhatTheTrailKeeps)
+{
+    const ProbeSource all[] = {
+        OneWire{"28-0000075f2b1c"},
+        SerialLine{"/dev/ttyUSB0", 19'200, "T = # C", DecimalSign::Comma, LineUnit::Pt1000},
+        OutOfUse{}};
+    for (const ProbeSource& source : all) {
+        Probe probe;
+        probe.source = source;
+        const std::string kept = documentOf(probe);
+        EXPECT_TRUE(isPayload(kept)) << kept;  // canonical, and whole numbers only
+        const auto again = probeFrom(kept);
+        ASSERT_TRUE(again) << kept << again.error().key;
+        EXPECT_EQ(again->source, source) << kept;
+    }
+}
+
+struct FaultCase {
+    const char* name;
+    std::string source;
+    const char* key;
+};
+
+class ProbeSourceFault : public testing::TestWithParam<FaultCase> {};
+
+TEST_P(ProbeSourceFault, namesItsKey)
+{
+    const auto probe = probeFrom(with(GetParam().source));
+    ASSERT_FALSE(probe);
+    EXPECT_EQ(probe.error().key, GetParam().key);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Bath, ProbeSourceFault,
+    testing::Values(FaultCase{"UnknownKind", R"({"kind": "radio"})", "source.kind"},
+                    FaultCase{"NoDevice", R"({"kind": "one-wire"})", "source.device"},
+                    FaultCase{"DeviceElsewhere", R"({"kind": "one-wire", "device": "../../x"})",
+                              "source.device"},
+                    FaultCase{"NoSuchSpeed", serial("9601", "#"), "source.baud"},
+                    FaultCase{"NoNumber", serial("9600", "T = C"), "source.pattern"},
+                    FaultCase{"PortFromNowhere", serial("9600", "#", "ttyUSB0"), "source.port"},
+                    FaultCase{"MoreThanAskedFor", R"({"kind": "hand", "device": "28-1"})",
+                              "source.device"}),
+    [](const auto& test) { return std::string(test.param.name); });
+
+}  // namespace
+}  // namespace bathside
