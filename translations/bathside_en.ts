@@ -5,20 +5,20 @@
     <name>Alarm</name>
     <message>
         <source>Not recorded: go on, call the shift lead, leave the station on</source>
-        <translation type="unfinished"></translation>
+        <translation>Not recorded: go on, call the shift lead, leave the station on</translation>
     </message>
     <message>
         <source>The clock was changed: compare it with another</source>
-        <translation type="unfinished"></translation>
+        <translation>The clock was changed: compare it with another</translation>
     </message>
     <message>
         <source>The thermometer is lost: measure by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>The thermometer is lost: measure by hand</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>whom it is about, and what to do</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message numerus="yes">
         <source>%n bird(s) over</source>
@@ -38,11 +38,11 @@
     </message>
     <message>
         <source>Nothing is due.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nothing is due.</translation>
     </message>
     <message>
         <source>No sound: watch the screen</source>
-        <translation type="unfinished"></translation>
+        <translation>No sound: watch the screen</translation>
     </message>
     <message numerus="yes">
         <source>+%n</source>
@@ -66,139 +66,139 @@
     <message>
         <source>lot %1</source>
         <comment>on a bag&apos;s label</comment>
-        <translation type="unfinished"></translation>
+        <translation>lot %1</translation>
     </message>
     <message>
         <source>mixed %1 by %2</source>
         <comment>when and by whom; on a bag&apos;s label</comment>
-        <translation type="unfinished"></translation>
+        <translation>mixed %1 by %2</translation>
     </message>
     <message>
         <source>Bag %1</source>
         <comment>heading of its label</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bag %1</translation>
     </message>
     <message>
         <source>use by</source>
         <comment>before a time, on a bag&apos;s label</comment>
-        <translation type="unfinished"></translation>
+        <translation>use by</translation>
     </message>
     <message>
         <source>REHEARSAL: not for birds</source>
         <comment>on a bag&apos;s label</comment>
-        <translation type="unfinished"></translation>
+        <translation>REHEARSAL: not for birds</translation>
     </message>
 </context>
 <context>
     <name>BagPlaceText</name>
     <message>
         <source>not hung</source>
-        <translation type="unfinished"></translation>
+        <translation>not hung</translation>
     </message>
     <message>
         <source>swirl now</source>
-        <translation type="unfinished"></translation>
+        <translation>swirl now</translation>
     </message>
     <message>
         <source>ON HOLD: %1</source>
         <extracomment>On a bag&apos;s tile; %1 is why (&quot;leak&quot;).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ON HOLD: %1</translation>
     </message>
     <message>
         <source>swirl: %1</source>
         <extracomment>On a narrow tile: when the bag has to be swirled next; %1 is &quot;8 min&quot; or &quot;45 s&quot;.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>swirl: %1</translation>
     </message>
     <message>
         <source>making up</source>
-        <translation type="unfinished"></translation>
+        <translation>making up</translation>
     </message>
 </context>
 <context>
     <name>BagText</name>
     <message>
         <source>On hold: why?</source>
-        <translation type="unfinished"></translation>
+        <translation>On hold: why?</translation>
     </message>
     <message>
         <source>How much is left in the bag?</source>
-        <translation type="unfinished"></translation>
+        <translation>How much is left in the bag?</translation>
     </message>
     <message>
         <source>volume left …</source>
-        <translation type="unfinished"></translation>
+        <translation>volume left …</translation>
     </message>
     <message>
         <source>Taken down: why?</source>
-        <translation type="unfinished"></translation>
+        <translation>Taken down: why?</translation>
     </message>
     <message>
         <source>checked and good</source>
-        <translation type="unfinished"></translation>
+        <translation>checked and good</translation>
     </message>
     <message>
         <source>held by mistake</source>
-        <translation type="unfinished"></translation>
+        <translation>held by mistake</translation>
     </message>
     <message>
         <source>the lead accepts it</source>
-        <translation type="unfinished"></translation>
+        <translation>the lead accepts it</translation>
     </message>
     <message>
         <source>Released: why?</source>
-        <translation type="unfinished"></translation>
+        <translation>Released: why?</translation>
     </message>
     <message>
         <source>Which shift lead releases it? Initials</source>
-        <translation type="unfinished"></translation>
+        <translation>Which shift lead releases it? Initials</translation>
     </message>
     <message>
         <source>SWIRLED</source>
-        <translation type="unfinished"></translation>
+        <translation>SWIRLED</translation>
     </message>
     <message>
         <source>INSPECTED: GOOD</source>
-        <translation type="unfinished"></translation>
+        <translation>INSPECTED: GOOD</translation>
     </message>
     <message>
         <source>INSPECTED: NOT GOOD</source>
-        <translation type="unfinished"></translation>
+        <translation>INSPECTED: NOT GOOD</translation>
     </message>
     <message>
         <source>DILUENT DRAWN</source>
-        <translation type="unfinished"></translation>
+        <translation>DILUENT DRAWN</translation>
     </message>
     <message>
         <source>MIXED</source>
-        <translation type="unfinished"></translation>
+        <translation>MIXED</translation>
     </message>
     <message>
         <source>moved to …</source>
-        <translation type="unfinished"></translation>
+        <translation>moved to …</translation>
     </message>
     <message>
         <source>hung on …</source>
-        <translation type="unfinished"></translation>
+        <translation>hung on …</translation>
     </message>
     <message>
         <source>put on hold …</source>
-        <translation type="unfinished"></translation>
+        <translation>put on hold …</translation>
     </message>
     <message>
         <source>released …</source>
-        <translation type="unfinished"></translation>
+        <translation>released …</translation>
     </message>
     <message>
         <source>taken down …</source>
-        <translation type="unfinished"></translation>
+        <translation>taken down …</translation>
     </message>
     <message>
         <source>%1: hung on which line?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: hung on which line?</translation>
     </message>
     <message>
         <source>Which bag?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which bag?</translation>
     </message>
 </context>
 <context>
@@ -213,22 +213,22 @@
     </message>
     <message>
         <source>which ampoules?</source>
-        <translation type="unfinished"></translation>
+        <translation>which ampoules?</translation>
     </message>
     <message>
         <source>which lot?</source>
-        <translation type="unfinished"></translation>
+        <translation>which lot?</translation>
     </message>
     <message>
         <source>%1, %2</source>
         <extracomment>Under the big button: which bag has been hung on which line.
 ----------
 Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>NOT GOOD</source>
-        <translation type="unfinished"></translation>
+        <translation>NOT GOOD</translation>
     </message>
     <message numerus="yes">
         <source>%1: too early by %n minute(s)</source>
@@ -247,47 +247,86 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>DayPlan</name>
+    <message>
+        <source>cannot be done: %1</source>
+        <comment>a line</comment>
+        <translation>cannot be done: %1</translation>
+    </message>
+    <message>
+        <source>the bench</source>
+        <translation>the bench</translation>
+    </message>
+    <message>
+        <source>Not everything can be done</source>
+        <translation>Not everything can be done</translation>
+    </message>
+    <message>
+        <source>Everything can be done</source>
+        <translation>Everything can be done</translation>
+    </message>
+    <message numerus="yes">
+        <source>Everything can be done; %n thing(s) to look at</source>
+        <translation>
+            <numerusform>Everything can be done; %n thing to look at</numerusform>
+            <numerusform>Everything can be done; %n things to look at</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>now</translation>
+    </message>
+    <message>
+        <source>next pull</source>
+        <translation>next pull</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation>look</translation>
+    </message>
+</context>
+<context>
     <name>Fact</name>
     <message>
         <source>%1, %2</source>
         <comment>name of a limit, whom it is about</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>Deviation: %1, %2, by %3.</source>
         <comment>name of the limit, whom, by how much</comment>
-        <translation type="unfinished"></translation>
+        <translation>Deviation: %1, %2, by %3.</translation>
     </message>
     <message>
         <source>Judged again: %1, %2, the limit was kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Judged again: %1, %2, the limit was kept.</translation>
     </message>
     <message>
         <source>Judged again: %1, %2, passed by %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Judged again: %1, %2, passed by %3.</translation>
     </message>
     <message>
         <source>Alarm, %1: %2.</source>
         <comment>level, what about</comment>
-        <translation type="unfinished"></translation>
+        <translation>Alarm, %1: %2.</translation>
     </message>
     <message>
         <source>Alarm sounded on %1, %2 after it was due: %3.</source>
         <comment>loudspeaker, time, what about</comment>
-        <translation type="unfinished"></translation>
+        <translation>Alarm sounded on %1, %2 after it was due: %3.</translation>
     </message>
     <message>
         <source>Alarm heard: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alarm heard: %1.</translation>
     </message>
     <message>
         <source>Alarm ended: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alarm ended: %1.</translation>
     </message>
     <message>
         <source>Entry %1 was corrected: %2 is %3. Reason: %4.</source>
         <comment>number, which part, new value, reason</comment>
-        <translation type="unfinished"></translation>
+        <translation>Entry %1 was corrected: %2 is %3. Reason: %4.</translation>
     </message>
     <message numerus="yes">
         <source>Taken back: %n entries, %1.</source>
@@ -308,222 +347,222 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>Asked &quot;%1&quot;, answered &quot;%2&quot;.</source>
         <comment>question&apos;s id, choice</comment>
-        <translation type="unfinished"></translation>
+        <translation>Asked &quot;%1&quot;, answered &quot;%2&quot;.</translation>
     </message>
     <message>
         <source>Note: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Note: %1</translation>
     </message>
     <message>
         <source>A tap was refused: %1 (%2).</source>
         <comment>what was tapped, why</comment>
-        <translation type="unfinished"></translation>
+        <translation>A tap was refused: %1 (%2).</translation>
     </message>
     <message>
         <source>Scanned: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Scanned: %1</translation>
     </message>
     <message>
         <source>%1 Implied by a later step, not timed.</source>
         <comment>added to a whole sentence</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Implied by a later step, not timed.</translation>
     </message>
     <message>
         <source>Bag %1 was started: %2, diluent lot %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bag %1 was started: %2, diluent lot %3.</translation>
     </message>
     <message>
         <source>Bag %1 was started: %2, diluent lot %3, at %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bag %1 was started: %2, diluent lot %3, at %4.</translation>
     </message>
     <message>
         <source>Bag %1 was inspected and is good.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bag %1 was inspected and is good.</translation>
     </message>
     <message>
         <source>Bag %1 was inspected and is not good.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bag %1 was inspected and is not good.</translation>
     </message>
     <message>
         <source>%1 of diluent were drawn from bag %2.</source>
         <comment>volume, bag</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 of diluent were drawn from bag %2.</translation>
     </message>
     <message>
         <source>Bag %1 was mixed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bag %1 was mixed.</translation>
     </message>
     <message>
         <source>Bag %1 was swirled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bag %1 was swirled.</translation>
     </message>
     <message>
         <source>Bag %1 was hung on line %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bag %1 was hung on line %2.</translation>
     </message>
     <message>
         <source>Bag %1 was put on hold: %2.</source>
         <comment>bag, reason</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bag %1 was put on hold: %2.</translation>
     </message>
     <message>
         <source>Bag %1 was put on hold: %2, %3.</source>
         <comment>bag, reason, more words</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bag %1 was put on hold: %2, %3.</translation>
     </message>
     <message>
         <source>Bag %1 was released by %2. Reason: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bag %1 was released by %2. Reason: %3.</translation>
     </message>
     <message>
         <source>Bag %1 was taken down: %2, %3 left.</source>
         <comment>bag, reason, volume</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bag %1 was taken down: %2, %3 left.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 came out of the cryogen: %3, lot %4.</source>
         <comment>ampoule, pull, component, lot</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ampoule %1 of pull %2 came out of the cryogen: %3, lot %4.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 went into the bath.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ampoule %1 of pull %2 went into the bath.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 was opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ampoule %1 of pull %2 was opened.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 went into diluent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ampoule %1 of pull %2 went into diluent.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 was rinsed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ampoule %1 of pull %2 was rinsed.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 went into bag %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ampoule %1 of pull %2 went into bag %3.</translation>
     </message>
     <message>
         <source>Ampoule %1 of pull %2 was lost: %3.</source>
         <comment>ampoule, pull, reason</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ampoule %1 of pull %2 was lost: %3.</translation>
     </message>
     <message>
         <source>The cane at %1 was out of the cryogen for %2; what stays on it is in quarantine.</source>
-        <translation type="unfinished"></translation>
+        <translation>The cane at %1 was out of the cryogen for %2; what stays on it is in quarantine.</translation>
     </message>
     <message>
         <source>The next pull is planned for %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>The next pull is planned for %1.</translation>
     </message>
     <message>
         <source>The shift opened, local time of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>The shift opened, local time of %1.</translation>
     </message>
     <message>
         <source>The shift closed: ampoules out %1, in bags %2, lost %3; bags %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>The shift closed: ampoules out %1, in bags %2, lost %3; bags %4.</translation>
     </message>
     <message>
         <source>%1 came on duty.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 came on duty.</translation>
     </message>
     <message>
         <source>Check &quot;%1&quot; is done: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Check &quot;%1&quot; is done: %2.</translation>
     </message>
     <message>
         <source>Check &quot;%1&quot; failed: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Check &quot;%1&quot; failed: %2.</translation>
     </message>
     <message>
         <source>Check &quot;%1&quot; is done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Check &quot;%1&quot; is done.</translation>
     </message>
     <message>
         <source>Check &quot;%1&quot; failed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Check &quot;%1&quot; failed.</translation>
     </message>
     <message>
         <source>Check &quot;%1&quot; was overridden. Reason: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Check &quot;%1&quot; was overridden. Reason: %2.</translation>
     </message>
     <message>
         <source>Bath: no reading. %1</source>
         <comment>followed by the sentence that says why</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bath: no reading. %1</translation>
     </message>
     <message>
         <source>Bath: no reading.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bath: no reading.</translation>
     </message>
     <message>
         <source>Bath: %1, %2.</source>
         <comment>temperature, verdict</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bath: %1, %2.</translation>
     </message>
     <message>
         <source>The bath water was changed. Reason: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>The bath water was changed. Reason: %1.</translation>
     </message>
     <message>
         <source>Line %1: %2 birds in all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Line %1: %2 birds in all.</translation>
     </message>
     <message>
         <source>Line %1: the needle was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Line %1: the needle was changed.</translation>
     </message>
     <message>
         <source>Line %1 stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Line %1 stopped.</translation>
     </message>
     <message>
         <source>Line %1 is going again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Line %1 is going again.</translation>
     </message>
     <message>
         <source>Line %1: the dose was checked and is right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Line %1: the dose was checked and is right.</translation>
     </message>
     <message>
         <source>Line %1: the dose was checked and is wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Line %1: the dose was checked and is wrong.</translation>
     </message>
     <message>
         <source>The station started for a rehearsal, version %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>The station started for a rehearsal, version %1.</translation>
     </message>
     <message>
         <source>The station started, version %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>The station started, version %1.</translation>
     </message>
     <message>
         <source>The station stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>The station stopped.</translation>
     </message>
     <message>
         <source>The wall clock was put back by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>The wall clock was put back by %1.</translation>
     </message>
     <message>
         <source>The wall clock was put forward by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>The wall clock was put forward by %1.</translation>
     </message>
     <message>
         <source>The wall clock is synchronised.</source>
-        <translation type="unfinished"></translation>
+        <translation>The wall clock is synchronised.</translation>
     </message>
     <message>
         <source>The wall clock is not synchronised.</source>
-        <translation type="unfinished"></translation>
+        <translation>The wall clock is not synchronised.</translation>
     </message>
     <message>
         <source>The record failed. %1</source>
         <comment>followed by the sentence that says why</comment>
-        <translation type="unfinished"></translation>
+        <translation>The record failed. %1</translation>
     </message>
     <message numerus="yes">
         <source>The record works again; %n event(s) were brought in.</source>
@@ -535,25 +574,25 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>The alarm was heard from %1.</source>
         <comment>a loudspeaker</comment>
-        <translation type="unfinished"></translation>
+        <translation>The alarm was heard from %1.</translation>
     </message>
     <message>
         <source>The sound was lost on %1.</source>
         <comment>a loudspeaker</comment>
-        <translation type="unfinished"></translation>
+        <translation>The sound was lost on %1.</translation>
     </message>
     <message>
         <source>The sound is back on %1.</source>
         <comment>a loudspeaker</comment>
-        <translation type="unfinished"></translation>
+        <translation>The sound is back on %1.</translation>
     </message>
     <message>
         <source>A procedure card was adopted.</source>
-        <translation type="unfinished"></translation>
+        <translation>A procedure card was adopted.</translation>
     </message>
     <message>
         <source>Thermometer %1 was described.</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermometer %1 was described.</translation>
     </message>
     <message numerus="yes">
         <source>%n bird(s)</source>
@@ -565,123 +604,123 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>Line %1 is planned no more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Line %1 is planned no more.</translation>
     </message>
     <message>
         <source>Line %1 is planned: %2 birds at %3 an hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Line %1 is planned: %2 birds at %3 an hour.</translation>
     </message>
     <message>
         <source>Received: %1 of %2, at %3.</source>
         <comment>how many, what, place</comment>
-        <translation type="unfinished"></translation>
+        <translation>Received: %1 of %2, at %3.</translation>
     </message>
     <message>
         <source>Moved: %1 of %2, from %3 to %4.</source>
         <comment>how many, what, places</comment>
-        <translation type="unfinished"></translation>
+        <translation>Moved: %1 of %2, from %3 to %4.</translation>
     </message>
     <message>
         <source>Counted: %1 of %2, at %3.</source>
         <comment>how many, what, place</comment>
-        <translation type="unfinished"></translation>
+        <translation>Counted: %1 of %2, at %3.</translation>
     </message>
     <message>
         <source>Taken out of the stores: %1 of %2, from %3. Reason: %4.</source>
         <comment>how many, what, place, why</comment>
-        <translation type="unfinished"></translation>
+        <translation>Taken out of the stores: %1 of %2, from %3. Reason: %4.</translation>
     </message>
     <message>
         <source>Put in quarantine: %1 at %2. Reason: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Put in quarantine: %1 at %2. Reason: %3.</translation>
     </message>
     <message>
         <source>Put in quarantine: %1. Reason: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Put in quarantine: %1. Reason: %2.</translation>
     </message>
     <message>
         <source>%1 released %2 from quarantine. Reason: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 released %2 from quarantine. Reason: %3.</translation>
     </message>
     <message>
         <source>%1 allowed %2 for this shift. Reason: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 allowed %2 for this shift. Reason: %3.</translation>
     </message>
     <message>
         <source>The next ampoules of %1 are of lot %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>The next ampoules of %1 are of lot %2.</translation>
     </message>
     <message>
         <source>The balance of the stores was carried into this shift.</source>
-        <translation type="unfinished"></translation>
+        <translation>The balance of the stores was carried into this shift.</translation>
     </message>
 </context>
 <context>
     <name>Fault</name>
     <message>
         <source>The disk is full. Free some space; what waits is then written.</source>
-        <translation type="unfinished"></translation>
+        <translation>The disk is full. Free some space; what waits is then written.</translation>
     </message>
     <message>
         <source>The folder of the record is read-only. Choose one that can be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>The folder of the record is read-only. Choose one that can be written.</translation>
     </message>
     <message>
         <source>Writing the record is not permitted. Ask who looks after this computer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Writing the record is not permitted. Ask who looks after this computer.</translation>
     </message>
     <message>
         <source>Another program holds the record. Close it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Another program holds the record. Close it first.</translation>
     </message>
     <message>
         <source>The record is damaged. It is kept as it is; tell the shift lead.</source>
-        <translation type="unfinished"></translation>
+        <translation>The record is damaged. It is kept as it is; tell the shift lead.</translation>
     </message>
     <message>
         <source>That file is no record of this program. It was left alone; choose another.</source>
-        <translation type="unfinished"></translation>
+        <translation>That file is no record of this program. It was left alone; choose another.</translation>
     </message>
     <message>
         <source>The record was written by a later version. Use that version.</source>
-        <translation type="unfinished"></translation>
+        <translation>The record was written by a later version. Use that version.</translation>
     </message>
     <message>
         <source>A write to the record failed. What happened is kept and written later.</source>
-        <translation type="unfinished"></translation>
+        <translation>A write to the record failed. What happened is kept and written later.</translation>
     </message>
     <message>
         <source>Whether the last write is safe is not known. Work goes on in a second file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Whether the last write is safe is not known. Work goes on in a second file.</translation>
     </message>
     <message>
         <source>The record lies on a network drive, which is not safe. Move it to this computer.</source>
-        <translation type="unfinished"></translation>
+        <translation>The record lies on a network drive, which is not safe. Move it to this computer.</translation>
     </message>
     <message>
         <source>The record and the screen disagree. Restart the station.</source>
-        <translation type="unfinished"></translation>
+        <translation>The record and the screen disagree. Restart the station.</translation>
     </message>
     <message>
         <source>%1 (System error %2.)</source>
         <comment>a whole sentence; a number</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (System error %2.)</translation>
     </message>
     <message>
         <source>The procedure card cannot be used: expected %1, found %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>The procedure card cannot be used: expected %1, found %2.</translation>
     </message>
     <message>
         <source>The procedure card cannot be used: at &quot;%1&quot;, expected %2, found %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>The procedure card cannot be used: at &quot;%1&quot;, expected %2, found %3.</translation>
     </message>
     <message>
         <source>The thermometer&apos;s description cannot be used: expected %1, found %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>The thermometer&apos;s description cannot be used: expected %1, found %2.</translation>
     </message>
     <message>
         <source>The thermometer&apos;s description cannot be used: at &quot;%1&quot;, expected %2, found %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>The thermometer&apos;s description cannot be used: at &quot;%1&quot;, expected %2, found %3.</translation>
     </message>
     <message numerus="yes">
         <source>%n event(s) wait to be recorded. Go on working.</source>
@@ -692,7 +731,7 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>Not confirmed in the record, kept in a second file. Go on working; tell the shift lead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Not confirmed in the record, kept in a second file. Go on working; tell the shift lead.</translation>
     </message>
     <message numerus="yes">
         <source>%n event(s) are not recorded. Go on working; leave the station on; call the shift lead.</source>
@@ -703,80 +742,80 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>The record cannot be kept safely on this disk. Move it to another disk of this computer.</source>
-        <translation type="unfinished"></translation>
+        <translation>The record cannot be kept safely on this disk. Move it to another disk of this computer.</translation>
     </message>
     <message>
         <source>The scan is empty. Scan again.</source>
-        <translation type="unfinished"></translation>
+        <translation>The scan is empty. Scan again.</translation>
     </message>
     <message>
         <source>The scan is longer than any code. Scan one code alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>The scan is longer than any code. Scan one code alone.</translation>
     </message>
     <message>
         <source>This code has a part that is not known here. Read the label.</source>
-        <translation type="unfinished"></translation>
+        <translation>This code has a part that is not known here. Read the label.</translation>
     </message>
     <message>
         <source>A part of this code is too short. Scan again.</source>
-        <translation type="unfinished"></translation>
+        <translation>A part of this code is too short. Scan again.</translation>
     </message>
     <message>
         <source>A part of this code is too long: does the scanner send separators (FNC1)?</source>
-        <translation type="unfinished"></translation>
+        <translation>A part of this code is too long: does the scanner send separators (FNC1)?</translation>
     </message>
     <message>
         <source>This code has a sign where a digit belongs. Scan again.</source>
-        <translation type="unfinished"></translation>
+        <translation>This code has a sign where a digit belongs. Scan again.</translation>
     </message>
     <message>
         <source>This code has a sign that GS1 does not allow. Scan again.</source>
-        <translation type="unfinished"></translation>
+        <translation>This code has a sign that GS1 does not allow. Scan again.</translation>
     </message>
     <message>
         <source>The code&apos;s check digit is wrong. Scan again.</source>
-        <translation type="unfinished"></translation>
+        <translation>The code&apos;s check digit is wrong. Scan again.</translation>
     </message>
     <message>
         <source>The code&apos;s date is none. Read the label.</source>
-        <translation type="unfinished"></translation>
+        <translation>The code&apos;s date is none. Read the label.</translation>
     </message>
     <message>
         <source>This code says two things at once. Read the label.</source>
-        <translation type="unfinished"></translation>
+        <translation>This code says two things at once. Read the label.</translation>
     </message>
     <message>
         <source>The label&apos;s code was misread. Scan again; if it stays so, set the scanner to this keyboard&apos;s layout.</source>
-        <translation type="unfinished"></translation>
+        <translation>The label&apos;s code was misread. Scan again; if it stays so, set the scanner to this keyboard&apos;s layout.</translation>
     </message>
     <message>
         <source>(%1): %2</source>
         <comment>a GS1 identifier and what is wrong with it</comment>
-        <translation type="unfinished"></translation>
+        <translation>(%1): %2</translation>
     </message>
     <message>
         <source>There is more to print than this paper takes. Choose a larger one.</source>
-        <translation type="unfinished"></translation>
+        <translation>There is more to print than this paper takes. Choose a larger one.</translation>
     </message>
     <message>
         <source>The printer did not take it. Is it there, switched on, and does it have this paper?</source>
-        <translation type="unfinished"></translation>
+        <translation>The printer did not take it. Is it there, switched on, and does it have this paper?</translation>
     </message>
     <message>
         <source>The file could not be written. Choose another folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>The file could not be written. Choose another folder.</translation>
     </message>
 </context>
 <context>
     <name>IntakeText</name>
     <message>
         <source>line %1</source>
-        <translation type="unfinished"></translation>
+        <translation>line %1</translation>
     </message>
     <message>
         <source>%1 of %2, at %3</source>
         <comment>how many, what, place</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 of %2, at %3</translation>
     </message>
     <message numerus="yes">
         <source>%n line(s) received</source>
@@ -810,31 +849,31 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>too little</source>
-        <translation type="unfinished"></translation>
+        <translation>too little</translation>
     </message>
     <message>
         <source>expired</source>
-        <translation type="unfinished"></translation>
+        <translation>expired</translation>
     </message>
     <message>
         <source>in quarantine</source>
-        <translation type="unfinished"></translation>
+        <translation>in quarantine</translation>
     </message>
     <message>
         <source>near expiry</source>
-        <translation type="unfinished"></translation>
+        <translation>near expiry</translation>
     </message>
     <message>
         <source>wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>wrong</translation>
     </message>
     <message>
         <source>received before, not taken: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>received before, not taken: %1</translation>
     </message>
     <message>
         <source>Nothing is short, apart, expired or near its expiry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nothing is short, apart, expired or near its expiry.</translation>
     </message>
     <message numerus="yes">
         <source>%n warning(s)</source>
@@ -849,585 +888,838 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <name>LaneText</name>
     <message>
         <source>%1 · which lot?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · which lot?</translation>
     </message>
     <message>
         <source>in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>in %1</translation>
     </message>
     <message>
         <source>in cryogen</source>
         <extracomment>A lane of the pull: this ampoule is still in the cryogen.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>in cryogen</translation>
     </message>
     <message>
         <source>lot …</source>
-        <translation type="unfinished"></translation>
+        <translation>lot …</translation>
     </message>
     <message>
         <source>not this one</source>
-        <translation type="unfinished"></translation>
+        <translation>not this one</translation>
     </message>
     <message>
         <source>by wall time, after a restart</source>
-        <translation type="unfinished"></translation>
+        <translation>by wall time, after a restart</translation>
     </message>
     <message>
         <source>Other ends of this ampoule</source>
-        <translation type="unfinished"></translation>
+        <translation>Other ends of this ampoule</translation>
     </message>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>back</translation>
     </message>
     <message>
         <source>+ ampoule</source>
-        <translation type="unfinished"></translation>
+        <translation>+ ampoule</translation>
     </message>
     <message>
         <source>given up</source>
         <comment>an ampoule was abandoned</comment>
-        <translation type="unfinished"></translation>
+        <translation>given up</translation>
     </message>
 </context>
 <context>
     <name>LineText</name>
     <message>
         <source>%1: birds done so far, in all</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: birds done so far, in all</translation>
     </message>
     <message>
         <source>birds</source>
-        <translation type="unfinished"></translation>
+        <translation>birds</translation>
     </message>
     <message>
         <source>NEEDLE CHANGED</source>
-        <translation type="unfinished"></translation>
+        <translation>NEEDLE CHANGED</translation>
     </message>
     <message>
         <source>DOSE RIGHT</source>
-        <translation type="unfinished"></translation>
+        <translation>DOSE RIGHT</translation>
     </message>
     <message>
         <source>DOSE WRONG</source>
-        <translation type="unfinished"></translation>
+        <translation>DOSE WRONG</translation>
     </message>
     <message>
         <source>STOPPED</source>
-        <translation type="unfinished"></translation>
+        <translation>STOPPED</translation>
     </message>
     <message>
         <source>GOING</source>
-        <translation type="unfinished"></translation>
+        <translation>GOING</translation>
     </message>
     <message>
         <source>needle in %1</source>
         <extracomment>Birds until (or since) a needle change is due.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>needle in %1</translation>
     </message>
     <message>
         <source>needle due, %1 over</source>
-        <translation type="unfinished"></translation>
+        <translation>needle due, %1 over</translation>
     </message>
     <message>
         <source>%1 birds</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 birds</translation>
     </message>
     <message>
         <source>birds …</source>
-        <translation type="unfinished"></translation>
+        <translation>birds …</translation>
     </message>
     <message>
         <source>Which line?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which line?</translation>
     </message>
 </context>
 <context>
     <name>LotText</name>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>back</translation>
     </message>
     <message>
         <source>another reason …</source>
-        <translation type="unfinished"></translation>
+        <translation>another reason …</translation>
     </message>
     <message>
         <source>%1: how many are there?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: how many are there?</translation>
     </message>
     <message>
         <source>Counted where?</source>
-        <translation type="unfinished"></translation>
+        <translation>Counted where?</translation>
     </message>
     <message>
         <source>Where to?</source>
-        <translation type="unfinished"></translation>
+        <translation>Where to?</translation>
     </message>
     <message>
         <source>How many are moved?</source>
-        <translation type="unfinished"></translation>
+        <translation>How many are moved?</translation>
     </message>
     <message>
         <source>Moved from where?</source>
-        <translation type="unfinished"></translation>
+        <translation>Moved from where?</translation>
     </message>
     <message>
         <source>Why are they taken out?</source>
-        <translation type="unfinished"></translation>
+        <translation>Why are they taken out?</translation>
     </message>
     <message>
         <source>Taken out from where?</source>
-        <translation type="unfinished"></translation>
+        <translation>Taken out from where?</translation>
     </message>
     <message>
         <source>How many are taken out?</source>
-        <translation type="unfinished"></translation>
+        <translation>How many are taken out?</translation>
     </message>
     <message>
         <source>Why is %1 set apart?</source>
-        <translation type="unfinished"></translation>
+        <translation>Why is %1 set apart?</translation>
     </message>
     <message>
         <source>certificate missing</source>
-        <translation type="unfinished"></translation>
+        <translation>certificate missing</translation>
     </message>
     <message>
         <source>arrived damaged</source>
-        <translation type="unfinished"></translation>
+        <translation>arrived damaged</translation>
     </message>
     <message>
         <source>cryogen ran low</source>
-        <translation type="unfinished"></translation>
+        <translation>cryogen ran low</translation>
     </message>
     <message>
         <source>recalled by its maker</source>
-        <translation type="unfinished"></translation>
+        <translation>recalled by its maker</translation>
     </message>
     <message>
         <source>Shift lead&apos;s initials</source>
-        <translation type="unfinished"></translation>
+        <translation>Shift lead&apos;s initials</translation>
     </message>
     <message>
         <source>Why may %1 be used?</source>
-        <translation type="unfinished"></translation>
+        <translation>Why may %1 be used?</translation>
     </message>
     <message>
         <source>certificate seen</source>
-        <translation type="unfinished"></translation>
+        <translation>certificate seen</translation>
     </message>
     <message>
         <source>never got warm</source>
-        <translation type="unfinished"></translation>
+        <translation>never got warm</translation>
     </message>
     <message>
         <source>set apart by mistake</source>
-        <translation type="unfinished"></translation>
+        <translation>set apart by mistake</translation>
     </message>
     <message>
         <source>certificate read out by telephone</source>
-        <translation type="unfinished"></translation>
+        <translation>certificate read out by telephone</translation>
     </message>
     <message>
         <source>no other lot is there</source>
-        <translation type="unfinished"></translation>
+        <translation>no other lot is there</translation>
     </message>
     <message>
         <source>agreed with the maker</source>
-        <translation type="unfinished"></translation>
+        <translation>agreed with the maker</translation>
     </message>
     <message>
         <source>count …</source>
-        <translation type="unfinished"></translation>
+        <translation>count …</translation>
     </message>
     <message>
         <source>move …</source>
-        <translation type="unfinished"></translation>
+        <translation>move …</translation>
     </message>
     <message>
         <source>take out …</source>
-        <translation type="unfinished"></translation>
+        <translation>take out …</translation>
     </message>
     <message>
         <source>use next</source>
         <comment>the next ampoules are of this lot</comment>
-        <translation type="unfinished"></translation>
+        <translation>use next</translation>
     </message>
     <message>
         <source>allow today …</source>
-        <translation type="unfinished"></translation>
+        <translation>allow today …</translation>
     </message>
     <message>
         <source>by the shift lead</source>
-        <translation type="unfinished"></translation>
+        <translation>by the shift lead</translation>
     </message>
     <message>
         <source>end quarantine …</source>
-        <translation type="unfinished"></translation>
+        <translation>end quarantine …</translation>
     </message>
     <message>
         <source>quarantine …</source>
-        <translation type="unfinished"></translation>
+        <translation>quarantine …</translation>
     </message>
     <message>
         <source>%1, in quarantine: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, in quarantine: %2</translation>
     </message>
     <message>
         <source>Which vessel?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which vessel?</translation>
     </message>
     <message>
         <source>Which canister?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which canister?</translation>
     </message>
     <message>
         <source>Which cane?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which cane?</translation>
     </message>
     <message>
         <source>Which shelf or box?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which shelf or box?</translation>
     </message>
     <message>
         <source>another place …</source>
-        <translation type="unfinished"></translation>
+        <translation>another place …</translation>
     </message>
     <message>
         <source>%1 doses each</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 doses each</translation>
     </message>
     <message>
         <source>%1 PFU a dose</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 PFU a dose</translation>
     </message>
 </context>
 <context>
     <name>MendText</name>
     <message>
         <source>wrong button</source>
-        <translation type="unfinished"></translation>
+        <translation>wrong button</translation>
     </message>
     <message>
         <source>tapped late</source>
-        <translation type="unfinished"></translation>
+        <translation>tapped late</translation>
     </message>
     <message>
         <source>did not happen</source>
-        <translation type="unfinished"></translation>
+        <translation>did not happen</translation>
     </message>
     <message>
         <source>misread</source>
-        <translation type="unfinished"></translation>
+        <translation>misread</translation>
     </message>
     <message>
         <source>other …</source>
-        <translation type="unfinished"></translation>
+        <translation>other …</translation>
     </message>
     <message>
         <source>its time</source>
-        <translation type="unfinished"></translation>
+        <translation>its time</translation>
     </message>
     <message>
         <source>which ampoule</source>
-        <translation type="unfinished"></translation>
+        <translation>which ampoule</translation>
     </message>
     <message>
         <source>which component</source>
-        <translation type="unfinished"></translation>
+        <translation>which component</translation>
     </message>
     <message>
         <source>which lot</source>
-        <translation type="unfinished"></translation>
+        <translation>which lot</translation>
     </message>
     <message>
         <source>which bag</source>
-        <translation type="unfinished"></translation>
+        <translation>which bag</translation>
     </message>
     <message>
         <source>which line</source>
-        <translation type="unfinished"></translation>
+        <translation>which line</translation>
     </message>
     <message>
         <source>how many birds</source>
-        <translation type="unfinished"></translation>
+        <translation>how many birds</translation>
     </message>
     <message>
         <source>broken or not</source>
-        <translation type="unfinished"></translation>
+        <translation>broken or not</translation>
     </message>
     <message>
         <source>its volume</source>
-        <translation type="unfinished"></translation>
+        <translation>its volume</translation>
     </message>
     <message>
         <source>how much was left</source>
-        <translation type="unfinished"></translation>
+        <translation>how much was left</translation>
     </message>
     <message>
         <source>its temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>its temperature</translation>
     </message>
     <message>
         <source>When was it? Hours, minutes, seconds, as 094107</source>
-        <translation type="unfinished"></translation>
+        <translation>When was it? Hours, minutes, seconds, as 094107</translation>
     </message>
     <message>
         <source>Which ampoule was it?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which ampoule was it?</translation>
     </message>
     <message>
         <source>What is the bag called?</source>
-        <translation type="unfinished"></translation>
+        <translation>What is the bag called?</translation>
     </message>
     <message>
         <source>Which bag was it?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which bag was it?</translation>
     </message>
     <message>
         <source>Which component was it?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which component was it?</translation>
     </message>
     <message>
         <source>Which lot was it?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which lot was it?</translation>
     </message>
     <message>
         <source>Which line was it?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which line was it?</translation>
     </message>
     <message>
         <source>it did not break</source>
-        <translation type="unfinished"></translation>
+        <translation>it did not break</translation>
     </message>
     <message>
         <source>it broke</source>
-        <translation type="unfinished"></translation>
+        <translation>it broke</translation>
     </message>
     <message>
         <source>Broken or not?</source>
-        <translation type="unfinished"></translation>
+        <translation>Broken or not?</translation>
     </message>
     <message>
         <source>How many birds was it, in all?</source>
-        <translation type="unfinished"></translation>
+        <translation>How many birds was it, in all?</translation>
     </message>
     <message>
         <source>birds</source>
-        <translation type="unfinished"></translation>
+        <translation>birds</translation>
     </message>
     <message>
         <source>How much was it?</source>
-        <translation type="unfinished"></translation>
+        <translation>How much was it?</translation>
     </message>
     <message>
         <source>How warm was it?</source>
-        <translation type="unfinished"></translation>
+        <translation>How warm was it?</translation>
     </message>
     <message>
         <source>Corrected: why?</source>
-        <translation type="unfinished"></translation>
+        <translation>Corrected: why?</translation>
     </message>
     <message>
         <source>Taken back: why?</source>
-        <translation type="unfinished"></translation>
+        <translation>Taken back: why?</translation>
     </message>
     <message>
         <source>What is not right?</source>
-        <translation type="unfinished"></translation>
+        <translation>What is not right?</translation>
     </message>
 </context>
 <context>
     <name>MenuText</name>
     <message>
         <source>bath reading …</source>
-        <translation type="unfinished"></translation>
+        <translation>bath reading …</translation>
     </message>
     <message>
         <source>next pull …</source>
-        <translation type="unfinished"></translation>
+        <translation>next pull …</translation>
     </message>
     <message>
         <source>bags …</source>
-        <translation type="unfinished"></translation>
+        <translation>bags …</translation>
     </message>
     <message>
         <source>lines …</source>
-        <translation type="unfinished"></translation>
+        <translation>lines …</translation>
     </message>
     <message>
         <source>new bag …</source>
-        <translation type="unfinished"></translation>
+        <translation>new bag …</translation>
     </message>
     <message>
         <source>correct …</source>
-        <translation type="unfinished"></translation>
+        <translation>correct …</translation>
     </message>
     <message>
         <source>water changed …</source>
-        <translation type="unfinished"></translation>
+        <translation>water changed …</translation>
     </message>
     <message>
         <source>cane out too long …</source>
-        <translation type="unfinished"></translation>
+        <translation>cane out too long …</translation>
     </message>
     <message>
         <source>note …</source>
-        <translation type="unfinished"></translation>
+        <translation>note …</translation>
     </message>
     <message>
         <source>who is on duty …</source>
-        <translation type="unfinished"></translation>
+        <translation>who is on duty …</translation>
     </message>
     <message>
         <source>end of shift …</source>
-        <translation type="unfinished"></translation>
+        <translation>end of shift …</translation>
     </message>
     <message>
         <source>open questions …</source>
-        <translation type="unfinished"></translation>
+        <translation>open questions …</translation>
     </message>
     <message>
         <source>set-up</source>
-        <translation type="unfinished"></translation>
+        <translation>set-up</translation>
     </message>
     <message>
         <source>record</source>
-        <translation type="unfinished"></translation>
+        <translation>record</translation>
     </message>
     <message>
         <source>What else?</source>
-        <translation type="unfinished"></translation>
+        <translation>What else?</translation>
     </message>
     <message>
         <source>stores</source>
-        <translation type="unfinished"></translation>
+        <translation>stores</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>plan</translation>
     </message>
 </context>
 <context>
     <name>NewBagText</name>
     <message>
         <source>Lot of the diluent</source>
-        <translation type="unfinished"></translation>
+        <translation>Lot of the diluent</translation>
     </message>
     <message>
         <source>Name of the bag, as on its label</source>
-        <translation type="unfinished"></translation>
+        <translation>Name of the bag, as on its label</translation>
     </message>
     <message>
         <source>Diluent: what does the thermometer show?</source>
-        <translation type="unfinished"></translation>
+        <translation>Diluent: what does the thermometer show?</translation>
     </message>
     <message>
         <source>How large is the bag?</source>
-        <translation type="unfinished"></translation>
+        <translation>How large is the bag?</translation>
     </message>
     <message>
         <source>Which volume?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which volume?</translation>
     </message>
     <message>
         <source>Which lot of diluent?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which lot of diluent?</translation>
     </message>
     <message>
         <source>other volume …</source>
-        <translation type="unfinished"></translation>
+        <translation>other volume …</translation>
     </message>
     <message>
         <source>which lot?</source>
-        <translation type="unfinished"></translation>
+        <translation>which lot?</translation>
     </message>
     <message>
         <source>lot of the diluent …</source>
-        <translation type="unfinished"></translation>
+        <translation>lot of the diluent …</translation>
     </message>
     <message>
         <source>how warm?</source>
-        <translation type="unfinished"></translation>
+        <translation>how warm?</translation>
     </message>
     <message>
         <source>diluent …</source>
-        <translation type="unfinished"></translation>
+        <translation>diluent …</translation>
     </message>
     <message>
         <source>name of the bag …</source>
-        <translation type="unfinished"></translation>
+        <translation>name of the bag …</translation>
     </message>
     <message>
         <source>A new bag of diluent</source>
-        <translation type="unfinished"></translation>
+        <translation>A new bag of diluent</translation>
     </message>
 </context>
 <context>
     <name>OptionText</name>
     <message>
         <source>The bench-side station for making up frozen poultry vaccine.</source>
-        <translation type="unfinished"></translation>
+        <translation>The bench-side station for making up frozen poultry vaccine.</translation>
     </message>
     <message>
         <source>Start the real day at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Start the real day at once.</translation>
     </message>
     <message>
         <source>Rehearse at once; nothing counts, and it has a trail of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rehearse at once; nothing counts, and it has a trail of its own.</translation>
     </message>
     <message>
         <source>Keep the trail in FILE.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keep the trail in FILE.</translation>
     </message>
     <message>
         <source>Work by the procedure card in FILE.</source>
-        <translation type="unfinished"></translation>
+        <translation>Work by the procedure card in FILE.</translation>
     </message>
     <message>
         <source>Language of the screen: en or es.</source>
-        <translation type="unfinished"></translation>
+        <translation>Language of the screen: en or es.</translation>
     </message>
     <message>
         <source>Light words on a dark ground.</source>
-        <translation type="unfinished"></translation>
+        <translation>Light words on a dark ground.</translation>
     </message>
     <message>
         <source>Dark words on a light ground.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dark words on a light ground.</translation>
     </message>
     <message>
         <source>Pixels per millimetre of this panel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pixels per millimetre of this panel.</translation>
     </message>
     <message>
         <source>In a window instead of on the whole screen.</source>
-        <translation type="unfinished"></translation>
+        <translation>In a window instead of on the whole screen.</translation>
     </message>
     <message>
         <source>Play the demo day through the window and end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Play the demo day through the window and end.</translation>
     </message>
     <message>
         <source>Play the script in FILE through the window and end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Play the script in FILE through the window and end.</translation>
     </message>
     <message>
         <source>While playing, leave pictures in DIR.</source>
-        <translation type="unfinished"></translation>
+        <translation>While playing, leave pictures in DIR.</translation>
     </message>
     <message>
         <source>After playing, leave the exported record in DIR.</source>
-        <translation type="unfinished"></translation>
+        <translation>After playing, leave the exported record in DIR.</translation>
     </message>
     <message>
         <source>bathside: %1 See bathside --help.</source>
-        <translation type="unfinished"></translation>
+        <translation>bathside: %1 See bathside --help.</translation>
     </message>
     <message>
         <source>--px-per-mm wants a number from 2 to 16.</source>
-        <translation type="unfinished"></translation>
+        <translation>--px-per-mm wants a number from 2 to 16.</translation>
     </message>
     <message>
         <source>“%1” is not an option.</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” is not an option.</translation>
+    </message>
+</context>
+<context>
+    <name>Plan</name>
+    <message numerus="yes">
+        <source>%Ln bird(s)</source>
+        <translation>
+            <numerusform>%Ln bird</numerusform>
+            <numerusform>%Ln birds</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There are no ampoules of %1 for %2.</source>
+        <comment>component, birds</comment>
+        <translation>There are no ampoules of %1 for %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Not enough ampoules of %1 for %2: %Ln missing.</source>
+        <comment>component, birds</comment>
+        <translation>
+            <numerusform>Not enough ampoules of %1 for %2: %Ln missing.</numerusform>
+            <numerusform>Not enough ampoules of %1 for %2: %Ln missing.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There are no diluent bags.</source>
+        <translation>There are no diluent bags.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Not enough diluent bags: %Ln more of %1 would do.</source>
+        <translation>
+            <numerusform>Not enough diluent bags: %Ln more of %1 would do.</numerusform>
+            <numerusform>Not enough diluent bags: %Ln more of %1 would do.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What is left in the stores is not enough: more than one thing is short.</source>
+        <translation>What is left in the stores is not enough: more than one thing is short.</translation>
+    </message>
+    <message>
+        <source>Priming takes more than any bag holds: a bag of %1 would do.</source>
+        <translation>Priming takes more than any bag holds: a bag of %1 would do.</translation>
+    </message>
+    <message>
+        <source>What stays in a bag leaves no dose in any: a bag of %1 would do.</source>
+        <translation>What stays in a bag leaves no dose in any: a bag of %1 would do.</translation>
+    </message>
+    <message>
+        <source>At this rate not one bird is done before a bag&apos;s time is up: %1 more, or as much less of hang time, dilute time and bench slack, would do.</source>
+        <translation>At this rate not one bird is done before a bag&apos;s time is up: %1 more, or as much less of hang time, dilute time and bench slack, would do.</translation>
+    </message>
+    <message>
+        <source>No bag lasts through the break that it would hang in.</source>
+        <translation>No bag lasts through the break that it would hang in.</translation>
+    </message>
+    <message>
+        <source>No bag lasts through the break that it would hang in: it can be done if the line may stand idle for %1.</source>
+        <translation>No bag lasts through the break that it would hang in: it can be done if the line may stand idle for %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Too large to be planned exactly: no plan opens fewer than %Ln dose(s).</source>
+        <translation>
+            <numerusform>Too large to be planned exactly: no plan opens fewer than %Ln dose.</numerusform>
+            <numerusform>Too large to be planned exactly: no plan opens fewer than %Ln doses.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It cannot be done; what is missing is too large a question to be answered exactly.</source>
+        <translation>It cannot be done; what is missing is too large a question to be answered exactly.</translation>
+    </message>
+    <message>
+        <source>Bag %1 runs through the break at %2.</source>
+        <translation>Bag %1 runs through the break at %2.</translation>
+    </message>
+    <message>
+        <source>Line %1 stands idle for %2 before bag %3, to spare a bag.</source>
+        <translation>Line %1 stands idle for %2 before bag %3, to spare a bag.</translation>
+    </message>
+    <message>
+        <source>No spare ampoule is left of lot %1 (%2).</source>
+        <comment>lot, component</comment>
+        <translation>No spare ampoule is left of lot %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Bag %1 has a margin of only %2.</source>
+        <translation>Bag %1 has a margin of only %2.</translation>
+    </message>
+    <message>
+        <source>Line %1 waits for a bag from %2 until %3.</source>
+        <translation>Line %1 waits for a bag from %2 until %3.</translation>
+    </message>
+    <message>
+        <source>Line %1 has stood still since %2. The plan takes it to go on now.</source>
+        <translation>Line %1 has stood still since %2. The plan takes it to go on now.</translation>
+    </message>
+    <message>
+        <source>Too late: the pull for line %1 was due %2 ago.</source>
+        <translation>Too late: the pull for line %1 was due %2 ago.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The bench makes every bag in time; %n preparer(s) would do.</source>
+        <translation>
+            <numerusform>The bench makes every bag in time; %n preparer would do.</numerusform>
+            <numerusform>The bench makes every bag in time; %n preparers would do.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Bag %1 cannot be made in time; %n preparer(s) would do.</source>
+        <translation>
+            <numerusform>Bag %1 cannot be made in time; %n preparer would do.</numerusform>
+            <numerusform>Bag %1 cannot be made in time; %n preparers would do.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Bag %1 cannot be made in time; %n preparer(s), or a bench slack of %2, would do.</source>
+        <translation>
+            <numerusform>Bag %1 cannot be made in time; %n preparer, or a bench slack of %2, would do.</numerusform>
+            <numerusform>Bag %1 cannot be made in time; %n preparers, or a bench slack of %2, would do.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 for line %2</source>
+        <comment>a bag&apos;s volume; which line</comment>
+        <translation>%1 for line %2</translation>
+    </message>
+    <message>
+        <source>Pull at %1: %2. Too early before %3: it would pass its limit.</source>
+        <translation>Pull at %1: %2. Too early before %3: it would pass its limit.</translation>
+    </message>
+    <message>
+        <source>Pull at %1: %2. It is not too early any more.</source>
+        <translation>Pull at %1: %2. It is not too early any more.</translation>
+    </message>
+    <message>
+        <source>%1 birds an hour, as planned; not measured yet.</source>
+        <translation>%1 birds an hour, as planned; not measured yet.</translation>
+    </message>
+    <message>
+        <source>%1 birds an hour measured, %2 to %3 with 95 % confidence; planned were %4.</source>
+        <translation>%1 birds an hour measured, %2 to %3 with 95 % confidence; planned were %4.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Bag %1 would be empty at %2, past its limit at %3: %Ln dose(s) will be lost.</source>
+        <translation>
+            <numerusform>Bag %1 would be empty at %2, past its limit at %3: %Ln dose will be lost.</numerusform>
+            <numerusform>Bag %1 would be empty at %2, past its limit at %3: %Ln doses will be lost.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Bag %1 is empty at %2; its limit is %3.</source>
+        <translation>Bag %1 is empty at %2; its limit is %3.</translation>
+    </message>
+    <message>
+        <source>Bag %1 is empty at %2, between %3 and %4; its limit is %5.</source>
+        <translation>Bag %1 is empty at %2, between %3 and %4; its limit is %5.</translation>
+    </message>
+</context>
+<context>
+    <name>PlanAsk</name>
+    <message>
+        <source>back</source>
+        <translation>back</translation>
+    </message>
+    <message>
+        <source>%1: how many birds in all?</source>
+        <comment>a line</comment>
+        <translation>%1: how many birds in all?</translation>
+    </message>
+    <message>
+        <source>%1: how many birds an hour?</source>
+        <comment>a line</comment>
+        <translation>%1: how many birds an hour?</translation>
+    </message>
+    <message>
+        <source>%1: start? Hours and minutes, as 0730</source>
+        <comment>a line</comment>
+        <translation>%1: start? Hours and minutes, as 0730</translation>
+    </message>
+    <message>
+        <source>Break from when? Hours and minutes, as 0930</source>
+        <translation>Break from when? Hours and minutes, as 0930</translation>
+    </message>
+    <message>
+        <source>%1: remove which break?</source>
+        <comment>a line</comment>
+        <translation>%1: remove which break?</translation>
+    </message>
+    <message>
+        <source>remove it</source>
+        <comment>a line from the plan</comment>
+        <translation>remove it</translation>
+    </message>
+    <message>
+        <source>Remove %1 from the plan?</source>
+        <comment>a line</comment>
+        <translation>Remove %1 from the plan?</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n break(s)</source>
+        <translation>
+            <numerusform>%n break</numerusform>
+            <numerusform>%n breaks</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>birds …</source>
+        <translation>birds …</translation>
+    </message>
+    <message>
+        <source>birds an hour …</source>
+        <translation>birds an hour …</translation>
+    </message>
+    <message>
+        <source>start …</source>
+        <translation>start …</translation>
+    </message>
+    <message>
+        <source>add a break …</source>
+        <translation>add a break …</translation>
+    </message>
+    <message>
+        <source>remove a break …</source>
+        <translation>remove a break …</translation>
+    </message>
+    <message>
+        <source>remove the line …</source>
+        <translation>remove the line …</translation>
+    </message>
+    <message>
+        <source>%1: change what?</source>
+        <comment>a line</comment>
+        <translation>%1: change what?</translation>
+    </message>
+    <message>
+        <source>%1 birds, %2 per h, %3</source>
+        <comment>count, rate, start</comment>
+        <translation>%1 birds, %2 per h, %3</translation>
+    </message>
+    <message>
+        <source>not planned</source>
+        <translation>not planned</translation>
+    </message>
+    <message>
+        <source>Plan which line?</source>
+        <translation>Plan which line?</translation>
+    </message>
+    <message>
+        <source>Break from %1 until? Like 0950</source>
+        <translation>Break from %1 until? Like 0950</translation>
     </message>
 </context>
 <context>
@@ -1435,381 +1727,381 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>bag</source>
         <comment>column of the day&apos;s plan</comment>
-        <translation type="unfinished"></translation>
+        <translation>bag</translation>
     </message>
     <message>
         <source>pull at</source>
         <comment>column of the day&apos;s plan: when ampoules come out</comment>
-        <translation type="unfinished"></translation>
+        <translation>pull at</translation>
     </message>
     <message>
         <source>mixed by</source>
         <comment>column of the day&apos;s plan: at the latest</comment>
-        <translation type="unfinished"></translation>
+        <translation>mixed by</translation>
     </message>
     <message>
         <source>first bird</source>
         <comment>column of the day&apos;s plan</comment>
-        <translation type="unfinished"></translation>
+        <translation>first bird</translation>
     </message>
     <message>
         <source>last bird</source>
         <comment>column of the day&apos;s plan</comment>
-        <translation type="unfinished"></translation>
+        <translation>last bird</translation>
     </message>
     <message>
         <source>birds</source>
         <comment>column of the day&apos;s plan</comment>
-        <translation type="unfinished"></translation>
+        <translation>birds</translation>
     </message>
     <message>
         <source>size</source>
         <comment>column of the day&apos;s plan: of the bag</comment>
-        <translation type="unfinished"></translation>
+        <translation>size</translation>
     </message>
     <message>
         <source>lots × ampoules</source>
         <comment>column of the day&apos;s plan</comment>
-        <translation type="unfinished"></translation>
+        <translation>lots × ampoules</translation>
     </message>
     <message>
         <source>Plan for %1</source>
         <comment>a day</comment>
-        <translation type="unfinished"></translation>
+        <translation>Plan for %1</translation>
     </message>
     <message>
         <source>%1, REHEARSAL: not for birds</source>
         <comment>after the site&apos;s name</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, REHEARSAL: not for birds</translation>
     </message>
     <message>
         <source>Line %1</source>
         <comment>heading in the day&apos;s plan</comment>
-        <translation type="unfinished"></translation>
+        <translation>Line %1</translation>
     </message>
     <message>
         <source>Reckoned %1</source>
         <comment>date and time</comment>
-        <translation type="unfinished"></translation>
+        <translation>Reckoned %1</translation>
     </message>
     <message>
         <source>page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>page %1 of %2</translation>
     </message>
 </context>
 <context>
     <name>PullText</name>
     <message>
         <source>Lot on the ampoule: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Lot on the ampoule: %1</translation>
     </message>
     <message>
         <source>another lot …</source>
-        <translation type="unfinished"></translation>
+        <translation>another lot …</translation>
     </message>
     <message>
         <source>CHOSEN</source>
-        <translation type="unfinished"></translation>
+        <translation>CHOSEN</translation>
     </message>
     <message>
         <source>Ampoules of the next pull: one tap each</source>
-        <translation type="unfinished"></translation>
+        <translation>Ampoules of the next pull: one tap each</translation>
     </message>
 </context>
 <context>
     <name>Question</name>
     <message>
         <source>I was interrupted</source>
-        <translation type="unfinished"></translation>
+        <translation>I was interrupted</translation>
     </message>
     <message>
         <source>Too many at once</source>
-        <translation type="unfinished"></translation>
+        <translation>Too many at once</translation>
     </message>
     <message>
         <source>Hard to open</source>
-        <translation type="unfinished"></translation>
+        <translation>Hard to open</translation>
     </message>
     <message>
         <source>Done in time, tapped late</source>
-        <translation type="unfinished"></translation>
+        <translation>Done in time, tapped late</translation>
     </message>
     <message>
         <source>A small ampoule</source>
-        <translation type="unfinished"></translation>
+        <translation>A small ampoule</translation>
     </message>
     <message>
         <source>The bath was warm</source>
-        <translation type="unfinished"></translation>
+        <translation>The bath was warm</translation>
     </message>
     <message>
         <source>Something else</source>
-        <translation type="unfinished"></translation>
+        <translation>Something else</translation>
     </message>
     <message>
         <source>Yes</source>
-        <translation type="unfinished"></translation>
+        <translation>Yes</translation>
     </message>
     <message>
         <source>No</source>
-        <translation type="unfinished"></translation>
+        <translation>No</translation>
     </message>
     <message>
         <source>Why was %1 late into the bath?</source>
         <comment>%1 is an ampoule</comment>
-        <translation type="unfinished"></translation>
+        <translation>Why was %1 late into the bath?</translation>
     </message>
     <message>
         <source>Why was %1 late into the diluent?</source>
         <comment>%1 is an ampoule</comment>
-        <translation type="unfinished"></translation>
+        <translation>Why was %1 late into the diluent?</translation>
     </message>
     <message>
         <source>%1: why was this limit passed? %2</source>
         <comment>limit, subject</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: why was this limit passed? %2</translation>
     </message>
     <message>
         <source>Why was %1 so short in the bath?</source>
         <comment>%1 is an ampoule</comment>
-        <translation type="unfinished"></translation>
+        <translation>Why was %1 so short in the bath?</translation>
     </message>
     <message>
         <source>Which ampoule broke? Recorded is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Which ampoule broke? Recorded is %1.</translation>
     </message>
     <message>
         <source>Was anybody hurt?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was anybody hurt?</translation>
     </message>
     <message>
         <source>Has the bath water been changed?</source>
-        <translation type="unfinished"></translation>
+        <translation>Has the bath water been changed?</translation>
     </message>
     <message>
         <source>ampoule %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ampoule %1</translation>
     </message>
 </context>
 <context>
     <name>ReceiptText</name>
     <message>
         <source>How many of %1?</source>
-        <translation type="unfinished"></translation>
+        <translation>How many of %1?</translation>
     </message>
     <message>
         <source>Where does it stand?</source>
-        <translation type="unfinished"></translation>
+        <translation>Where does it stand?</translation>
     </message>
     <message>
         <source>Titre by the certificate, PFU a dose; 0: none given</source>
-        <translation type="unfinished"></translation>
+        <translation>Titre by the certificate, PFU a dose; 0: none given</translation>
     </message>
     <message>
         <source>Good to which day? Year, month, day, e.g. 20270131</source>
-        <translation type="unfinished"></translation>
+        <translation>Good to which day? Year, month, day, e.g. 20270131</translation>
     </message>
     <message>
         <source>How many doses has an ampoule?</source>
-        <translation type="unfinished"></translation>
+        <translation>How many doses has an ampoule?</translation>
     </message>
     <message>
         <source>Lot of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Lot of %1</translation>
     </message>
     <message>
         <source>another volume …</source>
-        <translation type="unfinished"></translation>
+        <translation>another volume …</translation>
     </message>
     <message>
         <source>How large are the bags?</source>
-        <translation type="unfinished"></translation>
+        <translation>How large are the bags?</translation>
     </message>
     <message>
         <source>Which consumable?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which consumable?</translation>
     </message>
     <message>
         <source>ampoules</source>
-        <translation type="unfinished"></translation>
+        <translation>ampoules</translation>
     </message>
     <message>
         <source>diluent bags</source>
-        <translation type="unfinished"></translation>
+        <translation>diluent bags</translation>
     </message>
     <message>
         <source>needles</source>
-        <translation type="unfinished"></translation>
+        <translation>needles</translation>
     </message>
     <message>
         <source>other consumables …</source>
-        <translation type="unfinished"></translation>
+        <translation>other consumables …</translation>
     </message>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>back</translation>
     </message>
     <message>
         <source>What came in?</source>
-        <translation type="unfinished"></translation>
+        <translation>What came in?</translation>
     </message>
 </context>
 <context>
     <name>RecordText</name>
     <message>
         <source>entries</source>
-        <translation type="unfinished"></translation>
+        <translation>entries</translation>
     </message>
     <message>
         <source>last sound entry</source>
-        <translation type="unfinished"></translation>
+        <translation>last sound entry</translation>
     </message>
     <message>
         <source>its hash</source>
-        <translation type="unfinished"></translation>
+        <translation>its hash</translation>
     </message>
     <message>
         <source>The record is NOT sound. First at entry %1: %2</source>
         <comment>number, followed by a sentence</comment>
-        <translation type="unfinished"></translation>
+        <translation>The record is NOT sound. First at entry %1: %2</translation>
     </message>
     <message>
         <source>The record could not be read to its end. %1</source>
         <comment>followed by a sentence</comment>
-        <translation type="unfinished"></translation>
+        <translation>The record could not be read to its end. %1</translation>
     </message>
     <message>
         <source>The entries are sound; the indexes could not be compared with them.</source>
-        <translation type="unfinished"></translation>
+        <translation>The entries are sound; the indexes could not be compared with them.</translation>
     </message>
     <message>
         <source>The entries are sound, but the indexes do not agree with them.</source>
-        <translation type="unfinished"></translation>
+        <translation>The entries are sound, but the indexes do not agree with them.</translation>
     </message>
     <message>
         <source>everything</source>
-        <translation type="unfinished"></translation>
+        <translation>everything</translation>
     </message>
     <message>
         <source>ampoules</source>
-        <translation type="unfinished"></translation>
+        <translation>ampoules</translation>
     </message>
     <message>
         <source>bags</source>
-        <translation type="unfinished"></translation>
+        <translation>bags</translation>
     </message>
     <message>
         <source>lines</source>
-        <translation type="unfinished"></translation>
+        <translation>lines</translation>
     </message>
     <message>
         <source>bath</source>
-        <translation type="unfinished"></translation>
+        <translation>bath</translation>
     </message>
     <message>
         <source>shift and checks</source>
-        <translation type="unfinished"></translation>
+        <translation>shift and checks</translation>
     </message>
     <message>
         <source>alarms</source>
-        <translation type="unfinished"></translation>
+        <translation>alarms</translation>
     </message>
     <message>
         <source>deviations and corrections</source>
-        <translation type="unfinished"></translation>
+        <translation>deviations and corrections</translation>
     </message>
     <message>
         <source>station</source>
-        <translation type="unfinished"></translation>
+        <translation>station</translation>
     </message>
     <message>
         <source>it cannot be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>it cannot be read.</translation>
     </message>
     <message>
         <source>it is not written the way the station writes.</source>
-        <translation type="unfinished"></translation>
+        <translation>it is not written the way the station writes.</translation>
     </message>
     <message>
         <source>its time is no time.</source>
-        <translation type="unfinished"></translation>
+        <translation>its time is no time.</translation>
     </message>
     <message>
         <source>it was changed after it was written, or the one before it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>it was changed after it was written, or the one before it was.</translation>
     </message>
     <message>
         <source>it is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>it is missing.</translation>
     </message>
     <message>
         <source>it is not in its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>it is not in its place.</translation>
     </message>
     <message>
         <source>it is there twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>it is there twice.</translation>
     </message>
     <message>
         <source>it comes from another station.</source>
-        <translation type="unfinished"></translation>
+        <translation>it comes from another station.</translation>
     </message>
     <message>
         <source>it is not on the list that came with the record.</source>
-        <translation type="unfinished"></translation>
+        <translation>it is not on the list that came with the record.</translation>
     </message>
     <message>
         <source>it is not the one that was noted elsewhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>it is not the one that was noted elsewhere.</translation>
     </message>
     <message>
         <source>the record ends before it.</source>
-        <translation type="unfinished"></translation>
+        <translation>the record ends before it.</translation>
     </message>
     <message>
         <source>This computer does not know the time zone of the record.</source>
-        <translation type="unfinished"></translation>
+        <translation>This computer does not know the time zone of the record.</translation>
     </message>
     <message>
         <source>There is no such day in the time zone of the record.</source>
-        <translation type="unfinished"></translation>
+        <translation>There is no such day in the time zone of the record.</translation>
     </message>
     <message>
         <source>Entry %1 is missing. Verify the record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entry %1 is missing. Verify the record.</translation>
     </message>
     <message>
         <source>The files could not be written. Choose another place.</source>
-        <translation type="unfinished"></translation>
+        <translation>The files could not be written. Choose another place.</translation>
     </message>
     <message>
         <source>The files could not be written (%1). Choose another place.</source>
         <comment>the system&apos;s own words</comment>
-        <translation type="unfinished"></translation>
+        <translation>The files could not be written (%1). Choose another place.</translation>
     </message>
     <message>
         <source>this computer</source>
-        <translation type="unfinished"></translation>
+        <translation>this computer</translation>
     </message>
     <message>
         <source>The record is sound: nothing was changed, left out or put in.</source>
-        <translation type="unfinished"></translation>
+        <translation>The record is sound: nothing was changed, left out or put in.</translation>
     </message>
     <message>
         <source>what to do</source>
-        <translation type="unfinished"></translation>
+        <translation>what to do</translation>
     </message>
     <message>
         <source>Write this number and hash down and keep them elsewhere: only so is a record that was cut short found out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Write this number and hash down and keep them elsewhere: only so is a record that was cut short found out.</translation>
     </message>
     <message>
         <source>Not exported. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Not exported. %1</translation>
     </message>
     <message>
         <source>There is no record of %1; nothing was written.</source>
-        <translation type="unfinished"></translation>
+        <translation>There is no record of %1; nothing was written.</translation>
     </message>
     <message numerus="yes">
         <source>%1: %n entries exported.</source>
@@ -1821,85 +2113,85 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>folder</source>
-        <translation type="unfinished"></translation>
+        <translation>folder</translation>
     </message>
     <message>
         <source>files</source>
-        <translation type="unfinished"></translation>
+        <translation>files</translation>
     </message>
     <message>
         <source>last entry</source>
-        <translation type="unfinished"></translation>
+        <translation>last entry</translation>
     </message>
     <message>
         <source>Not copied. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Not copied. %1</translation>
     </message>
     <message>
         <source>file</source>
-        <translation type="unfinished"></translation>
+        <translation>file</translation>
     </message>
     <message>
         <source>The copy was written but is not good. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>The copy was written but is not good. %1</translation>
     </message>
     <message>
         <source>Copied, read back and found sound.</source>
-        <translation type="unfinished"></translation>
+        <translation>Copied, read back and found sound.</translation>
     </message>
     <message>
         <source>kind</source>
-        <translation type="unfinished"></translation>
+        <translation>kind</translation>
     </message>
     <message>
         <source>local time</source>
-        <translation type="unfinished"></translation>
+        <translation>local time</translation>
     </message>
     <message>
         <source>UTC</source>
-        <translation type="unfinished"></translation>
+        <translation>UTC</translation>
     </message>
     <message>
         <source>boot clock</source>
-        <translation type="unfinished"></translation>
+        <translation>boot clock</translation>
     </message>
     <message>
         <source>%1 µs since the computer&apos;s start</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 µs since the computer&apos;s start</translation>
     </message>
     <message>
         <source>person</source>
-        <translation type="unfinished"></translation>
+        <translation>person</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
         <comment>initials, how sure the record is of it</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>none: the station itself</source>
-        <translation type="unfinished"></translation>
+        <translation>none: the station itself</translation>
     </message>
     <message>
         <source>hash</source>
-        <translation type="unfinished"></translation>
+        <translation>hash</translation>
     </message>
     <message>
         <source>time of</source>
-        <translation type="unfinished"></translation>
+        <translation>time of</translation>
     </message>
     <message>
         <source>receipt: the tap&apos;s own time was not plausible</source>
-        <translation type="unfinished"></translation>
+        <translation>receipt: the tap&apos;s own time was not plausible</translation>
     </message>
     <message>
         <source>exact text</source>
-        <translation type="unfinished"></translation>
+        <translation>exact text</translation>
     </message>
     <message>
         <source>Entry %1: %2</source>
         <comment>number, sentence</comment>
-        <translation type="unfinished"></translation>
+        <translation>Entry %1: %2</translation>
     </message>
 </context>
 <context>
@@ -1907,332 +2199,332 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>the bag&apos;s volume</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>the bag&apos;s volume</translation>
     </message>
     <message>
         <source>the volume drawn into the syringe</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>the volume drawn into the syringe</translation>
     </message>
     <message>
         <source>the volume left</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>the volume left</translation>
     </message>
     <message>
         <source>the number of birds</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>the number of birds</translation>
     </message>
     <message>
         <source>the time out of the cryogen</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>the time out of the cryogen</translation>
     </message>
     <message>
         <source>the place of the cane</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>the place of the cane</translation>
     </message>
     <message>
         <source>the text</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>the text</translation>
     </message>
     <message>
         <source>There is no procedure card yet. Adopt one at set-up.</source>
-        <translation type="unfinished"></translation>
+        <translation>There is no procedure card yet. Adopt one at set-up.</translation>
     </message>
     <message>
         <source>No shift is open. Open the shift first.</source>
-        <translation type="unfinished"></translation>
+        <translation>No shift is open. Open the shift first.</translation>
     </message>
     <message>
         <source>The shift is open already.</source>
-        <translation type="unfinished"></translation>
+        <translation>The shift is open already.</translation>
     </message>
     <message>
         <source>%1 is neither in a bag nor lost. Say first how it ended.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 is neither in a bag nor lost. Say first how it ended.</translation>
     </message>
     <message>
         <source>%1 is still open. Take it down first.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 is still open. Take it down first.</translation>
     </message>
     <message>
         <source>Nobody is on duty. Enter your initials first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nobody is on duty. Enter your initials first.</translation>
     </message>
     <message>
         <source>The procedure card has no check named &quot;%1&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>The procedure card has no check named &quot;%1&quot;.</translation>
     </message>
     <message>
         <source>The check &quot;%1&quot; is open. Do it, or override it with a reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>The check &quot;%1&quot; is open. Do it, or override it with a reason.</translation>
     </message>
     <message>
         <source>A reason is needed. Say why.</source>
-        <translation type="unfinished"></translation>
+        <translation>A reason is needed. Say why.</translation>
     </message>
     <message>
         <source>%1 exists already. Give the new one another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 exists already. Give the new one another name.</translation>
     </message>
     <message>
         <source>There is no such bag.</source>
-        <translation type="unfinished"></translation>
+        <translation>There is no such bag.</translation>
     </message>
     <message>
         <source>Which bag is not clear. Choose the bag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Which bag is not clear. Choose the bag.</translation>
     </message>
     <message>
         <source>%1 is down. It takes nothing more.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 is down. It takes nothing more.</translation>
     </message>
     <message>
         <source>%1 is on hold. A shift lead decides about it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 is on hold. A shift lead decides about it.</translation>
     </message>
     <message>
         <source>%1 is not on hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 is not on hold.</translation>
     </message>
     <message>
         <source>%1 is not inspected yet. Inspect it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 is not inspected yet. Inspect it first.</translation>
     </message>
     <message>
         <source>%1 has no ampoule in it yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 has no ampoule in it yet.</translation>
     </message>
     <message>
         <source>%1 is not mixed yet. Mix it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 is not mixed yet. Mix it first.</translation>
     </message>
     <message>
         <source>%1 is mixed already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 is mixed already.</translation>
     </message>
     <message>
         <source>%1 is inspected already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 is inspected already.</translation>
     </message>
     <message>
         <source>The diluent of %1 is drawn already.</source>
-        <translation type="unfinished"></translation>
+        <translation>The diluent of %1 is drawn already.</translation>
     </message>
     <message>
         <source>%1 hangs on no line yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hangs on no line yet.</translation>
     </message>
     <message>
         <source>%1: take bag %2 down first.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: take bag %2 down first.</translation>
     </message>
     <message>
         <source>It hangs there already.</source>
-        <translation type="unfinished"></translation>
+        <translation>It hangs there already.</translation>
     </message>
     <message>
         <source>No ampoule can take that step now.</source>
-        <translation type="unfinished"></translation>
+        <translation>No ampoule can take that step now.</translation>
     </message>
     <message>
         <source>There is no such ampoule in this pull.</source>
-        <translation type="unfinished"></translation>
+        <translation>There is no such ampoule in this pull.</translation>
     </message>
     <message>
         <source>%1 is out already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 is out already.</translation>
     </message>
     <message>
         <source>%1 is lost. It takes no more steps.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 is lost. It takes no more steps.</translation>
     </message>
     <message>
         <source>%1 is in a bag. It takes no more steps.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 is in a bag. It takes no more steps.</translation>
     </message>
     <message>
         <source>%1 has taken that step already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 has taken that step already.</translation>
     </message>
     <message>
         <source>No ampoule is out of the cryogen yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>No ampoule is out of the cryogen yet.</translation>
     </message>
     <message>
         <source>Which line is not clear. Choose the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Which line is not clear. Choose the line.</translation>
     </message>
     <message>
         <source>%1 is stopped already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 is stopped already.</translation>
     </message>
     <message>
         <source>%1 is going already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 is going already.</translation>
     </message>
     <message>
         <source>The birds counted so far are %1. The total cannot be less.</source>
-        <translation type="unfinished"></translation>
+        <translation>The birds counted so far are %1. The total cannot be less.</translation>
     </message>
     <message>
         <source>No such alarm is due now.</source>
-        <translation type="unfinished"></translation>
+        <translation>No such alarm is due now.</translation>
     </message>
     <message>
         <source>There is nothing to take back.</source>
-        <translation type="unfinished"></translation>
+        <translation>There is nothing to take back.</translation>
     </message>
     <message>
         <source>That is not of this shift, or was taken back.</source>
-        <translation type="unfinished"></translation>
+        <translation>That is not of this shift, or was taken back.</translation>
     </message>
     <message>
         <source>That cannot be corrected in this entry: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>That cannot be corrected in this entry: %1.</translation>
     </message>
     <message>
         <source>That value cannot be used: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>That value cannot be used: %1.</translation>
     </message>
     <message>
         <source>That is what stands there already.</source>
-        <translation type="unfinished"></translation>
+        <translation>That is what stands there already.</translation>
     </message>
     <message>
         <source>That question is not open any more.</source>
-        <translation type="unfinished"></translation>
+        <translation>That question is not open any more.</translation>
     </message>
     <message>
         <source>That is none of the choices.</source>
-        <translation type="unfinished"></translation>
+        <translation>That is none of the choices.</translation>
     </message>
     <message>
         <source>That is outside what can be: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>That is outside what can be: %1.</translation>
     </message>
     <message>
         <source>The document cannot be used. Look at &quot;%1&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>The document cannot be used. Look at &quot;%1&quot;.</translation>
     </message>
     <message>
         <source>The station has not started yet. Wait a moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>The station has not started yet. Wait a moment.</translation>
     </message>
     <message>
         <source>how many</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>how many</translation>
     </message>
     <message>
         <source>the place in the stores</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>the place in the stores</translation>
     </message>
     <message>
         <source>the birds an hour</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>the birds an hour</translation>
     </message>
     <message>
         <source>the line&apos;s start</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>the line&apos;s start</translation>
     </message>
     <message>
         <source>the breaks</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>the breaks</translation>
     </message>
     <message>
         <source>the reason</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>the reason</translation>
     </message>
     <message>
         <source>the lot</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>the lot</translation>
     </message>
     <message>
         <source>what it is</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>what it is</translation>
     </message>
     <message>
         <source>the doses of an ampoule</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>the doses of an ampoule</translation>
     </message>
     <message>
         <source>the day of expiry</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>the day of expiry</translation>
     </message>
     <message>
         <source>the titre</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>the titre</translation>
     </message>
     <message>
         <source>the delivery</source>
         <comment>what is outside what can be</comment>
-        <translation type="unfinished"></translation>
+        <translation>the delivery</translation>
     </message>
     <message>
         <source>Lot %1 has expired. Take another, or ask a shift lead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lot %1 has expired. Take another, or ask a shift lead.</translation>
     </message>
     <message>
         <source>Lot %1 is in quarantine. Take another, or ask a shift lead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lot %1 is in quarantine. Take another, or ask a shift lead.</translation>
     </message>
     <message>
         <source>The lot is missing. Say which lot it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>The lot is missing. Say which lot it is.</translation>
     </message>
     <message>
         <source>The stores do not know lot %1. Receive it first, or ask a shift lead.</source>
-        <translation type="unfinished"></translation>
+        <translation>The stores do not know lot %1. Receive it first, or ask a shift lead.</translation>
     </message>
     <message>
         <source>Lot %1 is in the stores with another expiry, titre or number of doses. Look at the label again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lot %1 is in the stores with another expiry, titre or number of doses. Look at the label again.</translation>
     </message>
     <message>
         <source>The stores have none of that: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>The stores have none of that: %1.</translation>
     </message>
     <message>
         <source>There are only %1. Count them if there are more.</source>
-        <translation type="unfinished"></translation>
+        <translation>There are only %1. Count them if there are more.</translation>
     </message>
 </context>
 <context>
     <name>ShiftText</name>
     <message>
         <source>Bath: what does the thermometer show?</source>
-        <translation type="unfinished"></translation>
+        <translation>Bath: what does the thermometer show?</translation>
     </message>
     <message>
         <source>Next pull at: hours and minutes, as 0915</source>
-        <translation type="unfinished"></translation>
+        <translation>Next pull at: hours and minutes, as 0915</translation>
     </message>
     <message>
         <source>Who is on duty? Initials</source>
-        <translation type="unfinished"></translation>
+        <translation>Who is on duty? Initials</translation>
     </message>
     <message>
         <source>Who takes over? Initials</source>
-        <translation type="unfinished"></translation>
+        <translation>Who takes over? Initials</translation>
     </message>
     <message>
         <source>Which thermometer?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which thermometer?</translation>
     </message>
     <message numerus="yes">
         <source>in %n minute(s)</source>
@@ -2243,263 +2535,263 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>at …</source>
-        <translation type="unfinished"></translation>
+        <translation>at …</translation>
     </message>
     <message>
         <source>When is the next pull?</source>
-        <translation type="unfinished"></translation>
+        <translation>When is the next pull?</translation>
     </message>
     <message>
         <source>Note for the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Note for the record</translation>
     </message>
     <message>
         <source>Cane out too long: canister and cane</source>
-        <translation type="unfinished"></translation>
+        <translation>Cane out too long: canister and cane</translation>
     </message>
     <message>
         <source>How long was it out?</source>
-        <translation type="unfinished"></translation>
+        <translation>How long was it out?</translation>
     </message>
     <message>
         <source>an ampoule burst</source>
-        <translation type="unfinished"></translation>
+        <translation>an ampoule burst</translation>
     </message>
     <message>
         <source>dirty</source>
-        <translation type="unfinished"></translation>
+        <translation>dirty</translation>
     </message>
     <message>
         <source>fresh water</source>
-        <translation type="unfinished"></translation>
+        <translation>fresh water</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>other</translation>
     </message>
     <message>
         <source>Bath water changed: why?</source>
-        <translation type="unfinished"></translation>
+        <translation>Bath water changed: why?</translation>
     </message>
     <message>
         <source>SHIFT CLOSED</source>
-        <translation type="unfinished"></translation>
+        <translation>SHIFT CLOSED</translation>
     </message>
     <message>
         <source>every bag is down</source>
-        <translation type="unfinished"></translation>
+        <translation>every bag is down</translation>
     </message>
     <message>
         <source>End of the shift</source>
-        <translation type="unfinished"></translation>
+        <translation>End of the shift</translation>
     </message>
     <message>
         <source>later</source>
-        <translation type="unfinished"></translation>
+        <translation>later</translation>
     </message>
 </context>
 <context>
     <name>ShortFact</name>
     <message>
         <source>shift open</source>
-        <translation type="unfinished"></translation>
+        <translation>shift open</translation>
     </message>
     <message>
         <source>shift closed</source>
-        <translation type="unfinished"></translation>
+        <translation>shift closed</translation>
     </message>
     <message>
         <source>on duty: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>on duty: %1</translation>
     </message>
     <message>
         <source>check done</source>
-        <translation type="unfinished"></translation>
+        <translation>check done</translation>
     </message>
     <message>
         <source>check failed</source>
-        <translation type="unfinished"></translation>
+        <translation>check failed</translation>
     </message>
     <message>
         <source>check overridden</source>
-        <translation type="unfinished"></translation>
+        <translation>check overridden</translation>
     </message>
     <message>
         <source>bath %1</source>
         <comment>a temperature</comment>
-        <translation type="unfinished"></translation>
+        <translation>bath %1</translation>
     </message>
     <message>
         <source>bath: no reading</source>
-        <translation type="unfinished"></translation>
+        <translation>bath: no reading</translation>
     </message>
     <message>
         <source>bath water changed</source>
-        <translation type="unfinished"></translation>
+        <translation>bath water changed</translation>
     </message>
     <message>
         <source>%1 started</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 started</translation>
     </message>
     <message>
         <source>%1 inspected</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 inspected</translation>
     </message>
     <message>
         <source>%1 not good</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 not good</translation>
     </message>
     <message>
         <source>%1: diluent drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: diluent drawn</translation>
     </message>
     <message>
         <source>%1 mixed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mixed</translation>
     </message>
     <message>
         <source>%1 on %2</source>
         <comment>bag, line</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 on %2</translation>
     </message>
     <message>
         <source>%1 swirled</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 swirled</translation>
     </message>
     <message>
         <source>%1 on hold</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 on hold</translation>
     </message>
     <message>
         <source>%1 released</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 released</translation>
     </message>
     <message>
         <source>%1 down</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 down</translation>
     </message>
     <message>
         <source>ampoule %1: %2</source>
         <comment>number, why it was lost</comment>
-        <translation type="unfinished"></translation>
+        <translation>ampoule %1: %2</translation>
     </message>
     <message>
         <source>cane exposed</source>
-        <translation type="unfinished"></translation>
+        <translation>cane exposed</translation>
     </message>
     <message>
         <source>next pull planned</source>
-        <translation type="unfinished"></translation>
+        <translation>next pull planned</translation>
     </message>
     <message>
         <source>%1: birds counted</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: birds counted</translation>
     </message>
     <message>
         <source>%1: needle changed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: needle changed</translation>
     </message>
     <message>
         <source>%1 stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 stopped</translation>
     </message>
     <message>
         <source>%1 going</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 going</translation>
     </message>
     <message>
         <source>%1: dose checked</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: dose checked</translation>
     </message>
     <message>
         <source>deviation</source>
-        <translation type="unfinished"></translation>
+        <translation>deviation</translation>
     </message>
     <message>
         <source>judged again</source>
-        <translation type="unfinished"></translation>
+        <translation>judged again</translation>
     </message>
     <message>
         <source>alarm heard</source>
-        <translation type="unfinished"></translation>
+        <translation>alarm heard</translation>
     </message>
     <message>
         <source>corrected</source>
-        <translation type="unfinished"></translation>
+        <translation>corrected</translation>
     </message>
     <message>
         <source>taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>taken back</translation>
     </message>
     <message>
         <source>answered</source>
-        <translation type="unfinished"></translation>
+        <translation>answered</translation>
     </message>
     <message>
         <source>note made</source>
-        <translation type="unfinished"></translation>
+        <translation>note made</translation>
     </message>
     <message>
         <source>not taken</source>
         <comment>a tap was refused</comment>
-        <translation type="unfinished"></translation>
+        <translation>not taken</translation>
     </message>
     <message>
         <source>scanned</source>
-        <translation type="unfinished"></translation>
+        <translation>scanned</translation>
     </message>
     <message>
         <source>sound heard</source>
-        <translation type="unfinished"></translation>
+        <translation>sound heard</translation>
     </message>
     <message>
         <source>%1 %2</source>
         <comment>step, numbers of ampoules</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>card adopted</source>
-        <translation type="unfinished"></translation>
+        <translation>card adopted</translation>
     </message>
     <message>
         <source>thermometer noted</source>
-        <translation type="unfinished"></translation>
+        <translation>thermometer noted</translation>
     </message>
     <message>
         <source>%1 planned</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 planned</translation>
     </message>
     <message>
         <source>stores: received</source>
-        <translation type="unfinished"></translation>
+        <translation>stores: received</translation>
     </message>
     <message>
         <source>stores: moved</source>
-        <translation type="unfinished"></translation>
+        <translation>stores: moved</translation>
     </message>
     <message>
         <source>stores: counted</source>
-        <translation type="unfinished"></translation>
+        <translation>stores: counted</translation>
     </message>
     <message>
         <source>stores: taken out</source>
-        <translation type="unfinished"></translation>
+        <translation>stores: taken out</translation>
     </message>
     <message>
         <source>lot %1 in quarantine</source>
-        <translation type="unfinished"></translation>
+        <translation>lot %1 in quarantine</translation>
     </message>
     <message>
         <source>lot %1 released</source>
-        <translation type="unfinished"></translation>
+        <translation>lot %1 released</translation>
     </message>
     <message>
         <source>lot %1 allowed</source>
-        <translation type="unfinished"></translation>
+        <translation>lot %1 allowed</translation>
     </message>
     <message>
         <source>lot %1 chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>lot %1 chosen</translation>
     </message>
 </context>
 <context>
@@ -2538,154 +2830,154 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>a text file in UTF-8</source>
-        <translation type="unfinished"></translation>
+        <translation>a text file in UTF-8</translation>
     </message>
     <message>
         <source>a quote that is closed at the end of its cell</source>
-        <translation type="unfinished"></translation>
+        <translation>a quote that is closed at the end of its cell</translation>
     </message>
     <message>
         <source>a first line that names the columns</source>
-        <translation type="unfinished"></translation>
+        <translation>a first line that names the columns</translation>
     </message>
     <message>
         <source>one of kind, item, lot, doses, volume_ml, count, expires, titre_pfu, vessel, canister, cane, delivery</source>
-        <translation type="unfinished"></translation>
+        <translation>one of kind, item, lot, doses, volume_ml, count, expires, titre_pfu, vessel, canister, cane, delivery</translation>
     </message>
     <message>
         <source>each column once</source>
-        <translation type="unfinished"></translation>
+        <translation>each column once</translation>
     </message>
     <message>
         <source>that column</source>
-        <translation type="unfinished"></translation>
+        <translation>that column</translation>
     </message>
     <message>
         <source>no more cells than columns</source>
-        <translation type="unfinished"></translation>
+        <translation>no more cells than columns</translation>
     </message>
     <message>
         <source>ampoule, diluent or consumable</source>
-        <translation type="unfinished"></translation>
+        <translation>ampoule, diluent or consumable</translation>
     </message>
     <message>
         <source>a value, which this kind needs</source>
-        <translation type="unfinished"></translation>
+        <translation>a value, which this kind needs</translation>
     </message>
     <message>
         <source>nothing, as this kind has no such value</source>
-        <translation type="unfinished"></translation>
+        <translation>nothing, as this kind has no such value</translation>
     </message>
     <message>
         <source>a component of the procedure card</source>
-        <translation type="unfinished"></translation>
+        <translation>a component of the procedure card</translation>
     </message>
     <message>
         <source>a short text on one line</source>
-        <translation type="unfinished"></translation>
+        <translation>a short text on one line</translation>
     </message>
     <message>
         <source>a whole number, at least 1</source>
-        <translation type="unfinished"></translation>
+        <translation>a whole number, at least 1</translation>
     </message>
     <message>
         <source>millilitres above 0, with at most three decimals</source>
-        <translation type="unfinished"></translation>
+        <translation>millilitres above 0, with at most three decimals</translation>
     </message>
     <message>
         <source>a day as YYYY-MM-DD</source>
-        <translation type="unfinished"></translation>
+        <translation>a day as YYYY-MM-DD</translation>
     </message>
     <message>
         <source>what the stores have of that lot</source>
-        <translation type="unfinished"></translation>
+        <translation>what the stores have of that lot</translation>
     </message>
     <message>
         <source>ampoules</source>
-        <translation type="unfinished"></translation>
+        <translation>ampoules</translation>
     </message>
     <message>
         <source>diluent</source>
-        <translation type="unfinished"></translation>
+        <translation>diluent</translation>
     </message>
     <message>
         <source>consumables</source>
-        <translation type="unfinished"></translation>
+        <translation>consumables</translation>
     </message>
     <message>
         <source>used</source>
         <comment>why something left the stores</comment>
-        <translation type="unfinished"></translation>
+        <translation>used</translation>
     </message>
     <message>
         <source>broken</source>
         <comment>why something left the stores</comment>
-        <translation type="unfinished"></translation>
+        <translation>broken</translation>
     </message>
     <message>
         <source>expired</source>
         <comment>why something left the stores</comment>
-        <translation type="unfinished"></translation>
+        <translation>expired</translation>
     </message>
     <message>
         <source>thawed</source>
         <comment>why something left the stores</comment>
-        <translation type="unfinished"></translation>
+        <translation>thawed</translation>
     </message>
     <message>
         <source>another reason</source>
         <comment>why something left the stores</comment>
-        <translation type="unfinished"></translation>
+        <translation>another reason</translation>
     </message>
     <message>
         <source>fit for use</source>
         <comment>a lot</comment>
-        <translation type="unfinished"></translation>
+        <translation>fit for use</translation>
     </message>
     <message>
         <source>expired</source>
         <comment>a lot</comment>
-        <translation type="unfinished"></translation>
+        <translation>expired</translation>
     </message>
     <message>
         <source>in quarantine</source>
         <comment>a lot</comment>
-        <translation type="unfinished"></translation>
+        <translation>in quarantine</translation>
     </message>
     <message>
         <source>unknown</source>
         <comment>a lot</comment>
-        <translation type="unfinished"></translation>
+        <translation>unknown</translation>
     </message>
     <message>
         <source>diluent %1</source>
         <comment>the volume of a bag</comment>
-        <translation type="unfinished"></translation>
+        <translation>diluent %1</translation>
     </message>
     <message>
         <source>%1, lot %2</source>
         <comment>component or diluent, its lot</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, lot %2</translation>
     </message>
     <message>
         <source>no place named</source>
-        <translation type="unfinished"></translation>
+        <translation>no place named</translation>
     </message>
     <message>
         <source>the cane was out of the cryogen too long</source>
-        <translation type="unfinished"></translation>
+        <translation>the cane was out of the cryogen too long</translation>
     </message>
     <message>
         <source>%1: %2 too few for what is planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 too few for what is planned.</translation>
     </message>
     <message>
         <source>%1: expired, and %2 still there.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: expired, and %2 still there.</translation>
     </message>
     <message>
         <source>%1: %2 in quarantine.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 in quarantine.</translation>
     </message>
     <message numerus="yes">
         <source>%1: good for %n more day(s).</source>
@@ -2698,82 +2990,82 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>nothing</source>
         <comment>found in a cell</comment>
-        <translation type="unfinished"></translation>
+        <translation>nothing</translation>
     </message>
     <message>
         <source>“%1”</source>
         <comment>found in a cell</comment>
-        <translation type="unfinished"></translation>
+        <translation>“%1”</translation>
     </message>
     <message>
         <source>Line %1: expected %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Line %1: expected %2.</translation>
     </message>
     <message>
         <source>Line %1, column %2: found %3, expected %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Line %1, column %2: found %3, expected %4.</translation>
     </message>
     <message>
         <source>does not add up</source>
-        <translation type="unfinished"></translation>
+        <translation>does not add up</translation>
     </message>
     <message>
         <source>not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>not counted</translation>
     </message>
     <message>
         <source>adds up</source>
-        <translation type="unfinished"></translation>
+        <translation>adds up</translation>
     </message>
     <message>
         <source>ampoules out = in bags + lost</source>
-        <translation type="unfinished"></translation>
+        <translation>ampoules out = in bags + lost</translation>
     </message>
     <message>
         <source>doses of %1: made up, used and left</source>
-        <translation type="unfinished"></translation>
+        <translation>doses of %1: made up, used and left</translation>
     </message>
     <message>
         <source>volume: birds × dose, and what is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>volume: birds × dose, and what is gone</translation>
     </message>
 </context>
 <context>
     <name>Subject</name>
     <message>
         <source>ampoule %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ampoule %1</translation>
     </message>
     <message>
         <source>pull %1</source>
         <comment>a set of ampoules taken out together</comment>
-        <translation type="unfinished"></translation>
+        <translation>pull %1</translation>
     </message>
     <message>
         <source>bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bag %1</translation>
     </message>
     <message>
         <source>line %1</source>
         <comment>where birds are vaccinated</comment>
-        <translation type="unfinished"></translation>
+        <translation>line %1</translation>
     </message>
     <message>
         <source>the bath</source>
-        <translation type="unfinished"></translation>
+        <translation>the bath</translation>
     </message>
     <message>
         <source>the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>the bench</translation>
     </message>
     <message>
         <source>the station</source>
         <comment>this computer</comment>
-        <translation type="unfinished"></translation>
+        <translation>the station</translation>
     </message>
     <message>
         <source>ampoule %1 of pull %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ampoule %1 of pull %2</translation>
     </message>
 </context>
 <context>
@@ -2781,27 +3073,27 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>%1 s</source>
         <comment>seconds</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 s</translation>
     </message>
     <message>
         <source>%1 min</source>
         <comment>minutes</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 min</translation>
     </message>
     <message>
         <source>%1 over</source>
         <comment>how long past the limit, e.g. 2 min over</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 over</translation>
     </message>
     <message>
         <source>%1 left</source>
         <comment>how long until the limit, e.g. 41 min left</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 left</translation>
     </message>
     <message>
         <source>%1 min %2 s</source>
         <comment>minutes and seconds</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 min %2 s</translation>
     </message>
 </context>
 <context>
@@ -2857,42 +3149,42 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>SHIFT OPEN</source>
         <comment>big button: the shift has been opened</comment>
-        <translation type="unfinished"></translation>
+        <translation>SHIFT OPEN</translation>
     </message>
     <message>
         <source>SET UP</source>
         <comment>big button: the bench has been set up</comment>
-        <translation type="unfinished"></translation>
+        <translation>SET UP</translation>
     </message>
     <message>
         <source>BAG STARTED</source>
         <comment>big button</comment>
-        <translation type="unfinished"></translation>
+        <translation>BAG STARTED</translation>
     </message>
     <message>
         <source>INSPECTED</source>
         <comment>big button: the diluent bag, found good</comment>
-        <translation type="unfinished"></translation>
+        <translation>INSPECTED</translation>
     </message>
     <message>
         <source>DILUENT DRAWN</source>
         <comment>big button: into the syringe</comment>
-        <translation type="unfinished"></translation>
+        <translation>DILUENT DRAWN</translation>
     </message>
     <message>
         <source>MIXED</source>
         <comment>big button: the bag</comment>
-        <translation type="unfinished"></translation>
+        <translation>MIXED</translation>
     </message>
     <message>
         <source>HUNG</source>
         <comment>big button: the bag, on its line</comment>
-        <translation type="unfinished"></translation>
+        <translation>HUNG</translation>
     </message>
     <message>
         <source>NOTHING TO DO</source>
         <comment>big button: nothing is next</comment>
-        <translation type="unfinished"></translation>
+        <translation>NOTHING TO DO</translation>
     </message>
     <message numerus="yes">
         <source>%n ampoule(s)</source>
@@ -2904,456 +3196,514 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>out</source>
         <comment>where the ampoule is: out of the cryogen</comment>
-        <translation type="unfinished"></translation>
+        <translation>out</translation>
     </message>
     <message>
         <source>in bath</source>
         <comment>where the ampoule is</comment>
-        <translation type="unfinished"></translation>
+        <translation>in bath</translation>
     </message>
     <message>
         <source>opened</source>
         <comment>how the ampoule is</comment>
-        <translation type="unfinished"></translation>
+        <translation>opened</translation>
     </message>
     <message>
         <source>in diluent</source>
         <comment>where the ampoule&apos;s content is</comment>
-        <translation type="unfinished"></translation>
+        <translation>in diluent</translation>
     </message>
     <message>
         <source>rinsed</source>
         <comment>how the ampoule is</comment>
-        <translation type="unfinished"></translation>
+        <translation>rinsed</translation>
     </message>
     <message>
         <source>in bag</source>
         <comment>where the ampoule&apos;s content is</comment>
-        <translation type="unfinished"></translation>
+        <translation>in bag</translation>
     </message>
     <message>
         <source>lost: %1</source>
         <comment>an ampoule, and why</comment>
-        <translation type="unfinished"></translation>
+        <translation>lost: %1</translation>
     </message>
     <message>
         <source>in bag %1</source>
         <comment>an ampoule&apos;s content</comment>
-        <translation type="unfinished"></translation>
+        <translation>in bag %1</translation>
     </message>
     <message>
         <source>%1, lot %2</source>
         <comment>component of the vaccine and its lot</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, lot %2</translation>
     </message>
     <message>
         <source>heads-up</source>
         <comment>first level: a limit is near</comment>
-        <translation type="unfinished"></translation>
+        <translation>heads-up</translation>
     </message>
     <message>
         <source>limit</source>
         <comment>second level: the limit is passed</comment>
-        <translation type="unfinished"></translation>
+        <translation>limit</translation>
     </message>
     <message>
         <source>overrun</source>
         <comment>third level: passed and still nobody acted</comment>
-        <translation type="unfinished"></translation>
+        <translation>overrun</translation>
     </message>
     <message>
         <source>broken</source>
         <comment>an ampoule was lost</comment>
-        <translation type="unfinished"></translation>
+        <translation>broken</translation>
     </message>
     <message>
         <source>dropped</source>
         <comment>an ampoule was lost</comment>
-        <translation type="unfinished"></translation>
+        <translation>dropped</translation>
     </message>
     <message>
         <source>abandoned</source>
         <comment>an ampoule was lost on purpose</comment>
-        <translation type="unfinished"></translation>
+        <translation>abandoned</translation>
     </message>
     <message>
         <source>handed over</source>
         <comment>an ampoule went to another bench</comment>
-        <translation type="unfinished"></translation>
+        <translation>handed over</translation>
     </message>
     <message>
         <source>leak</source>
         <comment>why a bag is on hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>leak</translation>
     </message>
     <message>
         <source>colour</source>
         <comment>why a bag is on hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>colour</translation>
     </message>
     <message>
         <source>wrong lot</source>
         <comment>why a bag is on hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>wrong lot</translation>
     </message>
     <message>
         <source>age unknown</source>
         <comment>why a bag is on hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>age unknown</translation>
     </message>
     <message>
         <source>failed inspection</source>
         <comment>why a bag is on hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>failed inspection</translation>
     </message>
     <message>
         <source>another reason</source>
         <comment>why a bag is on hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>another reason</translation>
     </message>
     <message>
         <source>empty</source>
         <comment>why a bag was taken down</comment>
-        <translation type="unfinished"></translation>
+        <translation>empty</translation>
     </message>
     <message>
         <source>past its time</source>
         <comment>why a bag was taken down</comment>
-        <translation type="unfinished"></translation>
+        <translation>past its time</translation>
     </message>
     <message>
         <source>discarded</source>
         <comment>why a bag was taken down</comment>
-        <translation type="unfinished"></translation>
+        <translation>discarded</translation>
     </message>
     <message>
         <source>work finished</source>
         <comment>why a bag was taken down</comment>
-        <translation type="unfinished"></translation>
+        <translation>work finished</translation>
     </message>
     <message>
         <source>time out of the cryogen</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>time out of the cryogen</translation>
     </message>
     <message>
         <source>time from bath to diluent</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>time from bath to diluent</translation>
     </message>
     <message>
         <source>time a bag is in use</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>time a bag is in use</translation>
     </message>
     <message>
         <source>bath when ampoules go in</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>bath when ampoules go in</translation>
     </message>
     <message>
         <source>temperature of the diluent</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>temperature of the diluent</translation>
     </message>
     <message>
         <source>bath before the next pull</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>bath before the next pull</translation>
     </message>
     <message>
         <source>age of the bath reading</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>age of the bath reading</translation>
     </message>
     <message>
         <source>swirling the bag</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>swirling the bag</translation>
     </message>
     <message>
         <source>birds with one needle</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>birds with one needle</translation>
     </message>
     <message>
         <source>dose check</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>dose check</translation>
     </message>
     <message>
         <source>start of the next pull</source>
         <comment>name of a limit</comment>
-        <translation type="unfinished"></translation>
+        <translation>start of the next pull</translation>
     </message>
     <message>
         <source>until in the bath</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>until in the bath</translation>
     </message>
     <message>
         <source>until in diluent</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>until in diluent</translation>
     </message>
     <message>
         <source>until it is down</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>until it is down</translation>
     </message>
     <message>
         <source>until the bath is right</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>until the bath is right</translation>
     </message>
     <message>
         <source>until the diluent is right</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>until the diluent is right</translation>
     </message>
     <message>
         <source>until the bath is measured</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>until the bath is measured</translation>
     </message>
     <message>
         <source>until the next swirl</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>until the next swirl</translation>
     </message>
     <message>
         <source>until the needle is changed</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>until the needle is changed</translation>
     </message>
     <message>
         <source>until the dose check</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>until the dose check</translation>
     </message>
     <message>
         <source>until the next pull</source>
         <comment>under the time left</comment>
-        <translation type="unfinished"></translation>
+        <translation>until the next pull</translation>
     </message>
     <message>
         <source>too long out of the cryogen</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>too long out of the cryogen</translation>
     </message>
     <message>
         <source>bath not right</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>bath not right</translation>
     </message>
     <message>
         <source>diluent not right</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>diluent not right</translation>
     </message>
     <message>
         <source>bath not measured</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>bath not measured</translation>
     </message>
     <message>
         <source>swirl is late</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>swirl is late</translation>
     </message>
     <message>
         <source>needle change is late</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>needle change is late</translation>
     </message>
     <message>
         <source>dose check is late</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>dose check is late</translation>
     </message>
     <message>
         <source>pull is late</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>pull is late</translation>
     </message>
     <message>
         <source>inside</source>
         <comment>the bath&apos;s temperature against its tolerance</comment>
-        <translation type="unfinished"></translation>
+        <translation>inside</translation>
     </message>
     <message>
         <source>not sure</source>
         <comment>the bath&apos;s temperature against its tolerance</comment>
-        <translation type="unfinished"></translation>
+        <translation>not sure</translation>
     </message>
     <message>
         <source>outside</source>
         <comment>the bath&apos;s temperature against its tolerance</comment>
-        <translation type="unfinished"></translation>
+        <translation>outside</translation>
     </message>
     <message>
         <source>The thermometer&apos;s own check failed.</source>
-        <translation type="unfinished"></translation>
+        <translation>The thermometer&apos;s own check failed.</translation>
     </message>
     <message>
         <source>The thermometer has not measured yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>The thermometer has not measured yet.</translation>
     </message>
     <message>
         <source>No thermometer is connected.</source>
-        <translation type="unfinished"></translation>
+        <translation>No thermometer is connected.</translation>
     </message>
     <message>
         <source>The thermometer&apos;s line is shorted.</source>
-        <translation type="unfinished"></translation>
+        <translation>The thermometer&apos;s line is shorted.</translation>
     </message>
     <message>
         <source>The thermometer gave no answer.</source>
-        <translation type="unfinished"></translation>
+        <translation>The thermometer gave no answer.</translation>
     </message>
     <message>
         <source>The thermometer&apos;s answer cannot be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>The thermometer&apos;s answer cannot be read.</translation>
     </message>
     <message>
         <source>That is no temperature of a water bath.</source>
-        <translation type="unfinished"></translation>
+        <translation>That is no temperature of a water bath.</translation>
     </message>
     <message>
         <source>Water cannot change that fast.</source>
-        <translation type="unfinished"></translation>
+        <translation>Water cannot change that fast.</translation>
     </message>
     <message>
         <source>The thermometer is gone.</source>
-        <translation type="unfinished"></translation>
+        <translation>The thermometer is gone.</translation>
     </message>
     <message>
         <source>beyond the calibrated range</source>
         <comment>a reading</comment>
-        <translation type="unfinished"></translation>
+        <translation>beyond the calibrated range</translation>
     </message>
     <message>
         <source>calibration is overdue</source>
         <comment>a thermometer</comment>
-        <translation type="unfinished"></translation>
+        <translation>calibration is overdue</translation>
     </message>
     <message>
         <source>not calibrated</source>
         <comment>a thermometer</comment>
-        <translation type="unfinished"></translation>
+        <translation>not calibrated</translation>
     </message>
     <message>
         <source>too uncertain to say inside</source>
         <comment>a thermometer</comment>
-        <translation type="unfinished"></translation>
+        <translation>too uncertain to say inside</translation>
     </message>
     <message>
         <source>by name</source>
         <comment>how a person is known: one tap on a name</comment>
-        <translation type="unfinished"></translation>
+        <translation>by name</translation>
     </message>
     <message>
         <source>proven</source>
         <comment>how a person is known: by PIN or badge</comment>
-        <translation type="unfinished"></translation>
+        <translation>proven</translation>
     </message>
     <message>
         <source>minor</source>
         <comment>severity of a deviation</comment>
-        <translation type="unfinished"></translation>
+        <translation>minor</translation>
     </message>
     <message>
         <source>major</source>
         <comment>severity of a deviation</comment>
-        <translation type="unfinished"></translation>
+        <translation>major</translation>
     </message>
     <message>
         <source>critical</source>
         <comment>severity of a deviation</comment>
-        <translation type="unfinished"></translation>
+        <translation>critical</translation>
     </message>
     <message>
         <source>limit</source>
         <comment>sort of a rule: passing it is a deviation</comment>
-        <translation type="unfinished"></translation>
+        <translation>limit</translation>
     </message>
     <message>
         <source>reminder</source>
         <comment>sort of a rule: passing it is only late</comment>
-        <translation type="unfinished"></translation>
+        <translation>reminder</translation>
     </message>
     <message>
         <source>recorded</source>
         <comment>status of the record</comment>
-        <translation type="unfinished"></translation>
+        <translation>recorded</translation>
     </message>
     <message>
         <source>recording …</source>
         <comment>status of the record: something waits</comment>
-        <translation type="unfinished"></translation>
+        <translation>recording …</translation>
     </message>
     <message>
         <source>NOT CONFIRMED</source>
         <comment>status of the record</comment>
-        <translation type="unfinished"></translation>
+        <translation>NOT CONFIRMED</translation>
     </message>
     <message>
         <source>NOT RECORDED</source>
         <comment>status of the record</comment>
-        <translation type="unfinished"></translation>
+        <translation>NOT RECORDED</translation>
     </message>
     <message>
         <source>to the diluent</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>to the diluent</translation>
     </message>
     <message>
         <source>take it down</source>
         <comment>under the time that is over</comment>
-        <translation type="unfinished"></translation>
+        <translation>take it down</translation>
     </message>
     <message>
         <source>a lot expired, in quarantine or unknown</source>
         <comment>why a bag is on hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>a lot expired, in quarantine or unknown</translation>
     </message>
 </context>
 <context>
     <name>bathside::app::Session</name>
     <message>
         <source>Bathside is running already with this trail (process %1). Use that one, or end it first: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Bathside is running already with this trail (process %1). Use that one, or end it first: %2</translation>
     </message>
     <message>
         <source>The trail&apos;s folder cannot be written to (%1): %2</source>
-        <translation type="unfinished"></translation>
+        <translation>The trail&apos;s folder cannot be written to (%1): %2</translation>
     </message>
     <message>
         <source>The trail&apos;s folder cannot be made (%1): %2</source>
-        <translation type="unfinished"></translation>
+        <translation>The trail&apos;s folder cannot be made (%1): %2</translation>
     </message>
 </context>
 <context>
     <name>bathside::app::StationApp</name>
     <message>
         <source>The card cannot be read (%1): %2</source>
-        <translation type="unfinished"></translation>
+        <translation>The card cannot be read (%1): %2</translation>
     </message>
     <message>
         <source>Vaccine is being thawed</source>
-        <translation type="unfinished"></translation>
+        <translation>Vaccine is being thawed</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::BagTable</name>
+    <message>
+        <source>bag</source>
+        <comment>column of the plan</comment>
+        <translation>bag</translation>
+    </message>
+    <message>
+        <source>pull at</source>
+        <comment>column of the plan</comment>
+        <translation>pull at</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <comment>column of the plan</comment>
+        <translation>size</translation>
+    </message>
+    <message>
+        <source>lots × ampoules</source>
+        <comment>column of the plan</comment>
+        <translation>lots × ampoules</translation>
+    </message>
+    <message>
+        <source>birds</source>
+        <comment>column of the plan</comment>
+        <translation>birds</translation>
+    </message>
+    <message>
+        <source>first bird</source>
+        <comment>column of the plan</comment>
+        <translation>first bird</translation>
+    </message>
+    <message>
+        <source>last bird</source>
+        <comment>column of the plan</comment>
+        <translation>last bird</translation>
+    </message>
+    <message>
+        <source>margin</source>
+        <comment>column of the plan</comment>
+        <translation>margin</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <comment>a bag</comment>
+        <translation>mixed</translation>
+    </message>
+    <message>
+        <source>hangs</source>
+        <comment>a bag</comment>
+        <translation>hangs</translation>
+    </message>
+    <message>
+        <source>only %1</source>
+        <comment>margin</comment>
+        <translation>only %1</translation>
     </message>
 </context>
 <context>
     <name>bathside::ui::BenchPage</name>
     <message>
         <source>Not taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Not taken.</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <extracomment>Under the big clock: whose time it is, and until what.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message numerus="yes">
         <source>%n fit(s) in time together</source>
@@ -3364,61 +3714,61 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>No shift is open</source>
-        <translation type="unfinished"></translation>
+        <translation>No shift is open</translation>
     </message>
     <message>
         <source>The big button says what has been DONE. Press it in the moment you have done it: Bathside takes the time, watches the limits and calls you. A slip of the finger? TAKE BACK.</source>
-        <translation type="unfinished"></translation>
+        <translation>The big button says what has been DONE. Press it in the moment you have done it: Bathside takes the time, watches the limits and calls you. A slip of the finger? TAKE BACK.</translation>
     </message>
     <message>
         <source>Set the bench up</source>
-        <translation type="unfinished"></translation>
+        <translation>Set the bench up</translation>
     </message>
     <message>
         <source>Go through the list: alarm heard, diluent inspected, bath at temperature, eyes and hands protected. Then start a bag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Go through the list: alarm heard, diluent inspected, bath at temperature, eyes and hands protected. Then start a bag.</translation>
     </message>
     <message>
         <source>Ready for a bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Ready for a bag</translation>
     </message>
     <message>
         <source>Start a bag, inspect it, draw the diluent. Then take the ampoules out of the cryogen: from there on every step is one press.</source>
-        <translation type="unfinished"></translation>
+        <translation>Start a bag, inspect it, draw the diluent. Then take the ampoules out of the cryogen: from there on every step is one press.</translation>
     </message>
     <message>
         <source>TAKE BACK</source>
-        <translation type="unfinished"></translation>
+        <translation>TAKE BACK</translation>
     </message>
     <message>
         <source>nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>nothing yet</translation>
     </message>
     <message>
         <source>HEARD</source>
-        <translation type="unfinished"></translation>
+        <translation>HEARD</translation>
     </message>
     <message>
         <source>nothing sounds</source>
-        <translation type="unfinished"></translation>
+        <translation>nothing sounds</translation>
     </message>
     <message>
         <source>CLOSE</source>
-        <translation type="unfinished"></translation>
+        <translation>CLOSE</translation>
     </message>
     <message>
         <source>MORE</source>
-        <translation type="unfinished"></translation>
+        <translation>MORE</translation>
     </message>
     <message>
         <source>on duty: %1</source>
         <extracomment>%1 is a person&apos;s initials.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>on duty: %1</translation>
     </message>
     <message>
         <source>min</source>
         <extracomment>After the digits of the big clock: minutes.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>min</translation>
     </message>
     <message numerus="yes">
         <source>Stagger: one every %n second(s)</source>
@@ -3429,61 +3779,61 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>Face shield, insulated gloves, tongs, fresh air. Ampoules can burst: open them away from you, thumb clear. The label comes first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Face shield, insulated gloves, tongs, fresh air. Ampoules can burst: open them away from you, thumb clear. The label comes first.</translation>
     </message>
 </context>
 <context>
     <name>bathside::ui::CardGauge</name>
     <message>
         <source>Hold a bank card against the outline. Make it wider or narrower until the card fits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hold a bank card against the outline. Make it wider or narrower until the card fits.</translation>
     </message>
     <message>
         <source>narrower</source>
-        <translation type="unfinished"></translation>
+        <translation>narrower</translation>
     </message>
     <message>
         <source>wider</source>
-        <translation type="unfinished"></translation>
+        <translation>wider</translation>
     </message>
     <message>
         <source>it fits</source>
-        <translation type="unfinished"></translation>
+        <translation>it fits</translation>
     </message>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>back</translation>
     </message>
 </context>
 <context>
     <name>bathside::ui::Cautions</name>
     <message>
         <source>Cryogen burns skin and eyes and displaces the oxygen of a closed room.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cryogen burns skin and eyes and displaces the oxygen of a closed room.</translation>
     </message>
     <message>
         <source>Frozen ampoules can burst.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frozen ampoules can burst.</translation>
     </message>
     <message>
         <source>Eye or face protection, insulated gloves, tongs, ventilation.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eye or face protection, insulated gloves, tongs, ventilation.</translation>
     </message>
     <message>
         <source>Glass cuts: open it away from you, thumb clear.</source>
-        <translation type="unfinished"></translation>
+        <translation>Glass cuts: open it away from you, thumb clear.</translation>
     </message>
     <message>
         <source>Needles and glass: sharps container.</source>
-        <translation type="unfinished"></translation>
+        <translation>Needles and glass: sharps container.</translation>
     </message>
     <message>
         <source>Self-injection: medical advice at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Self-injection: medical advice at once.</translation>
     </message>
     <message>
         <source>Label, veterinarian, site rules and law come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Label, veterinarian, site rules and law come first.</translation>
     </message>
 </context>
 <context>
@@ -3491,54 +3841,54 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>needed</source>
         <comment>a check without which no bag starts</comment>
-        <translation type="unfinished"></translation>
+        <translation>needed</translation>
     </message>
     <message>
         <source>open</source>
         <comment>a check not done yet</comment>
-        <translation type="unfinished"></translation>
+        <translation>open</translation>
     </message>
     <message>
         <source>ok</source>
-        <translation type="unfinished"></translation>
+        <translation>ok</translation>
     </message>
     <message>
         <source>not ok</source>
-        <translation type="unfinished"></translation>
+        <translation>not ok</translation>
     </message>
     <message>
         <source>waived</source>
         <comment>a check overridden with a reason</comment>
-        <translation type="unfinished"></translation>
+        <translation>waived</translation>
     </message>
 </context>
 <context>
     <name>bathside::ui::DayModel</name>
     <message>
         <source>An entry of a kind that this version does not know: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>An entry of a kind that this version does not know: %1</translation>
     </message>
 </context>
 <context>
     <name>bathside::ui::DayView</name>
     <message>
         <source>CORRECTED: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>CORRECTED: %1</translation>
     </message>
     <message>
         <source>TAKEN BACK: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>TAKEN BACK: %1</translation>
     </message>
 </context>
 <context>
     <name>bathside::ui::Frame</name>
     <message>
         <source>REHEARSAL</source>
-        <translation type="unfinished"></translation>
+        <translation>REHEARSAL</translation>
     </message>
     <message>
         <source>Nothing here counts. The real day has its own record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nothing here counts. The real day has its own record.</translation>
     </message>
 </context>
 <context>
@@ -3546,29 +3896,29 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>A B C</source>
         <comment>shows the letter keys</comment>
-        <translation type="unfinished"></translation>
+        <translation>A B C</translation>
     </message>
     <message>
         <source>1 2 3</source>
         <comment>shows the digit keys</comment>
-        <translation type="unfinished"></translation>
+        <translation>1 2 3</translation>
     </message>
     <message>
         <source>Space</source>
         <comment>the space between words</comment>
-        <translation type="unfinished"></translation>
+        <translation>Space</translation>
     </message>
     <message>
         <source>Delete the last sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Delete the last sign</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Leave it</translation>
     </message>
     <message>
         <source>Set</source>
-        <translation type="unfinished"></translation>
+        <translation>Set</translation>
     </message>
     <message numerus="yes">
         <source>Type at least %n signs.</source>
@@ -3583,11 +3933,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>%1 · %2</source>
         <extracomment>A line of injectors and the bag that hangs on it: &quot;line A · bag B4&quot;.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 · %2</translation>
     </message>
     <message>
         <source>%1 · no bag</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · no bag</translation>
     </message>
 </context>
 <context>
@@ -3595,28 +3945,28 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>good to %1</source>
         <comment>expiry</comment>
-        <translation type="unfinished"></translation>
+        <translation>good to %1</translation>
     </message>
     <message>
         <source>near expiry</source>
-        <translation type="unfinished"></translation>
+        <translation>near expiry</translation>
     </message>
     <message>
         <source>allowed today</source>
-        <translation type="unfinished"></translation>
+        <translation>allowed today</translation>
     </message>
     <message>
         <source>none left</source>
-        <translation type="unfinished"></translation>
+        <translation>none left</translation>
     </message>
     <message>
         <source>count it</source>
-        <translation type="unfinished"></translation>
+        <translation>count it</translation>
     </message>
     <message>
         <source>next</source>
         <comment>the next ampoules are of this lot</comment>
-        <translation type="unfinished"></translation>
+        <translation>next</translation>
     </message>
     <message numerus="yes">
         <source>at %n place(s)</source>
@@ -3631,54 +3981,128 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <name>bathside::ui::NumberPad</name>
     <message>
         <source>Delete the last sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Delete the last sign</translation>
     </message>
     <message>
         <source>Set</source>
-        <translation type="unfinished"></translation>
+        <translation>Set</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Leave it</translation>
     </message>
     <message>
         <source>Type a number first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Type a number first.</translation>
     </message>
     <message>
         <source>That is outside what can be. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>That is outside what can be. %1</translation>
     </message>
     <message>
         <source>From %1 to %2 %3.</source>
         <comment>lowest, highest, unit</comment>
-        <translation type="unfinished"></translation>
+        <translation>From %1 to %2 %3.</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::PlanPage</name>
+    <message>
+        <source>The plan&apos;s sheet is saved</source>
+        <translation>The plan&apos;s sheet is saved</translation>
+    </message>
+    <message>
+        <source>file</source>
+        <translation>file</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s sheet is not saved</source>
+        <translation>The plan&apos;s sheet is not saved</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>why</translation>
+    </message>
+    <message>
+        <source>NO SHIFT</source>
+        <translation>NO SHIFT</translation>
+    </message>
+    <message>
+        <source>Open the shift at the bench, then plan its lines.</source>
+        <translation>Open the shift at the bench, then plan its lines.</translation>
+    </message>
+    <message>
+        <source>NOTHING PLANNED</source>
+        <translation>NOTHING PLANNED</translation>
+    </message>
+    <message>
+        <source>Say birds, birds an hour and start of each line.</source>
+        <translation>Say birds, birds an hour and start of each line.</translation>
+    </message>
+    <message>
+        <source>IN ORDER</source>
+        <translation>IN ORDER</translation>
+    </message>
+    <message>
+        <source>LOOK</source>
+        <translation>LOOK</translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation>bench</translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>more of the plan</comment>
+        <translation>more …</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which page of how many</comment>
+        <translation>%1 of %2</translation>
+    </message>
+    <message>
+        <source>lines …</source>
+        <translation>lines …</translation>
+    </message>
+    <message>
+        <source>list</source>
+        <translation>list</translation>
+    </message>
+    <message>
+        <source>words</source>
+        <comment>the plan told in words</comment>
+        <translation>words</translation>
+    </message>
+    <message>
+        <source>print</source>
+        <translation>print</translation>
     </message>
 </context>
 <context>
     <name>bathside::ui::ReckoningView</name>
     <message>
         <source>expected</source>
-        <translation type="unfinished"></translation>
+        <translation>expected</translation>
     </message>
     <message>
         <source>counted</source>
-        <translation type="unfinished"></translation>
+        <translation>counted</translation>
     </message>
     <message>
         <source>difference</source>
-        <translation type="unfinished"></translation>
+        <translation>difference</translation>
     </message>
     <message>
         <source>tolerance</source>
-        <translation type="unfinished"></translation>
+        <translation>tolerance</translation>
     </message>
 </context>
 <context>
     <name>bathside::ui::RecordPage</name>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>today</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s) earlier</source>
@@ -3696,151 +4120,151 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>Which day?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which day?</translation>
     </message>
     <message>
         <source>none this day</source>
-        <translation type="unfinished"></translation>
+        <translation>none this day</translation>
     </message>
     <message>
         <source>one person …</source>
-        <translation type="unfinished"></translation>
+        <translation>one person …</translation>
     </message>
     <message>
         <source>one bag …</source>
-        <translation type="unfinished"></translation>
+        <translation>one bag …</translation>
     </message>
     <message>
         <source>one lot …</source>
-        <translation type="unfinished"></translation>
+        <translation>one lot …</translation>
     </message>
     <message>
         <source>another day …</source>
-        <translation type="unfinished"></translation>
+        <translation>another day …</translation>
     </message>
     <message>
         <source>What shall be shown?</source>
-        <translation type="unfinished"></translation>
+        <translation>What shall be shown?</translation>
     </message>
     <message>
         <source>more …</source>
-        <translation type="unfinished"></translation>
+        <translation>more …</translation>
     </message>
     <message>
         <source>Which one?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which one?</translation>
     </message>
     <message>
         <source>Export %1 to where?</source>
-        <translation type="unfinished"></translation>
+        <translation>Export %1 to where?</translation>
     </message>
     <message>
         <source>Not copied: a pull is open. Copy the record between pulls.</source>
-        <translation type="unfinished"></translation>
+        <translation>Not copied: a pull is open. Copy the record between pulls.</translation>
     </message>
     <message>
         <source>Copy the whole record to where?</source>
-        <translation type="unfinished"></translation>
+        <translation>Copy the whole record to where?</translation>
     </message>
     <message>
         <source>(no stick was found)</source>
-        <translation type="unfinished"></translation>
+        <translation>(no stick was found)</translation>
     </message>
     <message>
         <source>entry %1</source>
-        <translation type="unfinished"></translation>
+        <translation>entry %1</translation>
     </message>
     <message>
         <source>Which entry?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which entry?</translation>
     </message>
     <message>
         <source>person %1</source>
-        <translation type="unfinished"></translation>
+        <translation>person %1</translation>
     </message>
     <message>
         <source>bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bag %1</translation>
     </message>
     <message>
         <source>lot %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lot %1</translation>
     </message>
     <message>
         <source>Entry %1, recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entry %1, recorded.</translation>
     </message>
     <message>
         <source>It was corrected later.</source>
-        <translation type="unfinished"></translation>
+        <translation>It was corrected later.</translation>
     </message>
     <message>
         <source>It was taken back.</source>
-        <translation type="unfinished"></translation>
+        <translation>It was taken back.</translation>
     </message>
     <message>
         <source>It mends what was said before.</source>
-        <translation type="unfinished"></translation>
+        <translation>It mends what was said before.</translation>
     </message>
     <message>
         <source>up</source>
-        <translation type="unfinished"></translation>
+        <translation>up</translation>
     </message>
     <message>
         <source>a page</source>
-        <translation type="unfinished"></translation>
+        <translation>a page</translation>
     </message>
     <message>
         <source>down</source>
-        <translation type="unfinished"></translation>
+        <translation>down</translation>
     </message>
     <message>
         <source>one up</source>
-        <translation type="unfinished"></translation>
+        <translation>one up</translation>
     </message>
     <message>
         <source>one down</source>
-        <translation type="unfinished"></translation>
+        <translation>one down</translation>
     </message>
     <message>
         <source>exact content</source>
-        <translation type="unfinished"></translation>
+        <translation>exact content</translation>
     </message>
     <message>
         <source>close</source>
-        <translation type="unfinished"></translation>
+        <translation>close</translation>
     </message>
     <message>
         <source>working …</source>
-        <translation type="unfinished"></translation>
+        <translation>working …</translation>
     </message>
     <message>
         <source>bench</source>
-        <translation type="unfinished"></translation>
+        <translation>bench</translation>
     </message>
     <message>
         <source>day before</source>
-        <translation type="unfinished"></translation>
+        <translation>day before</translation>
     </message>
     <message>
         <source>day after</source>
-        <translation type="unfinished"></translation>
+        <translation>day after</translation>
     </message>
     <message>
         <source>show …</source>
-        <translation type="unfinished"></translation>
+        <translation>show …</translation>
     </message>
     <message>
         <source>verify</source>
-        <translation type="unfinished"></translation>
+        <translation>verify</translation>
     </message>
     <message>
         <source>export</source>
-        <translation type="unfinished"></translation>
+        <translation>export</translation>
     </message>
     <message>
         <source>copy</source>
-        <translation type="unfinished"></translation>
+        <translation>copy</translation>
     </message>
     <message numerus="yes">
         <source>%n entries</source>
@@ -3858,228 +4282,228 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>Reading …</source>
-        <translation type="unfinished"></translation>
+        <translation>Reading …</translation>
     </message>
     <message>
         <source>There is nothing of this on this day.</source>
-        <translation type="unfinished"></translation>
+        <translation>There is nothing of this on this day.</translation>
     </message>
     <message>
         <source>linked entries</source>
-        <translation type="unfinished"></translation>
+        <translation>linked entries</translation>
     </message>
     <message>
         <source>shift</source>
-        <translation type="unfinished"></translation>
+        <translation>shift</translation>
     </message>
     <message>
         <source>deviations</source>
-        <translation type="unfinished"></translation>
+        <translation>deviations</translation>
     </message>
     <message>
         <source>%1 of %2</source>
         <comment>which sheet of how many</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 of %2</translation>
     </message>
 </context>
 <context>
     <name>bathside::ui::SetUpPage</name>
     <message>
         <source>ok</source>
-        <translation type="unfinished"></translation>
+        <translation>ok</translation>
     </message>
     <message>
         <source>not ok</source>
-        <translation type="unfinished"></translation>
+        <translation>not ok</translation>
     </message>
     <message>
         <source>go on without it …</source>
-        <translation type="unfinished"></translation>
+        <translation>go on without it …</translation>
     </message>
     <message>
         <source>with a reason, on record</source>
-        <translation type="unfinished"></translation>
+        <translation>with a reason, on record</translation>
     </message>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>back</translation>
     </message>
     <message>
         <source>the shift lead decided it</source>
-        <translation type="unfinished"></translation>
+        <translation>the shift lead decided it</translation>
     </message>
     <message>
         <source>checked in another way</source>
-        <translation type="unfinished"></translation>
+        <translation>checked in another way</translation>
     </message>
     <message>
         <source>not needed today</source>
-        <translation type="unfinished"></translation>
+        <translation>not needed today</translation>
     </message>
     <message>
         <source>is being put right</source>
-        <translation type="unfinished"></translation>
+        <translation>is being put right</translation>
     </message>
     <message>
         <source>another reason …</source>
-        <translation type="unfinished"></translation>
+        <translation>another reason …</translation>
     </message>
     <message>
         <source>Why go on without it?</source>
-        <translation type="unfinished"></translation>
+        <translation>Why go on without it?</translation>
     </message>
     <message>
         <source>no loudspeaker</source>
-        <translation type="unfinished"></translation>
+        <translation>no loudspeaker</translation>
     </message>
     <message>
         <source>I HEARD IT</source>
-        <translation type="unfinished"></translation>
+        <translation>I HEARD IT</translation>
     </message>
     <message>
         <source>play it again</source>
-        <translation type="unfinished"></translation>
+        <translation>play it again</translation>
     </message>
     <message>
         <source>not heard</source>
-        <translation type="unfinished"></translation>
+        <translation>not heard</translation>
     </message>
     <message>
         <source>another loudspeaker …</source>
-        <translation type="unfinished"></translation>
+        <translation>another loudspeaker …</translation>
     </message>
     <message>
         <source>The alarm is playing. Was it heard at the bench?</source>
-        <translation type="unfinished"></translation>
+        <translation>The alarm is playing. Was it heard at the bench?</translation>
     </message>
     <message>
         <source>Which loudspeaker?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which loudspeaker?</translation>
     </message>
     <message>
         <source>No other loudspeaker was found.</source>
-        <translation type="unfinished"></translation>
+        <translation>No other loudspeaker was found.</translation>
     </message>
     <message>
         <source>light screen</source>
-        <translation type="unfinished"></translation>
+        <translation>light screen</translation>
     </message>
     <message>
         <source>dark screen</source>
-        <translation type="unfinished"></translation>
+        <translation>dark screen</translation>
     </message>
     <message>
         <source>true size …</source>
-        <translation type="unfinished"></translation>
+        <translation>true size …</translation>
     </message>
     <message>
         <source>with a bank card</source>
-        <translation type="unfinished"></translation>
+        <translation>with a bank card</translation>
     </message>
     <message>
         <source>The screen</source>
-        <translation type="unfinished"></translation>
+        <translation>The screen</translation>
     </message>
     <message>
         <source>bench</source>
-        <translation type="unfinished"></translation>
+        <translation>bench</translation>
     </message>
     <message>
         <source>%1 of %2</source>
         <comment>which page of how many</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 of %2</translation>
     </message>
     <message>
         <source>which one?</source>
-        <translation type="unfinished"></translation>
+        <translation>which one?</translation>
     </message>
     <message>
         <source>not ok …</source>
-        <translation type="unfinished"></translation>
+        <translation>not ok …</translation>
     </message>
     <message>
         <source>heard</source>
-        <translation type="unfinished"></translation>
+        <translation>heard</translation>
     </message>
     <message>
         <source>bath reading</source>
-        <translation type="unfinished"></translation>
+        <translation>bath reading</translation>
     </message>
     <message>
         <source>on duty</source>
-        <translation type="unfinished"></translation>
+        <translation>on duty</translation>
     </message>
     <message>
         <source>screen …</source>
-        <translation type="unfinished"></translation>
+        <translation>screen …</translation>
     </message>
     <message>
         <source>more …</source>
         <comment>more checks</comment>
-        <translation type="unfinished"></translation>
+        <translation>more …</translation>
     </message>
     <message>
         <source>alarm</source>
-        <translation type="unfinished"></translation>
+        <translation>alarm</translation>
     </message>
     <message>
         <source>who?</source>
-        <translation type="unfinished"></translation>
+        <translation>who?</translation>
     </message>
 </context>
 <context>
     <name>bathside::ui::StartPage</name>
     <message>
         <source>Bathside</source>
-        <translation type="unfinished"></translation>
+        <translation>Bathside</translation>
     </message>
     <message>
         <source>Out of the cryogen, into the bath, into the diluent, into the bag: Bathside takes the times, watches the limits and keeps the record. The label, the veterinarian in charge and the site&apos;s rules come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Out of the cryogen, into the bath, into the diluent, into the bag: Bathside takes the times, watches the limits and keeps the record. The label, the veterinarian in charge and the site&apos;s rules come first.</translation>
     </message>
     <message>
         <source>Rehearse the demo day</source>
-        <translation type="unfinished"></translation>
+        <translation>Rehearse the demo day</translation>
     </message>
     <message>
         <source>Nothing counts. Try every button.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nothing counts. Try every button.</translation>
     </message>
     <message>
         <source>Start the real day</source>
-        <translation type="unfinished"></translation>
+        <translation>Start the real day</translation>
     </message>
     <message>
         <source>Everything is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Everything is recorded.</translation>
     </message>
     <message>
         <source>light screen</source>
-        <translation type="unfinished"></translation>
+        <translation>light screen</translation>
     </message>
     <message>
         <source>dark screen</source>
-        <translation type="unfinished"></translation>
+        <translation>dark screen</translation>
     </message>
 </context>
 <context>
     <name>bathside::ui::StatusBar</name>
     <message>
         <source>no bath reading</source>
-        <translation type="unfinished"></translation>
+        <translation>no bath reading</translation>
     </message>
     <message>
         <source>bath not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>bath not measured</translation>
     </message>
     <message>
         <source>%1 · %2 ago</source>
         <extracomment>Under the bath&apos;s temperature; %1 is the verdict (&quot;inside&quot;), %2 the reading&apos;s age (&quot;4 min&quot;).</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 · %2 ago</translation>
     </message>
     <message>
         <source>too old: %1 ago</source>
-        <translation type="unfinished"></translation>
+        <translation>too old: %1 ago</translation>
     </message>
     <message numerus="yes">
         <source>%n waiting</source>
@@ -4090,100 +4514,100 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>NO SOUND</source>
-        <translation type="unfinished"></translation>
+        <translation>NO SOUND</translation>
     </message>
     <message>
         <source>sound</source>
-        <translation type="unfinished"></translation>
+        <translation>sound</translation>
     </message>
     <message>
         <source>proven</source>
-        <translation type="unfinished"></translation>
+        <translation>proven</translation>
     </message>
     <message>
         <source>unproven</source>
-        <translation type="unfinished"></translation>
+        <translation>unproven</translation>
     </message>
 </context>
 <context>
     <name>bathside::ui::StoresPage</name>
     <message>
         <source>this computer</source>
-        <translation type="unfinished"></translation>
+        <translation>this computer</translation>
     </message>
     <message>
         <source>No CSV file was found on a stick or in the documents.</source>
-        <translation type="unfinished"></translation>
+        <translation>No CSV file was found on a stick or in the documents.</translation>
     </message>
     <message>
         <source>Which delivery?</source>
-        <translation type="unfinished"></translation>
+        <translation>Which delivery?</translation>
     </message>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>back</translation>
     </message>
     <message>
         <source>That file cannot be read, or is larger than 1 MiB.</source>
-        <translation type="unfinished"></translation>
+        <translation>That file cannot be read, or is larger than 1 MiB.</translation>
     </message>
     <message>
         <source>Mean dose per bird: %1 µL.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mean dose per bird: %1 µL.</translation>
     </message>
     <message>
         <source>The mean dose is known once every bag is down.</source>
-        <translation type="unfinished"></translation>
+        <translation>The mean dose is known once every bag is down.</translation>
     </message>
     <message>
         <source>ADDS UP</source>
-        <translation type="unfinished"></translation>
+        <translation>ADDS UP</translation>
     </message>
     <message>
         <source>NOT YET</source>
-        <translation type="unfinished"></translation>
+        <translation>NOT YET</translation>
     </message>
     <message>
         <source>NO STORES KEPT</source>
-        <translation type="unfinished"></translation>
+        <translation>NO STORES KEPT</translation>
     </message>
     <message>
         <source>Receive what is there, and lots, balances and places are kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Receive what is there, and lots, balances and places are kept.</translation>
     </message>
     <message>
         <source>IN ORDER</source>
-        <translation type="unfinished"></translation>
+        <translation>IN ORDER</translation>
     </message>
     <message>
         <source>Nothing is short, apart, expired or near its expiry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nothing is short, apart, expired or near its expiry.</translation>
     </message>
     <message>
         <source>LOOK</source>
-        <translation type="unfinished"></translation>
+        <translation>LOOK</translation>
     </message>
     <message>
         <source>bench</source>
-        <translation type="unfinished"></translation>
+        <translation>bench</translation>
     </message>
     <message>
         <source>more …</source>
         <comment>more lots</comment>
-        <translation type="unfinished"></translation>
+        <translation>more …</translation>
     </message>
     <message>
         <source>%1 of %2</source>
         <comment>which page of how many</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 of %2</translation>
     </message>
     <message>
         <source>receive …</source>
-        <translation type="unfinished"></translation>
+        <translation>receive …</translation>
     </message>
     <message>
         <source>from a file …</source>
-        <translation type="unfinished"></translation>
+        <translation>from a file …</translation>
     </message>
     <message numerus="yes">
         <source>take %n line(s)</source>
@@ -4194,11 +4618,50 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>warnings</source>
-        <translation type="unfinished"></translation>
+        <translation>warnings</translation>
     </message>
     <message>
         <source>reckoning</source>
-        <translation type="unfinished"></translation>
+        <translation>reckoning</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::TimelineView</name>
+    <message>
+        <source>empty %1</source>
+        <comment>bag that hangs: time</comment>
+        <translation>empty %1</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <comment>a bag</comment>
+        <translation>mixed</translation>
+    </message>
+    <message>
+        <source>%1 birds</source>
+        <translation>%1 birds</translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation>bench</translation>
+    </message>
+    <message>
+        <source>%1 per h</source>
+        <comment>birds an hour</comment>
+        <translation>%1 per h</translation>
+    </message>
+    <message>
+        <source>cannot be done: see the words</source>
+        <translation>cannot be done: see the words</translation>
+    </message>
+    <message>
+        <source>Under each bar its bag&apos;s life: solid until the last bird, dotted to its limit. Hatched: break.</source>
+        <translation>Under each bar its bag&apos;s life: solid until the last bird, dotted to its limit. Hatched: break.</translation>
+    </message>
+    <message>
+        <source>only %1</source>
+        <comment>margin of a bag: minutes</comment>
+        <translation>only %1</translation>
     </message>
 </context>
 </TS>

@@ -247,6 +247,45 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>DayPlan</name>
+    <message>
+        <source>cannot be done: %1</source>
+        <comment>a line</comment>
+        <translation>no se puede hacer: %1</translation>
+    </message>
+    <message>
+        <source>the bench</source>
+        <translation>la mesa</translation>
+    </message>
+    <message>
+        <source>Not everything can be done</source>
+        <translation>No todo se puede hacer</translation>
+    </message>
+    <message>
+        <source>Everything can be done</source>
+        <translation>Todo se puede hacer</translation>
+    </message>
+    <message numerus="yes">
+        <source>Everything can be done; %n thing(s) to look at</source>
+        <translation>
+            <numerusform>Todo se puede hacer; %n cosa que mirar</numerusform>
+            <numerusform>Todo se puede hacer; %n cosas que mirar</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>next pull</source>
+        <translation>próxima tanda</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation>mire</translation>
+    </message>
+</context>
+<context>
     <name>Fact</name>
     <message>
         <source>%1, %2</source>
@@ -1303,6 +1342,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>stores</source>
         <translation>existencias</translation>
     </message>
+    <message>
+        <source>plan</source>
+        <translation>plan</translation>
+    </message>
 </context>
 <context>
     <name>NewBagText</name>
@@ -1428,6 +1471,255 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>“%1” is not an option.</source>
         <translation>«%1» no es una opción.</translation>
+    </message>
+</context>
+<context>
+    <name>Plan</name>
+    <message numerus="yes">
+        <source>%Ln bird(s)</source>
+        <translation>
+            <numerusform>%Ln ave</numerusform>
+            <numerusform>%Ln aves</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There are no ampoules of %1 for %2.</source>
+        <comment>component, birds</comment>
+        <translation>No hay ampollas de %1 para %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Not enough ampoules of %1 for %2: %Ln missing.</source>
+        <comment>component, birds</comment>
+        <translation>
+            <numerusform>No hay bastantes ampollas de %1 para %2: falta %Ln.</numerusform>
+            <numerusform>No hay bastantes ampollas de %1 para %2: faltan %Ln.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There are no diluent bags.</source>
+        <translation>No hay bolsas de diluyente.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Not enough diluent bags: %Ln more of %1 would do.</source>
+        <translation>
+            <numerusform>No hay bastantes bolsas de diluyente: con %Ln más de %1 bastaría.</numerusform>
+            <numerusform>No hay bastantes bolsas de diluyente: con %Ln más de %1 bastaría.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What is left in the stores is not enough: more than one thing is short.</source>
+        <translation>Lo que queda en el almacén no basta: falta más de una cosa.</translation>
+    </message>
+    <message>
+        <source>Priming takes more than any bag holds: a bag of %1 would do.</source>
+        <translation>El cebado se lleva más de lo que cabe en cualquier bolsa: bastaría una de %1.</translation>
+    </message>
+    <message>
+        <source>What stays in a bag leaves no dose in any: a bag of %1 would do.</source>
+        <translation>Lo que queda en la bolsa no deja ninguna dosis: bastaría una de %1.</translation>
+    </message>
+    <message>
+        <source>At this rate not one bird is done before a bag&apos;s time is up: %1 more, or as much less of hang time, dilute time and bench slack, would do.</source>
+        <translation>A este ritmo no se hace ni un ave antes de que venza la bolsa: bastaría %1 más, o lo mismo menos de colgado, dilución y holgura de la mesa.</translation>
+    </message>
+    <message>
+        <source>No bag lasts through the break that it would hang in.</source>
+        <translation>Ninguna bolsa aguanta la pausa en la que estaría colgada.</translation>
+    </message>
+    <message>
+        <source>No bag lasts through the break that it would hang in: it can be done if the line may stand idle for %1.</source>
+        <translation>Ninguna bolsa aguanta la pausa en la que estaría colgada: se puede hacer si la línea puede esperar %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Too large to be planned exactly: no plan opens fewer than %Ln dose(s).</source>
+        <translation>
+            <numerusform>Demasiado grande para un plan exacto: ningún plan abre menos de %Ln dosis.</numerusform>
+            <numerusform>Demasiado grande para un plan exacto: ningún plan abre menos de %Ln dosis.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It cannot be done; what is missing is too large a question to be answered exactly.</source>
+        <translation>No se puede hacer; lo que falta es una pregunta demasiado grande para responderla con exactitud.</translation>
+    </message>
+    <message>
+        <source>Bag %1 runs through the break at %2.</source>
+        <translation>La bolsa %1 pasa por la pausa de las %2.</translation>
+    </message>
+    <message>
+        <source>Line %1 stands idle for %2 before bag %3, to spare a bag.</source>
+        <translation>La línea %1 espera %2 antes de la bolsa %3, para ahorrar una bolsa.</translation>
+    </message>
+    <message>
+        <source>No spare ampoule is left of lot %1 (%2).</source>
+        <comment>lot, component</comment>
+        <translation>No queda ninguna ampolla de reserva del lote %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Bag %1 has a margin of only %2.</source>
+        <translation>La bolsa %1 tiene un margen de solo %2.</translation>
+    </message>
+    <message>
+        <source>Line %1 waits for a bag from %2 until %3.</source>
+        <translation>La línea %1 espera una bolsa de %2 a %3.</translation>
+    </message>
+    <message>
+        <source>Line %1 has stood still since %2. The plan takes it to go on now.</source>
+        <translation>La línea %1 está parada desde las %2. El plan supone que sigue ahora.</translation>
+    </message>
+    <message>
+        <source>Too late: the pull for line %1 was due %2 ago.</source>
+        <translation>Demasiado tarde: la tanda para la línea %1 tocaba hace %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The bench makes every bag in time; %n preparer(s) would do.</source>
+        <translation>
+            <numerusform>La mesa hace todas las bolsas a tiempo; bastaría %n persona.</numerusform>
+            <numerusform>La mesa hace todas las bolsas a tiempo; bastarían %n personas.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Bag %1 cannot be made in time; %n preparer(s) would do.</source>
+        <translation>
+            <numerusform>La bolsa %1 no se puede hacer a tiempo; bastaría %n persona.</numerusform>
+            <numerusform>La bolsa %1 no se puede hacer a tiempo; bastarían %n personas.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Bag %1 cannot be made in time; %n preparer(s), or a bench slack of %2, would do.</source>
+        <translation>
+            <numerusform>La bolsa %1 no se puede hacer a tiempo; bastaría %n persona, o una holgura de %2.</numerusform>
+            <numerusform>La bolsa %1 no se puede hacer a tiempo; bastarían %n personas, o una holgura de %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 for line %2</source>
+        <comment>a bag&apos;s volume; which line</comment>
+        <translation>%1 para la línea %2</translation>
+    </message>
+    <message>
+        <source>Pull at %1: %2. Too early before %3: it would pass its limit.</source>
+        <translation>Tanda a las %1: %2. Demasiado pronto antes de las %3: pasaría su límite.</translation>
+    </message>
+    <message>
+        <source>Pull at %1: %2. It is not too early any more.</source>
+        <translation>Tanda a las %1: %2. Ya no es demasiado pronto.</translation>
+    </message>
+    <message>
+        <source>%1 birds an hour, as planned; not measured yet.</source>
+        <translation>%1 aves por hora, según el plan; aún sin medir.</translation>
+    </message>
+    <message>
+        <source>%1 birds an hour measured, %2 to %3 with 95 % confidence; planned were %4.</source>
+        <translation>%1 aves por hora medidas, de %2 a %3 con una confianza del 95 %; planeadas, %4.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Bag %1 would be empty at %2, past its limit at %3: %Ln dose(s) will be lost.</source>
+        <translation>
+            <numerusform>La bolsa %1 se vaciaría a las %2, pasado su límite de las %3: se perderá %Ln dosis.</numerusform>
+            <numerusform>La bolsa %1 se vaciaría a las %2, pasado su límite de las %3: se perderán %Ln dosis.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Bag %1 is empty at %2; its limit is %3.</source>
+        <translation>La bolsa %1 se vacía a las %2; su límite es %3.</translation>
+    </message>
+    <message>
+        <source>Bag %1 is empty at %2, between %3 and %4; its limit is %5.</source>
+        <translation>La bolsa %1 se vacía a las %2, entre %3 y %4; su límite es %5.</translation>
+    </message>
+</context>
+<context>
+    <name>PlanAsk</name>
+    <message>
+        <source>back</source>
+        <translation>volver</translation>
+    </message>
+    <message>
+        <source>%1: how many birds in all?</source>
+        <comment>a line</comment>
+        <translation>%1: ¿cuántas aves en total?</translation>
+    </message>
+    <message>
+        <source>%1: how many birds an hour?</source>
+        <comment>a line</comment>
+        <translation>%1: ¿cuántas aves por hora?</translation>
+    </message>
+    <message>
+        <source>%1: start? Hours and minutes, as 0730</source>
+        <comment>a line</comment>
+        <translation>%1: ¿inicio? Horas y minutos, como 0730</translation>
+    </message>
+    <message>
+        <source>Break from when? Hours and minutes, as 0930</source>
+        <translation>¿Pausa desde cuándo? Como 0930</translation>
+    </message>
+    <message>
+        <source>%1: remove which break?</source>
+        <comment>a line</comment>
+        <translation>%1: ¿qué pausa se quita?</translation>
+    </message>
+    <message>
+        <source>remove it</source>
+        <comment>a line from the plan</comment>
+        <translation>quitarla</translation>
+    </message>
+    <message>
+        <source>Remove %1 from the plan?</source>
+        <comment>a line</comment>
+        <translation>¿Quitar %1 del plan?</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n break(s)</source>
+        <translation>
+            <numerusform>%n pausa</numerusform>
+            <numerusform>%n pausas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>birds …</source>
+        <translation>aves …</translation>
+    </message>
+    <message>
+        <source>birds an hour …</source>
+        <translation>aves por hora …</translation>
+    </message>
+    <message>
+        <source>start …</source>
+        <translation>inicio …</translation>
+    </message>
+    <message>
+        <source>add a break …</source>
+        <translation>añadir pausa …</translation>
+    </message>
+    <message>
+        <source>remove a break …</source>
+        <translation>quitar pausa …</translation>
+    </message>
+    <message>
+        <source>remove the line …</source>
+        <translation>quitar la línea …</translation>
+    </message>
+    <message>
+        <source>%1: change what?</source>
+        <comment>a line</comment>
+        <translation>%1: ¿qué se cambia?</translation>
+    </message>
+    <message>
+        <source>%1 birds, %2 per h, %3</source>
+        <comment>count, rate, start</comment>
+        <translation>%1 aves, %2 por h, %3</translation>
+    </message>
+    <message>
+        <source>not planned</source>
+        <translation>sin plan</translation>
+    </message>
+    <message>
+        <source>Plan which line?</source>
+        <translation>¿Qué línea se planea?</translation>
+    </message>
+    <message>
+        <source>Break from %1 until? Like 0950</source>
+        <translation>Pausa desde %1, ¿hasta? Como 0950</translation>
     </message>
 </context>
 <context>
@@ -3345,6 +3637,64 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>bathside::ui::BagTable</name>
+    <message>
+        <source>bag</source>
+        <comment>column of the plan</comment>
+        <translation>bolsa</translation>
+    </message>
+    <message>
+        <source>pull at</source>
+        <comment>column of the plan</comment>
+        <translation>tanda</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <comment>column of the plan</comment>
+        <translation>tamaño</translation>
+    </message>
+    <message>
+        <source>lots × ampoules</source>
+        <comment>column of the plan</comment>
+        <translation>lotes × ampollas</translation>
+    </message>
+    <message>
+        <source>birds</source>
+        <comment>column of the plan</comment>
+        <translation>aves</translation>
+    </message>
+    <message>
+        <source>first bird</source>
+        <comment>column of the plan</comment>
+        <translation>primera ave</translation>
+    </message>
+    <message>
+        <source>last bird</source>
+        <comment>column of the plan</comment>
+        <translation>última ave</translation>
+    </message>
+    <message>
+        <source>margin</source>
+        <comment>column of the plan</comment>
+        <translation>margen</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <comment>a bag</comment>
+        <translation>mezclada</translation>
+    </message>
+    <message>
+        <source>hangs</source>
+        <comment>a bag</comment>
+        <translation>colgada</translation>
+    </message>
+    <message>
+        <source>only %1</source>
+        <comment>margin</comment>
+        <translation>solo %1</translation>
+    </message>
+</context>
+<context>
     <name>bathside::ui::BenchPage</name>
     <message>
         <source>Not taken.</source>
@@ -3653,6 +4003,80 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>From %1 to %2 %3.</source>
         <comment>lowest, highest, unit</comment>
         <translation>De %1 a %2 %3.</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::PlanPage</name>
+    <message>
+        <source>The plan&apos;s sheet is saved</source>
+        <translation>La hoja del plan está guardada</translation>
+    </message>
+    <message>
+        <source>file</source>
+        <translation>archivo</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s sheet is not saved</source>
+        <translation>La hoja del plan no se ha guardado</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>por qué</translation>
+    </message>
+    <message>
+        <source>NO SHIFT</source>
+        <translation>SIN TURNO</translation>
+    </message>
+    <message>
+        <source>Open the shift at the bench, then plan its lines.</source>
+        <translation>Abra el turno en la mesa y después planee sus líneas.</translation>
+    </message>
+    <message>
+        <source>NOTHING PLANNED</source>
+        <translation>NADA PLANEADO</translation>
+    </message>
+    <message>
+        <source>Say birds, birds an hour and start of each line.</source>
+        <translation>Diga aves, aves por hora e inicio de cada línea.</translation>
+    </message>
+    <message>
+        <source>IN ORDER</source>
+        <translation>EN ORDEN</translation>
+    </message>
+    <message>
+        <source>LOOK</source>
+        <translation>MIRE</translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation>mesa</translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>more of the plan</comment>
+        <translation>más …</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which page of how many</comment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>lines …</source>
+        <translation>líneas …</translation>
+    </message>
+    <message>
+        <source>list</source>
+        <translation>lista</translation>
+    </message>
+    <message>
+        <source>words</source>
+        <comment>the plan told in words</comment>
+        <translation>palabras</translation>
+    </message>
+    <message>
+        <source>print</source>
+        <translation>imprimir</translation>
     </message>
 </context>
 <context>
@@ -4199,6 +4623,45 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>reckoning</source>
         <translation>cuentas</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::TimelineView</name>
+    <message>
+        <source>empty %1</source>
+        <comment>bag that hangs: time</comment>
+        <translation>vacía %1</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <comment>a bag</comment>
+        <translation>mezclada</translation>
+    </message>
+    <message>
+        <source>%1 birds</source>
+        <translation>%1 aves</translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation>mesa</translation>
+    </message>
+    <message>
+        <source>%1 per h</source>
+        <comment>birds an hour</comment>
+        <translation>%1 por h</translation>
+    </message>
+    <message>
+        <source>cannot be done: see the words</source>
+        <translation>no se puede hacer: vea las palabras</translation>
+    </message>
+    <message>
+        <source>Under each bar its bag&apos;s life: solid until the last bird, dotted to its limit. Hatched: break.</source>
+        <translation>Debajo, la vida de la bolsa: llena hasta la última ave, punteada hasta el límite. Rayado: pausa.</translation>
+    </message>
+    <message>
+        <source>only %1</source>
+        <comment>margin of a bag: minutes</comment>
+        <translation>solo %1</translation>
     </message>
 </context>
 </TS>

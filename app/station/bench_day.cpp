@@ -3,8 +3,10 @@
 #include <QTimeZone>
 
 #include "app/station/delivery_files.h"
+#include "app/station/plan_file.h"
 #include "app/station/trail_record.h"
 #include "ui/bench/bench_page.h"
+#include "ui/plan/plan_page.h"
 #include "ui/record/record_page.h"
 #include "ui/setup/setup_page.h"
 #include "ui/stores/stores_page.h"
@@ -24,6 +26,11 @@ ui::Frame* frameFor(Session& session, const ui::Language& language, ui::Preferen
                                       .preferences = preferences,
                                       .sound = sound,
                                       .zone = zone}));
+    frame->addPage(QString::fromLatin1(ui::Frame::kPlan),
+                   new ui::PlanPage({.model = session.model(),
+                                     .language = language,
+                                     .print = savePlanSheet,
+                                     .zone = zone}));
     static const DeliveryFiles deliveries;
     frame->addPage(QString::fromLatin1(ui::Frame::kStores),
                    new ui::StoresPage({.model = session.model(),

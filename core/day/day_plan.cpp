@@ -103,7 +103,12 @@ std::optional<DayPlan> dayPlan(const Bench& bench, const DayClock& clock, const 
     auto today = dayToday(bench, clock, now);
     if (!today)
         return std::nullopt;
-    DayPlan day{.today = std::move(*today), .plan = {}, .next = {}, .forecasts = {}, .remarks = {}};
+    DayPlan day{.midnight = clock.midnight(),
+                .today = std::move(*today),
+                .plan = {},
+                .next = {},
+                .forecasts = {},
+                .remarks = {}};
     day.plan = plan::planDay(day.today.input, plan::Effort(kEffort));
     const auto& schedule = day.plan.bench.schedule;
     if (!schedule.empty())

@@ -65,6 +65,7 @@ struct PullLate {
 using DayRemark = std::variant<LineWaits, LineStands, PullLate>;
 
 struct DayPlan {
+    WallTime midnight{};  // from which the plan's times count
     DayToday today;
     plan::Plan plan;
     std::optional<NextBag> next;  // none: nothing more is to be made, or the bench has no schedule

@@ -52,6 +52,7 @@ void askMore(BenchContext& context)
     for (const Item& item : items)
         choices.append({.id = QString::fromLatin1(item.id), .word = item.word});
     choices.append({.id = QStringLiteral("page:setup"), .word = MenuText::tr("set-up")});
+    choices.append({.id = QStringLiteral("page:plan"), .word = MenuText::tr("plan")});
     choices.append({.id = QStringLiteral("page:stores"), .word = MenuText::tr("stores")});
     choices.append({.id = QStringLiteral("page:record"), .word = MenuText::tr("record")});
     context.asker.choose(MenuText::tr("What else?"), choices,

@@ -1,7 +1,8 @@
 #pragma once
 
-// One place of the program: bench, set-up, stores, record. Shown within the frame, which keeps what
-// is in sight everywhere (rehearsal, status, alarms) and decides whether a page may be left.
+// One place of the program: bench, set-up, plan, stores, record. Shown within the frame, which
+// keeps what is in sight everywhere (rehearsal, status, alarms) and decides whether a page may be
+// left.
 //
 // A page's operable widgets have object names; none opens a window of its own. UI thread only.
 

@@ -51,6 +51,8 @@ public:
     void say(const Intent& intent);
     /// The program's own; must be taken.
     void note(const Intent& intent);
+    /// From now on the day is planned as it goes; `days` outlives the stand.
+    void planBy(const LocalDays& days) { m_station.planBy(days); }
     /// Steps the clock, stopping at every change of an alarm.
     void pass(Micros time);
     void record(RecordState::Health health);

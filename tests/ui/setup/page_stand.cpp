@@ -150,7 +150,7 @@ void expectTargetsAsTheyMustBe(ui::Frame& frame)
     for (const auto* each : frame.current()->findChildren<ui::Control*>()) {
         if (each->isVisible()) {
             EXPECT_TRUE(each->fits())
-                << each->objectName().toStdString() << ": " << each->accessibleName().toStdString();
+                << each->objectName().toStdString() << ": " << each->clipped().toStdString();
         }
     }
 }
