@@ -13,7 +13,9 @@ namespace {
 ui::PlanSheet sheet()
 {
     using namespace std::chrono_literals;
-    ui::PlanSheet made{.day = std::chrono::year(2026) / 3 / 5, .site = "Hatchery by the mill"};
+    ui::PlanSheet made;
+    made.day = std::chrono::year(2026) / 3 / 5;
+    made.site = "Hatchery by the mill";
     made.zone = "Europe/Amsterdam";
     made.lines.push_back({"A",
                           {{.volume = MicroLitres{400'000},
