@@ -95,6 +95,7 @@ Session::~Session()
 {
     if (!m_station)
         return;
+    m_probes.reset();  // no reading after the last word
     m_station->whenChanged({});
     if (m_station->note(StopStation{}))
         (void)m_store->flush(kLastWords);
@@ -113,6 +114,7 @@ void Session::startService(State state, const World& world)
     m_station = std::make_unique<Station>(std::move(state), world.clock, *m_store, newTapId);
     m_model = std::make_unique<ui::StationModel>(*m_station, world.feedback, world.inputTime,
                                                  world.ticking);
+    m_probes = std::make_unique<Thermometers>(*m_station, world.clock, world.probes);
 }
 
 /// The card that was asked for, unless it is the one in force (or to come) already; else the

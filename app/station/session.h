@@ -11,6 +11,7 @@
 #include <filesystem>
 #include <memory>
 
+#include "app/station/thermometers.h"
 #include "app/system/trail_lock.h"
 #include "core/station/station.h"
 #include "core/trail/store/store_thread.h"
@@ -38,6 +39,7 @@ public:
         ui::Feedback& feedback;
         ui::MapInputTime inputTime;
         ui::StationModel::Ticking ticking;
+        std::optional<ProbePlaces> probes{};  // none: thermometers are read by hand only
     };
 
     [[nodiscard]] static Result<std::unique_ptr<Session>, QString> open(
@@ -46,6 +48,7 @@ public:
 
     [[nodiscard]] ui::StationModel& model() { return *m_model; }
     [[nodiscard]] Station& station() { return *m_station; }
+    [[nodiscard]] ui::LiveProbes& probes() { return *m_probes; }
     [[nodiscard]] store::StoreThread& store() { return *m_store; }
     [[nodiscard]] const std::filesystem::path& trail() const { return m_trail; }
 
@@ -63,6 +66,7 @@ private:
     store::ZoneDays m_days;
     std::unique_ptr<Station> m_station;
     std::unique_ptr<ui::StationModel> m_model;
+    std::unique_ptr<Thermometers> m_probes;
 };
 
 }  // namespace bathside::app

@@ -126,7 +126,8 @@ std::optional<QString> StationApp::begin(Day day)
     auto session = Session::open(settingFor(day), {.clock = m_clock,
                                                    .feedback = m_sound,
                                                    .inputTime = inputTime,
-                                                   .ticking = ui::StationModel::Ticking::ByTimer});
+                                                   .ticking = ui::StationModel::Ticking::ByTimer,
+                                                   .probes = ProbePlaces{}});
     if (!session) {
         logError(session.error().toStdString());
         return session.error();

@@ -28,7 +28,10 @@ std::string textOf(const std::filesystem::path& file)
 
 }  // namespace
 
-W1Bus::W1Bus(std::filesystem::path folder) : m_folder(std::move(folder)) {}
+W1Bus::W1Bus(std::filesystem::path folder, std::set<std::string> expected)
+    : m_folder(std::move(folder)), m_known(std::move(expected))
+{
+}
 
 std::set<std::string> W1Bus::thermometers() const
 {

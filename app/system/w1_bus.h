@@ -27,7 +27,9 @@ struct ProbeValue {
 
 class W1Bus {
 public:
-    explicit W1Bus(std::filesystem::path folder = "/sys/bus/w1/devices");
+    /// `expected` count as known: told as lost where they are not there at first.
+    explicit W1Bus(std::filesystem::path folder = "/sys/bus/w1/devices",
+                   std::set<std::string> expected = {});
 
     /// The thermometers that are there now, by name: families 10, 22, 28, 3b and 42.
     [[nodiscard]] std::set<std::string> thermometers() const;

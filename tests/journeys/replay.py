@@ -46,6 +46,9 @@ def check_trail(events, wanted):
     deviations = [[p["limit"], p["subject"], p.get("bag"), p["over"]] for k, p in events if k == "deviation"]
     expect("deviations", deviations, wanted["deviations"])
     expect("counts at the close", [p for k, p in events if k == "shift.closed"][0], wanted["closed"])
+    for alarm, story in wanted.get("alarms", {}).items():
+        found = [p.get("level", "ended") for k, p in events if k in ("alarm.raised", "alarm.ended") and p["alarm"] == alarm]
+        expect(f"alarm {alarm}", found, story)
     components = {}
     for kind, payload in events:
         if kind == "ampoule.out":
