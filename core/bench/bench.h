@@ -44,7 +44,7 @@ struct Ampoule {
     LotStanding lotStanding = LotStanding::Fit;       // when it came out of the cryogen
     std::array<std::optional<Moment>, kSteps> steps;  // by Step; Out is always there
     std::optional<Loss> lost;
-    std::optional<BagId> bag;           // once it is in one
+    std::optional<BagId> bag;             // once it is in one
     std::optional<MilliCelsius> water{};  // it went into, where a calibrated thermometer told
 
     [[nodiscard]] const std::optional<Moment>& when(Step step) const
