@@ -11,7 +11,7 @@ namespace bathside::plan {
 class Effort {
 public:
     /// Of a day: spent within 2 s, whatever the day (tests/speed/plan_speed).
-    static constexpr std::int64_t kOfADay = 700'000;
+    static constexpr std::int64_t kOfADay = 450'000;
 
     explicit Effort(std::int64_t states) : m_left(states) {}
 
