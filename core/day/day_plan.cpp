@@ -12,8 +12,7 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr std::int64_t kEffort = 400'000;  // states; well under a second
-constexpr Millis kWorthWriting = 30s;      // a start that moves by less is the same one
+constexpr Millis kWorthWriting = 30s;  // a start that moves by less is the same one
 constexpr Millis kWorthSaying = 1min;
 
 NextBag nextBag(const DayToday& today, const plan::Plan& plan, const DayClock& clock,
@@ -109,7 +108,7 @@ std::optional<DayPlan> dayPlan(const Bench& bench, const DayClock& clock, const 
                 .next = {},
                 .forecasts = {},
                 .remarks = {}};
-    day.plan = plan::planDay(day.today.input, plan::Effort(kEffort));
+    day.plan = plan::planDay(day.today.input, plan::Effort(plan::Effort::kAtTheBench));
     const auto& schedule = day.plan.bench.schedule;
     if (!schedule.empty())
         day.next = nextBag(day.today, day.plan, clock, schedule.front());

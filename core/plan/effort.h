@@ -13,6 +13,10 @@ public:
     /// Of a day: spent within 2 s, whatever the day (tests/speed/plan_speed).
     static constexpr std::int64_t kOfADay = 450'000;
 
+    /// While somebody works at the bench, whose tap outside the critical window waits for it: some
+    /// 0.1 s at most (tests/speed/plan_speed). (Decision D17.)
+    static constexpr std::int64_t kAtTheBench = 50'000;
+
     explicit Effort(std::int64_t states) : m_left(states) {}
 
     /// False: none is left to spend.

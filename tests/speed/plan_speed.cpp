@@ -79,6 +79,19 @@ DayInput dayOf(Breaks breaks, Bags bags, Lots lots)
     return input;
 }
 
+/// A day of ten bags a line instead of forty, with a quarter of the stores.
+DayInput quarterOf(DayInput input)
+{
+    for (Line& line : input.lines)
+        line.birds /= 4;
+    for (BagStock& bags : input.bags)
+        bags.count = bags.count ? std::optional(*bags.count / 4) : std::nullopt;
+    for (Component& component : input.recipe)
+        for (Lot& lot : component.lots)
+            lot.count = lot.count ? std::optional(*lot.count / 4) : std::nullopt;
+    return input;
+}
+
 struct Timed {
     double least = 1e9;  // ms
     template <typename Work>
@@ -110,11 +123,11 @@ int linesUndecided(const Plan& plan)
         plan.lines, [](const auto& line) { return !line && isUndecided(line.error()); }));
 }
 
-Plan measured(const char* name, const DayInput& input)
+Plan measured(const char* name, const DayInput& input, std::int64_t effort = Effort::kOfADay)
 {
     Plan plan;
     Timed timed;
-    timed.time([&] { plan = planDay(input, Effort(Effort::kOfADay)); });
+    timed.time([&] { plan = planDay(input, Effort(effort)); });
     std::printf("  %-44s %8.1f ms  %4lld bags, %d lines done, %d too large\n", name, timed.least,
                 static_cast<long long>(plan.totals.bags), linesDone(plan), linesUndecided(plan));
     return plan;
@@ -148,6 +161,11 @@ int main()
     measured("three breaks, nothing bites", dayOf(Breaks::Three, Bags::Endless, Lots::Alike));
     measured("three breaks, lots of two kinds", dayOf(Breaks::Three, Bags::Enough, Lots::Mixed));
     measured("three breaks, bags run out", dayOf(Breaks::Three, Bags::Short, Lots::Alike));
-    measured("three breaks, bags and lots run out", dayOf(Breaks::Three, Bags::Short, Lots::Short));
+    const DayInput scarce = dayOf(Breaks::Three, Bags::Short, Lots::Short);
+    measured("three breaks, bags and lots run out", scarce);
+    measured("  the same with the bench's effort", scarce, Effort::kAtTheBench);
+    measured("  a quarter of it, with the bench's effort", quarterOf(scarce), Effort::kAtTheBench);
+    measured("  a quarter, bags run out, bench's effort",
+             quarterOf(dayOf(Breaks::Three, Bags::Short, Lots::Alike)), Effort::kAtTheBench);
     return isSame ? EXIT_SUCCESS : EXIT_FAILURE;
 }
