@@ -1,5 +1,8 @@
 // Rows of `evolve`: the station, and what the day is judged by.
 
+#include <algorithm>
+
+#include "core/bath/card_heat.h"
 #include "core/bench/evolve_rows.h"
 #include "core/card/read.h"
 
@@ -38,14 +41,30 @@ void on(Bench& bench, const Event&, const SoundProven&)
     bench.soundLost = false;
 }
 
+namespace {
+
+/// One already made for the same rules, so that a start does not reckon it for every version of a
+/// card.
+std::shared_ptr<const SlushScale> slushScaleIn(const Bench& bench, const Card::Content& card)
+{
+    const auto same = std::ranges::find_if(bench.cards, [&](const auto& known) {
+        const Card::Content& other = known.second->content();
+        return other.heat == card.heat && other.bath.target == card.bath.target &&
+               bench.slush.contains(known.first);
+    });
+    return same == bench.cards.end() ? slushScaleOf(card) : bench.slush.at(same->first);
+}
+
+}  // namespace
+
 void on(Bench& bench, const Event&, const CardAdopted& fact)
 {
     const auto read = cardFrom(fact.document.text);
     if (!read)
         return;
     const auto card = std::make_shared<const Card>(*read);
+    bench.slush[card->hash()] = slushScaleIn(bench, card->content());
     bench.cards[card->hash()] = card;
-    bench.slush[card->hash()] = slushScaleOf(card->content());
     (bench.card && bench.shiftIsOpen() ? bench.next : bench.card) = card;
 }
 

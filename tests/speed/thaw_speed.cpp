@@ -7,6 +7,7 @@
 #include <cstdlib>
 #include <vector>
 
+#include "core/bath/card_heat.h"
 #include "core/bath/heat_matter.h"
 #include "core/bath/thaw_fit.h"
 
@@ -42,6 +43,8 @@ int main()
     std::printf("thaw model, %d rings, %d rounds\n", setting.rings, rounds);
     std::printf("  slush time           median %7.2f ms, bound %.0f ms\n", once, kBoundMs);
     std::printf("  film fit to one log  median %7.2f ms, %.0f x the model\n", fit, fit / once);
+    const double scale = medianMs(5, [] { (void)SlushScale(HeatRules{}, {28'000}); });
+    std::printf("  a card's slush scale median %7.2f ms, %.0f x the model\n", scale, scale / once);
     for (const int rings : {10, 40}) {
         setting.rings = rings;
         const double other = medianMs(rounds, [&] { (void)thawed(setting); });

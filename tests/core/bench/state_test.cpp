@@ -169,5 +169,18 @@ TEST(StateTest, aNewShiftStartsAfreshWithItsCardAndProbes)
     EXPECT_EQ(state.bench.card->hash(), shift.bench().card->hash());
 }
 
+TEST(StateTest, cardsOfOneHeatShareTheirScaleAndOthersDoNot)
+{
+    const auto first = cardWith(R"({"heat":{"fill_ul":1500,"source":"test"}})");
+    const auto same = cardWith(R"({"version":2,"heat":{"fill_ul":1500,"source":"test"}})");
+    const auto other = cardWith(R"({"version":3,"heat":{"fill_ul":1600,"source":"test"}})");
+    BenchShift shift(first);
+    shift.say(AdoptCard{same->document()});
+    shift.say(AdoptCard{other->document()});
+    const auto& slush = shift.bench().slush;
+    EXPECT_EQ(slush.at(first->hash()), slush.at(same->hash()));
+    EXPECT_NE(slush.at(first->hash()), slush.at(other->hash()));
+}
+
 }  // namespace
 }  // namespace bathside::test
