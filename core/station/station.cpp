@@ -218,7 +218,7 @@ std::optional<BootTime> Station::nextPlanning(const Stamp& at) const
 
 void Station::settlePlan(const Stamp& at)
 {
-    if (m_state.bench.planned.empty())
+    if (!m_state.bench.shiftIsOpen() || m_state.bench.planned.empty())
         m_day.reset();
     if (const auto next = nextPlanning(at); !next || *next > at.boot)
         return;

@@ -149,6 +149,13 @@ TEST_F(DayPlanTest, takesWhatTheStoresHold)
     EXPECT_EQ(missing->missing, 1);
 }
 
+TEST_F(DayPlanTest, endsWithTheShift)
+{
+    ASSERT_TRUE(shift.station.day());
+    shift.say(CloseShift{});
+    EXPECT_FALSE(shift.station.day());
+}
+
 TEST_F(DayPlanTest, aLineTakenOutIsPlannedNoMore)
 {
     shift.say(PlanLine{{.line = kLine, .removed = true}});
