@@ -27,6 +27,7 @@ using LotId = Id<struct LotTag>;
 using PersonId = Id<struct PersonTag>;  // initials
 using ProbeId = Id<struct ProbeTag>;
 using StationId = Id<struct StationTag>;
+using VesselId = Id<struct VesselTag>;
 using TapId = Id<struct TapTag>;      // made before the commit; one for all events of one tap
 using PlaceId = Id<struct PlaceTag>;  // where on the screen (or in a script) a tap landed
 using CardHash = Id<struct CardTag>;  // SHA-256 of the card's canonical text, 64 hex digits

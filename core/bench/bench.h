@@ -18,7 +18,10 @@
 #include "core/bath/probe.h"
 #include "core/bath/water.h"
 #include "core/card/card.h"
+#include "core/checks/vessel_log.h"
 #include "core/facts/event.h"
+#include "core/people/people.h"
+#include "core/review/reviews.h"
 #include "core/stores/stores.h"
 
 namespace bathside {
@@ -120,6 +123,13 @@ struct BirdCount {
     std::int64_t total = 0;
 };
 
+/// A vaccination check.
+struct BirdsLooked {
+    Moment moment;
+    std::int64_t looked = 0;
+    std::int64_t good = 0;
+};
+
 /// A line stopped, until it went on.
 struct StandStill {
     WallTime from{};
@@ -134,6 +144,8 @@ struct Line {
     Moment since;                         // first mention, or the last dose check
     Moment needle;                        // first mention, or the last needle change
     std::optional<Gap> longestNeedleGap;  // birds
+    std::optional<Gap> failedDose{};      // birds since the last good check, at a failed one
+    std::optional<BirdsLooked> looked{};  // at the last vaccination check
     bool stopped = false;
     Moment stateSince;                // stopped or going since
     std::vector<BirdCount> counts{};  // from its first bag on
@@ -215,6 +227,14 @@ struct Bench {
     std::vector<LinePlanned> planned;  // what the day plans, in the order of first mention
 
     Stores stores;
+
+    // beyond the shift
+    std::map<VesselId, VesselLog> vessels;
+    People people;
+    Reviews reviews;
+    std::set<CardHash> approved;     // by a shift lead's signature
+    std::optional<Seq> sealed;       // the last seal
+    std::optional<Moment> backedUp;  // the last copy
 
     // judgements, alarms, questions
     std::map<JudgementKey, Judgement> judgements;  // deviations that stand

@@ -69,11 +69,17 @@ enum class RefusalCode : std::uint8_t {
     LotDiffers,       // received with other doses, expiry or titre than before; detail: the lot
     NotInStores,      // there is none of that, or none there; detail: the lot or the place
     NotEnough,        // fewer are there than were said; detail: how many
+    NoSuchPerson,     // not on the list, or left; detail: the initials
+    NotAllowed,       // not for this person's role; detail: the initials
+    NoPin,            // the person has none yet; detail: the initials
+    NoSuchDeviation,
+    NoSuchNote,
+    NoSuchVessel,
 };
 
 template <>
 struct Names<RefusalCode> {
-    static constexpr std::array<std::string_view, 52> all{"no card",
+    static constexpr std::array<std::string_view, 58> all{"no card",
                                                           "shift not open",
                                                           "shift already open",
                                                           "ampoule still open",
@@ -124,7 +130,13 @@ struct Names<RefusalCode> {
                                                           "lot unknown",
                                                           "lot differs",
                                                           "not in stores",
-                                                          "not enough"};
+                                                          "not enough",
+                                                          "no such person",
+                                                          "not allowed",
+                                                          "no pin",
+                                                          "no such deviation",
+                                                          "no such note",
+                                                          "no such vessel"};
 };
 
 struct Refusal {

@@ -152,6 +152,8 @@ Decision on(const Context& now, const ReleaseBag& meant)
         return refuse(RefusalCode::NoPerson);
     if (meant.why.empty())
         return refuse(RefusalCode::ReasonMissing);
+    if (const auto no = unentitled(now.bench, meant.by, Act::Judge))
+        return failure(*no);
     return facts(BagReleased{(*bag)->id, meant.by, meant.why});
 }
 

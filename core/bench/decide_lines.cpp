@@ -1,6 +1,8 @@
 // Rows of `decide`: the lines, as the bench hears of them.
 
 #include "core/bench/decide_rows.h"
+#include "core/checks/injector_case.h"
+#include "core/trail/canonical.h"
 
 namespace bathside::rows {
 namespace {
@@ -72,7 +74,26 @@ Decision on(const Context& now, const CheckDose& meant)
     const auto line = lineMeant(now, meant.line);
     if (!line)
         return failure(line.error());
-    return facts(DoseChecked{*line, meant.ok});
+    if (!meant.measured)
+        return facts(DoseChecked{*line, meant.ok});
+    const auto check = injectorCaseFrom(*meant.measured);
+    if (!check)
+        return refuse(RefusalCode::BadDocument, subjectOf(*line), check.error().key);
+    const bool ok = judged(*check).verdict == DoseVerdict::Good;
+    return facts(DoseChecked{*line, ok, Document{canonicalised(*meant.measured).value_or("{}")}});
+}
+
+Decision on(const Context& now, const CheckBirds& meant)
+{
+    constexpr std::int64_t kMost = 10'000;  // looked at, at once
+    const auto line = lineMeant(now, meant.line);
+    if (!line)
+        return failure(line.error());
+    if (meant.looked < 1 || meant.looked > kMost)
+        return refuse(RefusalCode::OutOfRange, subjectOf(*line), "birds");
+    if (meant.good < 0 || meant.good > meant.looked)
+        return refuse(RefusalCode::OutOfRange, subjectOf(*line), "birds");
+    return facts(BirdsChecked{*line, meant.looked, meant.good});
 }
 
 }  // namespace bathside::rows

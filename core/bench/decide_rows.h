@@ -33,9 +33,18 @@ Decision on(const Context&, const LoseAmpoule&);    Decision on(const Context&, 
 
 Decision on(const Context&, const CountBirds&);     Decision on(const Context&, const ChangeNeedle&);
 Decision on(const Context&, const StopLine&);       Decision on(const Context&, const GoLine&);
-Decision on(const Context&, const CheckDose&);
+Decision on(const Context&, const CheckDose&);      Decision on(const Context&, const CheckBirds&);
 
 Decision on(const Context&, const PlanLine&);
+
+// decide_people.cpp
+Decision on(const Context&, const ListPerson&);     Decision on(const Context&, const SetPin&);
+Decision on(const Context&, const RefusePin&);      Decision on(const Context&, const Sign&);
+Decision on(const Context&, const ReviewDeviation&);
+Decision on(const Context&, const CommentNote&);    Decision on(const Context&, const ApproveCard&);
+
+// decide_vessel.cpp
+Decision on(const Context&, const DescribeVessel&); Decision on(const Context&, const DipVessel&);
 
 Decision on(const Context&, const Receive&);        Decision on(const Context&, const MoveStock&);
 Decision on(const Context&, const CountStock&);     Decision on(const Context&, const DiscardStock&);
@@ -53,6 +62,8 @@ Decision on(const Context&, const NoteClockStep&);  Decision on(const Context&, 
 Decision on(const Context&, const LoseSound&);      Decision on(const Context&, const FindSound&);
 Decision on(const Context&, const NoteStoreFailure&);
 Decision on(const Context&, const NoteStoreRecovery&);
+Decision on(const Context&, const NoteSealed&);     Decision on(const Context&, const NoteWitness&);
+Decision on(const Context&, const NoteBackup&);
 // clang-format on
 
 [[nodiscard]] inline std::unexpected<Refusal> refuse(RefusalCode code, Subject subject = {},
@@ -60,6 +71,10 @@ Decision on(const Context&, const NoteStoreRecovery&);
 {
     return failure(Refusal{code, std::move(subject), std::move(detail)});
 }
+
+/// Why that person may not do that; nothing when they may.
+[[nodiscard]] std::optional<Refusal> unentitled(const Bench& bench, const PersonId& person,
+                                                Act act);
 
 /// Why a lot may not be used in this shift; nothing when it may.
 [[nodiscard]] std::optional<Refusal> unfit(const Stores& stores, const Stock& of);

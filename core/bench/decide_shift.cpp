@@ -85,10 +85,14 @@ Decision on(const Context& now, const OpenShift& meant)
         return refuse(RefusalCode::ShiftAlreadyOpen);
     if (meant.person.empty())
         return refuse(RefusalCode::NoPerson);
+    if (const auto no = unentitled(now.bench, meant.person, Act::WorkAtBench))
+        return failure(*no);
     const auto day = meant.day.value_or(std::chrono::floor<std::chrono::days>(now.tap.at.wall));
     std::vector<Fact> said{ShiftOpened{meant.zone, now.bench.card->hash(), meant.day}};
     if (auto balance = carried(now.bench.stores, day))
         said.emplace_back(StoreCarried{std::move(*balance)});
+    if (auto open = carriedFrom(now.bench.reviews))
+        said.emplace_back(ReviewCarried{std::move(*open)});
     said.emplace_back(DutyTaken{meant.person});
     return said;
 }
@@ -120,6 +124,8 @@ Decision on(const Context& now, const TakeDuty& meant)
         return failure(*no);
     if (meant.person.empty())
         return refuse(RefusalCode::NoPerson);
+    if (const auto no = unentitled(now.bench, meant.person, Act::WorkAtBench))
+        return failure(*no);
     return facts(DutyTaken{meant.person});
 }
 

@@ -151,6 +151,8 @@ Decision on(const Context& now, const ReleaseLot& meant)
         return refuse(RefusalCode::NothingChanges);
     if (const auto no = unfounded(meant.by, meant.why))
         return failure(*no);
+    if (const auto no = unentitled(now.bench, meant.by, Act::Judge))
+        return failure(*no);
     return facts(LotReleased{meant.of, meant.by, meant.why});
 }
 
@@ -162,6 +164,8 @@ Decision on(const Context& now, const AllowLot& meant)
         return failure(*no);
     if (fitness(now.bench.stores, meant.of) == LotStanding::Fit)
         return refuse(RefusalCode::NothingChanges);
+    if (const auto no = unentitled(now.bench, meant.by, Act::Judge))
+        return failure(*no);
     return facts(LotAllowed{meant.of, meant.by, meant.why});
 }
 

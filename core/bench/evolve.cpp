@@ -8,6 +8,8 @@ Bench evolve(Bench bench, const Event& event)
 {
     std::visit([&](const auto& fact) { folds::on(bench, event, fact); }, event.fact);
     evolve(bench.stores, event);
+    evolve(bench.people, event);
+    evolve(bench.reviews, event);
     if (!event.place.empty())
         bench.lastTapAt[event.place] = event.at;
     bench.last = event.at;

@@ -77,10 +77,17 @@ void on(Bench& bench, const Event&, const LinePlanned& fact)
 void on(Bench& bench, const Event& event, const DoseChecked& fact)
 {
     Line& line = lineIn(bench, fact.line, event);
-    if (!fact.ok)
+    if (!fact.ok) {
+        widen(line.failedDose, line.birds - line.birdsAtDoseCheck, line.since.seq, event.seq);
         return;
+    }
     line.birdsAtDoseCheck = line.birds;
     line.since = momentOf(event);
+}
+
+void on(Bench& bench, const Event& event, const BirdsChecked& fact)
+{
+    lineIn(bench, fact.line, event).looked = {momentOf(event), fact.looked, fact.good};
 }
 
 }  // namespace bathside::folds

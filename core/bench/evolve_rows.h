@@ -15,6 +15,9 @@ void on(Bench&, const Event&, const ClockStepped&);     void on(Bench&, const Ev
 void on(Bench&, const Event&, const StoreRecovered&);   void on(Bench&, const Event&, const SoundProven&);
 void on(Bench&, const Event&, const SoundLost&);        void on(Bench&, const Event&, const SoundFound&);
 void on(Bench&, const Event&, const CardAdopted&);      void on(Bench&, const Event&, const ProbeDescribed&);
+void on(Bench&, const Event&, const VesselDescribed&);  void on(Bench&, const Event&, const VesselDipped&);
+void on(Bench&, const Event&, const CardApproved&);     void on(Bench&, const Event&, const DaySealed&);
+void on(Bench&, const Event&, const BackupMade&);
 
 // evolve_shift.cpp
 void on(Bench&, const Event&, const ShiftOpened&);      void on(Bench&, const Event&, const ShiftClosed&);
@@ -40,6 +43,7 @@ void on(Bench&, const Event&, const PullPlanned&);
 void on(Bench&, const Event&, const BirdsCounted&);     void on(Bench&, const Event&, const NeedleChanged&);
 void on(Bench&, const Event&, const LineStopped&);      void on(Bench&, const Event&, const LineGoing&);
 void on(Bench&, const Event&, const DoseChecked&);      void on(Bench&, const Event&, const LinePlanned&);
+void on(Bench&, const Event&, const BirdsChecked&);
 
 // evolve_after.cpp
 void on(Bench&, const Event&, const DeviationFound&);   void on(Bench&, const Event&, const Rejudged&);
@@ -58,6 +62,16 @@ inline void on(Bench&, const Event&, const LotReleased&) {}
 inline void on(Bench&, const Event&, const LotAllowed&) {}
 inline void on(Bench&, const Event&, const LotChosen&) {}
 
+// So have people (core/people) and reviews (core/review).
+inline void on(Bench&, const Event&, const PersonListed&) {}
+inline void on(Bench&, const Event&, const PinSet&) {}
+inline void on(Bench&, const Event&, const PinRefused&) {}
+inline void on(Bench&, const Event&, const RecordSigned&) {}
+inline void on(Bench&, const Event&, const DeviationReviewed&) {}
+inline void on(Bench&, const Event&, const ReviewCarried&) {}
+inline void on(Bench&, const Event&, const NoteCommented&) {}
+
+inline void on(Bench&, const Event&, const SealWitnessed&) {}
 inline void on(Bench&, const Event&, const StationStopped&) {}
 inline void on(Bench&, const Event&, const FactCorrected&) {}
 inline void on(Bench&, const Event&, const FactTakenBack&) {}

@@ -74,4 +74,22 @@ void on(Bench& bench, const Event&, const ProbeDescribed& fact)
         bench.probes[fact.probe] = std::make_shared<const Probe>(*probe);
 }
 
+void on(Bench& bench, const Event&, const VesselDescribed& fact)
+{
+    if (auto vessel = vesselFrom(fact.document.text))
+        bench.vessels[fact.vessel].vessel = std::move(*vessel);
+}
+
+void on(Bench& bench, const Event& event, const VesselDipped& fact)
+{
+    bench.vessels[fact.vessel].dips.push_back(
+        {event.at.wall, fact.millimetres, fact.filled, event.seq});
+}
+
+void on(Bench& bench, const Event&, const CardApproved& fact) { bench.approved.insert(fact.card); }
+
+void on(Bench& bench, const Event& event, const DaySealed&) { bench.sealed = event.seq; }
+
+void on(Bench& bench, const Event& event, const BackupMade&) { bench.backedUp = momentOf(event); }
+
 }  // namespace bathside::folds

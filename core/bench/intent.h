@@ -51,7 +51,12 @@ struct CountBirds { std::optional<LineId> line; std::int64_t total = 0; };
 struct ChangeNeedle { std::optional<LineId> line; };
 struct StopLine { std::optional<LineId> line; };
 struct GoLine { std::optional<LineId> line; };
-struct CheckDose { std::optional<LineId> line; bool ok = true; };
+/// `measured`: see DoseChecked; where it is given, it says whether the dose is good, not `ok`.
+struct CheckDose { std::optional<LineId> line; bool ok = true; std::optional<std::string> measured{}; };
+struct CheckBirds { std::optional<LineId> line; std::int64_t looked = 0; std::int64_t good = 0; };
+
+struct DescribeVessel { VesselId vessel; std::string document; };
+struct DipVessel { VesselId vessel; std::int64_t millimetres = 0; bool filled = false; };
 
 struct PlanLine { LinePlanned plan; };
 
@@ -74,6 +79,16 @@ struct Answer { std::string question; std::string choice; };
 struct MakeNote { std::string text; };
 struct Scan { std::string text; };
 
+// --- people, review, seals -----------------------------------------------------------------------------
+// What asks for a proof of who it is names the person: the station has seen the PIN (core/people).
+struct ListPerson { PersonListed as; std::optional<PersonId> by; };  // `by`: none for the first shift lead
+struct SetPin { PersonId person; };
+struct RefusePin { PersonId person; };
+struct Sign { PersonId person; Meaning meaning{}; std::vector<Seq> of; std::string words; };
+struct ReviewDeviation { PersonId by; DeviationReviewed as; };
+struct CommentNote { PersonId by; NoteCommented as; };
+struct ApproveCard { PersonId by; CardHash card; };
+
 // --- the program itself --------------------------------------------------------------------------------
 struct AdoptCard { std::string document; };
 struct DescribeProbe { ProbeId probe; std::string document; };
@@ -89,6 +104,9 @@ struct LoseSound { std::string device; };
 struct FindSound { std::string device; };
 struct NoteStoreFailure { StoreFault fault{}; std::int64_t errorNumber = 0; std::string spool; };
 struct NoteStoreRecovery { std::int64_t merged = 0; std::string spool; };
+struct NoteSealed { DaySealed seal; };
+struct NoteWitness { SealWitnessed seen; };
+struct NoteBackup { BackupMade made; };
 
 // clang-format on
 using Intent = std::variant<
@@ -98,7 +116,9 @@ using Intent = std::variant<
     CheckDose, HearAlarm, TakeBack, Correct, Answer, MakeNote, Scan, AdoptCard, DescribeProbe,
     StartStation, StopStation, NoteClockStep, RaiseAlarm, NoteSounded, EndAlarm, ProveSound,
     LoseSound, FindSound, NoteStoreFailure, NoteStoreRecovery, PlanLine, Receive, MoveStock,
-    CountStock, DiscardStock, QuarantineLot, ReleaseLot, AllowLot, ChooseLot>;
+    CountStock, DiscardStock, QuarantineLot, ReleaseLot, AllowLot, ChooseLot, CheckBirds,
+    DescribeVessel, DipVessel, ListPerson, SetPin, RefusePin, Sign, ReviewDeviation, CommentNote,
+    ApproveCard, NoteSealed, NoteWitness, NoteBackup>;
 
 /// The intent's word, as scripts and refused taps write it.
 [[nodiscard]] std::string_view nameOf(const Intent& intent);

@@ -123,6 +123,9 @@ private:
 
     void judge(const Line& line)
     {
+        if (line.failedDose)  // whatever the card says of its being due
+            find(LimitName::DoseCheck, subjectOf(line.id), {}, line.failedDose->amount,
+                 {line.failedDose->from, line.failedDose->to});
         if (!m_bench.card)
             return;
         const auto& needle = m_bench.card->limit(LimitName::Needle);

@@ -8,6 +8,7 @@
 
 #include "core/base/rfc3339.h"
 #include "core/checks/confidence.h"
+#include "core/checks/vessel_rows.h"
 
 namespace bathside {
 namespace {
@@ -15,22 +16,7 @@ namespace {
 using Days = std::chrono::duration<double, std::chrono::days::period>;
 
 constexpr NumberRange kMillimetres{0, 5'000, "mm"};
-constexpr NumberRange kLitres{0, 10'000, "L"};
 constexpr std::size_t kMostReadings = 1'000;  // pairs grow with the square
-
-std::optional<Dipstick> dipstickIn(JsonObject& root)
-{
-    std::vector<Dipstick::Row> rows;
-    for (JsonObject& row : root.objects("dipstick", 2, 1'000)) {
-        rows.push_back({row.number("mm", kMillimetres), row.number("litres", kLitres)});
-        row.noOthers();
-    }
-    auto dipstick = Dipstick::from(std::move(rows));
-    if (dipstick)
-        return *dipstick;
-    root.refuse("dipstick", "two rows at least, rising in mm and in litres");
-    return std::nullopt;
-}
 
 double litresIn(JsonObject& entry, const std::optional<Dipstick>& dipstick)
 {
@@ -67,15 +53,29 @@ void readLog(VesselCase& vessel, JsonObject& root, const std::optional<Dipstick>
 
 }  // namespace
 
+std::optional<Dipstick> dipstickIn(JsonObject& root)
+{
+    std::vector<Dipstick::Row> rows;
+    for (JsonObject& row : root.objects("dipstick", 2, 1'000)) {
+        rows.push_back({row.number("mm", kMillimetres), row.number("litres", kVesselLitres)});
+        row.noOthers();
+    }
+    auto dipstick = Dipstick::from(std::move(rows));
+    if (dipstick)
+        return *dipstick;
+    root.refuse("dipstick", "two rows at least, rising in mm and in litres");
+    return std::nullopt;
+}
+
 Result<VesselCase, DocumentFault> vesselCaseFrom(std::string_view document)
 {
     StrictJson json(document);
     JsonObject root = json.root();
     VesselCase vessel;
     readLog(vessel, root, dipstickIn(root));
-    vessel.minimum = root.number("minimum_litres", kLitres);
-    vessel.alarm = root.number("usual_litres_per_day", {0.001, 1'000, "L/day"}) *
-                   root.numberIfAny("alarm_factor", {1, 10, ""}).value_or(1.5);
+    vessel.minimum = root.number("minimum_litres", kVesselLitres);
+    vessel.alarm = root.number("usual_litres_per_day", kLitresPerDay) *
+                   root.numberIfAny("alarm_factor", kAlarmFactor).value_or(kUsualAlarmFactor);
     vessel.recentDays = root.numberIfAny("recent_days", {1, 3'650, "days"}).value_or(HUGE_VAL);
     vessel.confidence = confidenceIn(root);
     root.noOthers();

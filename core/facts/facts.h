@@ -140,14 +140,26 @@ struct LineStopped { LineId line;
     BATHSIDE_FACT("line.stopped", see("line", self.line);) };
 struct LineGoing { LineId line;
     BATHSIDE_FACT("line.going", see("line", self.line);) };
-struct DoseChecked { LineId line; bool ok = true;
-    BATHSIDE_FACT("dose.checked", see("line", self.line); see("ok", self.ok);) };
+/// `measured`: what was weighed or collected, see core/checks/dose_measured.h.
+struct DoseChecked { LineId line; bool ok = true; std::optional<Document> measured{};
+    BATHSIDE_FACT("dose.checked", see("line", self.line); see("ok", self.ok); see("measured", self.measured);) };
+/// Birds looked at after their injection, and how many of them had it well.
+struct BirdsChecked { LineId line; std::int64_t looked = 0; std::int64_t good = 0;
+    BATHSIDE_FACT("birds.checked", see("line", self.line); see("looked", self.looked); see("good", self.good);) };
 
 /// What the day plans for a line, times from local midnight of its day; a second time: instead of the first.
 struct LinePlanned { LineId line; std::int64_t birds = 0; std::int64_t birdsPerHour = 0; Millis start{}; std::vector<DaySpan> breaks{};
                      bool removed = false;
     BATHSIDE_FACT("line.planned", see("line", self.line); see("birds", self.birds); see("birds_per_hour", self.birdsPerHour);
                   see("start_ms", self.start); see("breaks_ms", self.breaks); see("removed", self.removed);) };
+
+// --- the cryogen vessel --------------------------------------------------------------------------------
+/// Its dipstick's table and what it is held to, see core/checks/vessel_log.h.
+struct VesselDescribed { VesselId vessel; Document document;
+    BATHSIDE_FACT("vessel.described", see("vessel", self.vessel); see("document", self.document);) };
+/// What the dipstick shows; `filled`: cryogen was added since the reading before.
+struct VesselDipped { VesselId vessel; std::int64_t millimetres = 0; bool filled = false;
+    BATHSIDE_FACT("vessel.dipped", see("vessel", self.vessel); see("level_mm", self.millimetres); see("filled", self.filled);) };
 
 // --- stores ------------------------------------------------------------------------------------------
 struct StoreReceived { Stock of; std::string place; std::int64_t count = 0; std::optional<std::int64_t> doses;
@@ -194,6 +206,39 @@ struct AlarmHeard { std::string alarm;
 struct AlarmEnded { std::string alarm;
     BATHSIDE_FACT("alarm.ended", see("alarm", self.alarm);) };
 
+// --- people, review, seals -----------------------------------------------------------------------------
+/// Who somebody is, from now on; a second time: instead of the first.
+struct PersonListed { PersonId person; std::string name; Role role{}; bool departed = false;
+    BATHSIDE_FACT("person.listed", see("person", self.person); see("name", self.name); see("role", self.role);
+                  see("left", self.departed);) };
+/// A new PIN; what it is checked against stands outside the trail (D18).
+struct PinSet { PersonId person;
+    BATHSIDE_FACT("pin.set", see("person", self.person);) };
+struct PinRefused { PersonId person;
+    BATHSIDE_FACT("pin.refused", see("person", self.person);) };
+/// By the person of the event, proven; `of`: the events it is about, none where it is the shift.
+struct RecordSigned { Meaning meaning{}; std::vector<Seq> of; std::string words;
+    BATHSIDE_FACT("record.signed", see("meaning", self.meaning); see("of", self.of); see("words", self.words);) };
+struct DeviationReviewed { Seq of = 0; std::string cause; std::string words; std::string action;
+    BATHSIDE_FACT("deviation.reviewed", see("of", self.of); see("cause", self.cause); see("words", self.words);
+                  see("action", self.action);) };
+/// The deviations that nobody has reviewed when a shift opens, so that they stay in sight.
+struct ReviewCarried { Document document;
+    BATHSIDE_FACT("review.carried", see("document", self.document);) };
+struct NoteCommented { Seq of = 0; std::string text;
+    BATHSIDE_FACT("note.commented", see("of", self.of); see("text", self.text);) };
+struct CardApproved { CardHash card;
+    BATHSIDE_FACT("card.approved", see("card", self.card);) };
+/// `head`: of the last event before this one, after `count` events; `signature` (Ed25519) over its 32 bytes, hex.
+struct DaySealed { std::int64_t count = 0; std::string head; std::string key; std::string signature;
+    BATHSIDE_FACT("day.sealed", see("count", self.count); see("head", self.head); see("key", self.key);
+                  see("signature", self.signature);) };
+/// A printed seal was read back: whether the chain has that head at that count.
+struct SealWitnessed { std::int64_t count = 0; std::string head; bool agrees = false;
+    BATHSIDE_FACT("seal.witnessed", see("count", self.count); see("head", self.head); see("agrees", self.agrees);) };
+struct BackupMade { std::string place; std::int64_t count = 0; std::string head;
+    BATHSIDE_FACT("backup.made", see("place", self.place); see("count", self.count); see("head", self.head);) };
+
 // --- mending and words -------------------------------------------------------------------------------
 struct FactCorrected { Seq seq = 0; std::string field; std::string value; std::string why;
     BATHSIDE_FACT("fact.corrected", see("seq", self.seq); see("field", self.field); see("value", self.value); see("why", self.why);) };
@@ -222,7 +267,10 @@ using AnyFact =
                  DeviationFound, Rejudged, AlarmRaised, AlarmSounded, AlarmHeard, AlarmEnded,
                  FactCorrected, FactTakenBack, QuestionAnswered, NoteMade, TapRefused, CodeScanned,
                  LinePlanned, StoreReceived, StoreMoved, StoreCounted, StoreDiscarded,
-                 LotQuarantined, LotReleased, LotAllowed, LotChosen, StoreCarried>;
+                 LotQuarantined, LotReleased, LotAllowed, LotChosen, StoreCarried, BirdsChecked,
+                 VesselDescribed, VesselDipped, PersonListed, PinSet, PinRefused, RecordSigned,
+                 DeviationReviewed, ReviewCarried, NoteCommented, CardApproved, DaySealed,
+                 SealWitnessed, BackupMade>;
 
 /// One of them. A variant like any other to `std::visit` and its kin; copied, moved and destroyed
 /// in facts.cpp, so that not every file has to build that for fifty types.

@@ -63,6 +63,17 @@ enum class ReadingFault : std::uint8_t {
     Lost,         // the probe is gone
 };
 
+/// What a person may do follows from it: core/people/people.h.
+enum class Role : std::uint8_t { Vaccinator, ShiftLead, Auditor };
+
+/// What a signature says (21 CFR 11.50(a)(3): the meaning associated with it).
+enum class Meaning : std::uint8_t {
+    Done,      // I did this
+    Reviewed,  // I looked at this and judged it
+    Approved,  // this may be used from now on
+    Witnessed  // I saw this
+};
+
 enum class SubjectKind : std::uint8_t { Ampoule, Pull, Bag, Line, Bath, Bench, Station };
 
 /// What the station itself can have wrong with it.
@@ -129,6 +140,15 @@ struct Names<ReadingFault> {
     static constexpr std::array<std::string_view, 9> all{
         "check failed", "power-on value", "open line", "shorted", "empty",
         "unreadable",   "implausible",    "jump",      "lost"};
+};
+template <>
+struct Names<Role> {
+    static constexpr std::array<std::string_view, 3> all{"vaccinator", "shift lead", "auditor"};
+};
+template <>
+struct Names<Meaning> {
+    static constexpr std::array<std::string_view, 4> all{"done", "reviewed", "approved",
+                                                         "witnessed"};
 };
 template <>
 struct Names<SubjectKind> {

@@ -11,6 +11,26 @@ constexpr auto kLookAgain = std::chrono::seconds(1);  // whether the critical wi
 constexpr auto kTraceEvery =
     std::chrono::seconds(10);  // a steady thermometer is written this often
 
+template <typename T, typename... Of>
+constexpr bool isOneOf = (std::is_same_v<T, Of> || ...);
+
+/// Whoever has shown by a PIN who they are, to say this.
+std::optional<PersonId> provenBy(const Intent& intent)
+{
+    return std::visit(
+        []<typename T>(const T& meant) -> std::optional<PersonId> {
+            if constexpr (isOneOf<T, ReviewDeviation, CommentNote, ApproveCard>)
+                return meant.by;
+            else if constexpr (std::is_same_v<T, ListPerson>)
+                return meant.by;
+            else if constexpr (isOneOf<T, Sign, SetPin>)
+                return meant.person;
+            else
+                return std::nullopt;
+        },
+        intent);
+}
+
 /// Who says it: whoever takes duty with these facts, else whoever has it; nobody for the program
 /// itself.
 std::optional<Person> speaker(const Bench& bench, const std::vector<Fact>& facts, const Tap& tap)
@@ -23,9 +43,6 @@ std::optional<Person> speaker(const Bench& bench, const std::vector<Fact>& facts
     }
     return bench.onDuty;
 }
-
-template <typename T, typename... Of>
-constexpr bool isOneOf = (std::is_same_v<T, Of> || ...);
 
 /// Whether the day's plan depends on it.
 bool concernsPlan(const Fact& fact)
@@ -160,14 +177,17 @@ Result<Taken, Refusal> Station::take(const Intent& intent, const Tap& tap)
     auto decision = decide(m_state, intent, tap);
     if (!decision)
         return failure(std::move(decision.error()));
-    return write(std::move(*decision), tap);
+    const auto proven = provenBy(intent);
+    return write(
+        std::move(*decision), tap,
+        proven ? std::optional(Person{.id = *proven, .proof = Proof::Proven}) : std::nullopt);
 }
 
-Taken Station::write(std::vector<Fact> facts, const Tap& tap)
+Taken Station::write(std::vector<Fact> facts, const Tap& tap, std::optional<Person> proven)
 {
     if (facts.empty())
         return {.again = true};
-    const auto person = speaker(m_state.bench, facts, tap);
+    const auto person = proven ? std::move(proven) : speaker(m_state.bench, facts, tap);
     std::vector<Event> events;
     for (Fact& fact : facts) {
         if (concernsPlan(fact))
@@ -270,8 +290,12 @@ State restored(const std::vector<Event>& carried, const std::vector<Event>& sinc
 
 const std::vector<std::string>& carriedKinds()
 {
-    static const std::vector<std::string> kinds{std::string(CardAdopted::kKind),
-                                                std::string(ProbeDescribed::kKind)};
+    static const std::vector<std::string> kinds{
+        std::string(CardAdopted::kKind),  std::string(ProbeDescribed::kKind),
+        std::string(CardApproved::kKind), std::string(PersonListed::kKind),
+        std::string(PinSet::kKind),       std::string(PinRefused::kKind),
+        std::string(RecordSigned::kKind), std::string(VesselDescribed::kKind),
+        std::string(VesselDipped::kKind), std::string(BackupMade::kKind)};
     return kinds;
 }
 

@@ -72,7 +72,7 @@ private:
     Result<Taken, Refusal> take(const Intent& intent, const Tap& tap);
     void writeReading(const RawReading& reading, std::vector<Fact> said);
     void writeThinned();
-    Taken write(std::vector<Fact> facts, const Tap& tap);
+    Taken write(std::vector<Fact> facts, const Tap& tap, std::optional<Person> proven = {});
     void settle();
     void settleAlarms(const Stamp& now);
     void settlePlan(const Stamp& now);

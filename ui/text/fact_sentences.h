@@ -35,6 +35,7 @@ namespace bathside::ui {
 [[nodiscard]] QString sentenceOf(const LineStopped& fact);
 [[nodiscard]] QString sentenceOf(const LineGoing& fact);
 [[nodiscard]] QString sentenceOf(const DoseChecked& fact);
+[[nodiscard]] QString sentenceOf(const BirdsChecked& fact);
 
 // Bags and ampoules: fact_sentences_bench.cpp
 [[nodiscard]] QString sentenceOf(const BagStarted& fact);
@@ -67,6 +68,21 @@ namespace bathside::ui {
 [[nodiscard]] QString sentenceOf(const LotAllowed& fact);
 [[nodiscard]] QString sentenceOf(const LotChosen& fact);
 [[nodiscard]] QString sentenceOf(const StoreCarried& fact);
+
+// The vessel, people, the review, seals: fact_sentences_people.cpp
+[[nodiscard]] QString sentenceOf(const VesselDescribed& fact);
+[[nodiscard]] QString sentenceOf(const VesselDipped& fact);
+[[nodiscard]] QString sentenceOf(const PersonListed& fact);
+[[nodiscard]] QString sentenceOf(const PinSet& fact);
+[[nodiscard]] QString sentenceOf(const PinRefused& fact);
+[[nodiscard]] QString sentenceOf(const RecordSigned& fact);
+[[nodiscard]] QString sentenceOf(const DeviationReviewed& fact);
+[[nodiscard]] QString sentenceOf(const ReviewCarried& fact);
+[[nodiscard]] QString sentenceOf(const NoteCommented& fact);
+[[nodiscard]] QString sentenceOf(const CardApproved& fact);
+[[nodiscard]] QString sentenceOf(const DaySealed& fact);
+[[nodiscard]] QString sentenceOf(const SealWitnessed& fact);
+[[nodiscard]] QString sentenceOf(const BackupMade& fact);
 
 // Judgements, alarms, mending and words: fact_sentences_after.cpp
 [[nodiscard]] QString sentenceOf(const DeviationFound& fact);

@@ -95,4 +95,12 @@ QString sentenceOf(const DoseChecked& fact)
                : FactText::tr("Line %1: the dose was checked and is wrong.").arg(idText(fact.line));
 }
 
+QString sentenceOf(const BirdsChecked& fact)
+{
+    return FactText::tr("Line %1: of %2 birds looked at, %3 were vaccinated well.")
+        .arg(idText(fact.line))
+        .arg(fact.looked)
+        .arg(fact.good);
+}
+
 }  // namespace bathside::ui

@@ -214,6 +214,22 @@ QString refusalText(const Refusal& refusal, const Card* card, const std::string&
             return RefusalText::tr("The stores have none of that: %1.").arg(detail);
         case RefusalCode::NotEnough:
             return RefusalText::tr("There are only %1. Count them if there are more.").arg(detail);
+        case RefusalCode::NoSuchPerson:
+            return RefusalText::tr("%1 is not on the list of people. A shift lead can add them.")
+                .arg(detail);
+        case RefusalCode::NotAllowed:
+            return refusal.detail.empty()
+                       ? RefusalText::tr("The first person on the list has to be a shift lead.")
+                       : RefusalText::tr("This is not for %1. Ask a shift lead.").arg(detail);
+        case RefusalCode::NoPin:
+            return RefusalText::tr("%1 has no PIN yet. Set one in Set-up, under People.")
+                .arg(detail);
+        case RefusalCode::NoSuchDeviation:
+            return RefusalText::tr("There is no such deviation in this shift, or it is reviewed.");
+        case RefusalCode::NoSuchNote:
+            return RefusalText::tr("There is no such note in this shift.");
+        case RefusalCode::NoSuchVessel:
+            return RefusalText::tr("There is no such vessel. Describe it first.");
     }
     Q_UNREACHABLE();
 }

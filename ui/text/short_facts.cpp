@@ -74,6 +74,32 @@ QString brief(const DoseChecked& f)
 {
     return ShortText::tr("%1: dose checked").arg(lineText(f.line));
 }
+QString brief(const BirdsChecked& f)
+{
+    return ShortText::tr("%1: birds looked at").arg(lineText(f.line));
+}
+QString brief(const VesselDescribed&) { return ShortText::tr("vessel described"); }
+QString brief(const VesselDipped& f)
+{
+    return f.filled ? ShortText::tr("vessel filled") : ShortText::tr("vessel level read");
+}
+QString brief(const PersonListed& f)
+{
+    return ShortText::tr("%1 listed", "a person").arg(idText(f.person));
+}
+QString brief(const PinSet&) { return ShortText::tr("PIN set"); }
+QString brief(const PinRefused&) { return ShortText::tr("PIN not right"); }
+QString brief(const RecordSigned&) { return ShortText::tr("signed"); }
+QString brief(const DeviationReviewed&) { return ShortText::tr("deviation reviewed"); }
+QString brief(const ReviewCarried&) { return {}; }
+QString brief(const NoteCommented&) { return ShortText::tr("note commented on"); }
+QString brief(const CardApproved&) { return ShortText::tr("card approved"); }
+QString brief(const DaySealed&) { return ShortText::tr("record sealed"); }
+QString brief(const SealWitnessed& f)
+{
+    return f.agrees ? ShortText::tr("seal agrees") : ShortText::tr("seal does not agree");
+}
+QString brief(const BackupMade&) { return ShortText::tr("copy made"); }
 QString brief(const LinePlanned& f) { return ShortText::tr("%1 planned").arg(lineText(f.line)); }
 QString brief(const StoreReceived&) { return ShortText::tr("stores: received"); }
 QString brief(const StoreMoved&) { return ShortText::tr("stores: moved"); }

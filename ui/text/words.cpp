@@ -117,6 +117,34 @@ QString wordOf(Level level)
     Q_UNREACHABLE();
 }
 
+QString wordOf(Role role)
+{
+    switch (role) {
+        case Role::Vaccinator:
+            return WordText::tr("vaccinator");
+        case Role::ShiftLead:
+            return WordText::tr("shift lead");
+        case Role::Auditor:
+            return WordText::tr("auditor");
+    }
+    Q_UNREACHABLE();
+}
+
+QString wordOf(Meaning meaning)
+{
+    switch (meaning) {
+        case Meaning::Done:
+            return WordText::tr("done by me", "meaning of a signature");
+        case Meaning::Reviewed:
+            return WordText::tr("reviewed", "meaning of a signature");
+        case Meaning::Approved:
+            return WordText::tr("approved", "meaning of a signature");
+        case Meaning::Witnessed:
+            return WordText::tr("witnessed", "meaning of a signature");
+    }
+    Q_UNREACHABLE();
+}
+
 QString wordOf(LossReason why)
 {
     switch (why) {

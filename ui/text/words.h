@@ -28,6 +28,8 @@ namespace bathside::ui {
 [[nodiscard]] QString whatText(const Ampoule& ampoule);   // component and lot
 [[nodiscard]] QString wordOf(Level level);                // "heads-up", "limit", "overrun"
 [[nodiscard]] QString wordOf(LossReason why);
+[[nodiscard]] QString wordOf(Role role);
+[[nodiscard]] QString wordOf(Meaning meaning);
 [[nodiscard]] QString wordOf(HoldReason why);
 [[nodiscard]] QString wordOf(DownReason why);
 [[nodiscard]] QString wordOf(LimitName limit);     // the rule's name

@@ -1,0 +1,148 @@
+// Rows of `decide`: who is who, signatures, the review.
+
+#include <algorithm>
+
+#include "core/bench/decide_rows.h"
+
+namespace bathside::rows {
+namespace {
+
+constexpr std::size_t kLongest = 80;  // of initials and names, in bytes
+
+/// Why that person may not sign: unknown, left, or without a PIN to prove it by.
+std::optional<Refusal> unproven(const Bench& bench, const PersonId& person)
+{
+    if (person.empty())
+        return Refusal{RefusalCode::NoPerson, {}, {}};
+    const Member* member = bench.people.find(person);
+    if (!member || member->departed)
+        return Refusal{RefusalCode::NoSuchPerson, {}, person.text};
+    if (!member->hasPin)
+        return Refusal{RefusalCode::NoPin, {}, person.text};
+    return std::nullopt;
+}
+
+std::optional<Refusal> unprovenFor(const Bench& bench, const PersonId& person, Act act)
+{
+    if (auto no = unproven(bench, person))
+        return no;
+    return unentitled(bench, person, act);
+}
+
+bool isLead(const Member& member) { return member.role == Role::ShiftLead && !member.departed; }
+
+std::ptrdiff_t leads(const People& people)
+{
+    return std::ranges::count_if(people.members,
+                                 [](const auto& item) { return isLead(item.second); });
+}
+
+/// A site without a shift lead could list nobody any more.
+bool takesLastLead(const People& people, const PersonListed& as)
+{
+    const Member* before = people.find(as.person);
+    const bool staysLead = as.role == Role::ShiftLead && !as.departed;
+    return before && isLead(*before) && !staysLead && leads(people) == 1;
+}
+
+}  // namespace
+
+std::optional<Refusal> unentitled(const Bench& bench, const PersonId& person, Act act)
+{
+    if (may(bench.people, person, act))
+        return std::nullopt;
+    const Member* member = bench.people.find(person);
+    const bool isKnown = member && !member->departed;
+    return Refusal{isKnown ? RefusalCode::NotAllowed : RefusalCode::NoSuchPerson, {}, person.text};
+}
+
+Decision on(const Context& now, const ListPerson& meant)
+{
+    const PersonListed& as = meant.as;
+    if (as.person.empty() || as.name.empty())
+        return refuse(RefusalCode::NoPerson);
+    if (as.person.text.size() > kLongest || as.name.size() > kLongest)
+        return refuse(RefusalCode::OutOfRange, {}, std::to_string(kLongest));
+    const People& people = now.bench.people;
+    if (!people.areListed()) {
+        const bool isFirstLead = as.role == Role::ShiftLead && !as.departed;
+        return isFirstLead ? facts(as) : Decision(refuse(RefusalCode::NotAllowed));
+    }
+    if (const auto no = unprovenFor(now.bench, meant.by.value_or(PersonId{}), Act::Approve))
+        return failure(*no);
+    if (takesLastLead(people, as))
+        return refuse(RefusalCode::NotAllowed, {}, as.person.text);
+    const Member* before = people.find(as.person);
+    if (before && before->name == as.name && before->role == as.role && before->departed == as.departed)
+        return refuse(RefusalCode::NothingChanges);
+    return facts(as);
+}
+
+Decision on(const Context& now, const SetPin& meant)
+{
+    const Member* member = now.bench.people.find(meant.person);
+    if (!member || member->departed)
+        return refuse(RefusalCode::NoSuchPerson, {}, meant.person.text);
+    return facts(PinSet{meant.person});
+}
+
+Decision on(const Context& now, const RefusePin& meant)
+{
+    if (!now.bench.people.find(meant.person))
+        return refuse(RefusalCode::NoSuchPerson, {}, meant.person.text);
+    return facts(PinRefused{meant.person});
+}
+
+Decision on(const Context& now, const Sign& meant)
+{
+    if (const auto no = unprovenFor(now.bench, meant.person, Act::Sign))
+        return failure(*no);
+    const bool judges = meant.meaning == Meaning::Reviewed || meant.meaning == Meaning::Approved;
+    if (judges) {
+        if (const auto no = unentitled(now.bench, meant.person, Act::Judge))
+            return failure(*no);
+    }
+    return facts(RecordSigned{meant.meaning, meant.of, meant.words});
+}
+
+Decision on(const Context& now, const ReviewDeviation& meant)
+{
+    if (!now.bench.reviews.deviations.contains(meant.as.of))
+        return refuse(RefusalCode::NoSuchDeviation);
+    if (const auto no = unprovenFor(now.bench, meant.by, Act::Judge))
+        return failure(*no);
+    if (meant.as.cause.empty())
+        return refuse(RefusalCode::ReasonMissing);
+    return facts(meant.as, RecordSigned{Meaning::Reviewed, {meant.as.of}, {}});
+}
+
+Decision on(const Context& now, const CommentNote& meant)
+{
+    const Event* note = eventAt(now.state, meant.as.of);
+    if (!note || !std::holds_alternative<NoteMade>(note->fact))
+        return refuse(RefusalCode::NoSuchNote);
+    if (const auto no = unprovenFor(now.bench, meant.by, Act::Judge))
+        return failure(*no);
+    if (meant.as.text.empty())
+        return refuse(RefusalCode::ReasonMissing);
+    return facts(meant.as);
+}
+
+Decision on(const Context& now, const ApproveCard& meant)
+{
+    if (!now.bench.cards.contains(meant.card))
+        return refuse(RefusalCode::NoCard);
+    if (const auto no = unprovenFor(now.bench, meant.by, Act::Approve))
+        return failure(*no);
+    if (now.bench.approved.contains(meant.card))
+        return refuse(RefusalCode::NothingChanges);
+    return facts(CardApproved{meant.card}, RecordSigned{Meaning::Approved, {}, {}});
+}
+
+Decision on(const Context&, const NoteSealed& meant) { return facts(meant.seal); }
+
+Decision on(const Context&, const NoteWitness& meant) { return facts(meant.seen); }
+
+Decision on(const Context&, const NoteBackup& meant) { return facts(meant.made); }
+
+}  // namespace bathside::rows

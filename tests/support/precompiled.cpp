@@ -1,0 +1,1 @@
+// Carries the headers that the tests share precompiled; see tests/CMakeLists.txt.
