@@ -2,7 +2,6 @@
 
 #include <QTimeZone>
 
-#include "app/station/delivery_files.h"
 #include "app/station/plan_file.h"
 #include "app/station/trail_record.h"
 #include "ui/bench/bench_page.h"
@@ -14,7 +13,7 @@
 namespace bathside::app {
 
 ui::Frame* frameFor(Session& session, const ui::Language& language, ui::Preferences& preferences,
-                    ui::SoundTest& sound)
+                    ui::SoundTest& sound, const ui::DeliverySource& deliveries)
 {
     auto* frame = new ui::Frame(session.model(), language);
     const std::string zone = QTimeZone::systemTimeZoneId().toStdString();
@@ -31,7 +30,6 @@ ui::Frame* frameFor(Session& session, const ui::Language& language, ui::Preferen
                                      .language = language,
                                      .print = savePlanSheet,
                                      .zone = zone}));
-    static const DeliveryFiles deliveries;
     frame->addPage(QString::fromLatin1(ui::Frame::kStores),
                    new ui::StoresPage({.model = session.model(),
                                        .language = language,

@@ -7,6 +7,7 @@
 
 #include "app/station/session.h"
 #include "ui/frame/frame.h"
+#include "ui/models/delivery_source.h"
 #include "ui/models/preferences.h"
 #include "ui/models/sound_test.h"
 
@@ -14,6 +15,7 @@ namespace bathside::app {
 
 /// The frame over `session`, with every page there is, bench first. The caller shows it.
 [[nodiscard]] ui::Frame* frameFor(Session& session, const ui::Language& language,
-                                  ui::Preferences& preferences, ui::SoundTest& sound);
+                                  ui::Preferences& preferences, ui::SoundTest& sound,
+                                  const ui::DeliverySource& deliveries);
 
 }  // namespace bathside::app

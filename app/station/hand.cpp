@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QKeyEvent>
 #include <QMouseEvent>
+#include <algorithm>
 
 #include "ui/controls/letter_pad.h"
 #include "ui/controls/tap_button.h"
@@ -72,8 +73,10 @@ void Hand::enterNumber(qint64 value, int decimals)
 
 void Hand::enterText(const QString& text)
 {
-    auto* pad = m_window.findChild<ui::LetterPad*>(QStringLiteral("letters"));
-    if (!pad || !pad->isVisible())
+    const auto pads = m_window.findChildren<ui::LetterPad*>(QStringLiteral("letters"));
+    const auto shown = std::ranges::find_if(pads, &QWidget::isVisible);
+    ui::LetterPad* pad = shown == pads.end() ? nullptr : *shown;
+    if (!pad)
         return fail(QStringLiteral("there is no letter pad to type “%1”").arg(text));
     while (!pad->typed().isEmpty() && !failed())
         press(QStringLiteral("letters.delete"));

@@ -1,40 +1,18 @@
 #include "app/station/played_day.h"
 
-#include <QApplication>
 #include <QDir>
 #include <QFile>
-#include <QTemporaryDir>
 #include <set>
 
-#include "app/station/bench_day.h"
-#include "app/station/window.h"
-#include "app/station/window_player.h"
+#include "app/station/played_window.h"
 #include "core/trail/store/day_order.h"
 #include "core/trail/store/folder_sink.h"
 #include "core/trail/store/zone_days.h"
-#include "ui/theme/theme.h"
 
 namespace bathside::app {
 namespace {
 
-constexpr QSize kTenInch{1280, 800};
-constexpr double kTenInchPitch = 5.9;  // px/mm of that panel
 constexpr auto kRunOn = std::chrono::minutes(10);
-
-class Deaf final : public ui::Feedback {
-public:
-    void taken() override {}
-    void refused() override {}
-};
-
-class SilentLoudspeaker final : public ui::SoundTest {
-public:
-    void play() override {}
-    [[nodiscard]] QString device() const override { return QStringLiteral("silent"); }
-    [[nodiscard]] std::vector<ui::Loudspeaker> devices() const override { return {}; }
-    void use(const QString&) override {}
-    void heard() override {}
-};
 
 Result<std::string, QString> textOf(const QString& name)
 {
@@ -74,38 +52,22 @@ void moveTo(const std::vector<ScriptEntry>& script)
 
 class PlayedDay {
 public:
-    explicit PlayedDay(const Options& options) : m_options(options)
-    {
-        m_language.use(options.language.isEmpty() ? QStringLiteral("en") : options.language);
-        const double pitch = options.pxPerMm.value_or(kTenInchPitch);
-        ui::theme().setScheme(options.dark.value_or(false) ? ui::Scheme::Dark : ui::Scheme::Light);
-        ui::theme().setMetrics({pitch, QSizeF(kTenInch) / pitch});
-        ui::theme().dress(*qApp);
-    }
-    ~PlayedDay()
-    {
-        if (m_window.content())
-            delete m_window.content();
-    }
-    PlayedDay(const PlayedDay&) = delete;
-    PlayedDay& operator=(const PlayedDay&) = delete;
+    explicit PlayedDay(const Options& options) : m_options(options), m_stage(options) {}
 
     Result<QString, QString> play(const std::vector<ScriptEntry>& script, const std::string& card)
     {
-        SimulatedClock& clock = m_clock.emplace(script.front().at);
-        if (const auto wrong = open(clock, card))
+        if (const auto wrong = m_stage.open(script, card))
             return failure(*wrong);
-        WindowPlayer player({clock, m_session->station(), m_session->model(), m_window,
-                             *m_window.findChild<ui::BenchPage*>()});
+        WindowPlayer& player = m_stage.player();
         for (const ScriptEntry& entry : script) {
             if (const auto wrong = player.play(entry))
                 return failure(QStringLiteral("bathside: ") + *wrong);
             keepPicture(entry);
         }
-        player.runTo(clock.now().wall + kRunOn);
-        (void)m_session->station().note(StopStation{});
-        const Seq events = m_session->station().bench().lastSeq;
-        if (const auto wrong = exportDays(script.front().at, clock.now().wall))
+        player.runTo(m_stage.now() + kRunOn);
+        (void)m_stage.session().station().note(StopStation{});
+        const Seq events = m_stage.session().station().bench().lastSeq;
+        if (const auto wrong = exportDays(script.front().at, m_stage.now()))
             return failure(*wrong);
         return QStringLiteral("Played %1 statements through the window: %2 events, %3 pictures.")
             .arg(script.size())
@@ -114,33 +76,6 @@ public:
     }
 
 private:
-    std::optional<QString> open(const SimulatedClock& clock, const std::string& card)
-    {
-        const auto inputTime = [&clock](std::uint64_t) {
-            return ui::InputTime{clock.now(), false};
-        };
-        auto session =
-            Session::open({.trail = m_folder.filePath(QStringLiteral("played.db")).toStdString(),
-                           .spoolFolder = {},
-                           .card = {},
-                           .defaultCard = card,
-                           .rehearsal = true,
-                           .clockSynchronised = true,
-                           .clockOffset = {}},
-                          {.clock = clock,
-                           .feedback = m_deaf,
-                           .inputTime = inputTime,
-                           .ticking = ui::StationModel::Ticking::ByHand});
-        if (!session)
-            return session.error();
-        m_session = std::move(*session);
-        m_window.put(frameFor(*m_session, m_language, m_preferences, m_silent));
-        m_window.resize(kTenInch);
-        m_window.show();
-        QCoreApplication::processEvents();
-        return std::nullopt;
-    }
-
     void keepPicture(const ScriptEntry& entry)
     {
         if (m_options.pictures.isEmpty() || !m_pictured.insert(entry.verb).second)
@@ -149,7 +84,7 @@ private:
         const QString name = QStringLiteral("%1-%2.png")
                                  .arg(m_pictured.size(), 2, 10, QLatin1Char('0'))
                                  .arg(QString::fromStdString(entry.verb));
-        (void)m_window.grab().save(QDir(m_options.pictures).filePath(name));
+        (void)m_stage.window().grab().save(QDir(m_options.pictures).filePath(name));
     }
 
     std::optional<QString> exportDays(WallTime from, WallTime to)
@@ -157,7 +92,8 @@ private:
         if (m_options.exports.isEmpty())
             return std::nullopt;
         const std::filesystem::path folder = m_options.exports.toStdString();
-        const auto exported = m_session->store()
+        const auto exported = m_stage.session()
+                                  .store()
                                   .ask([&](store::TrailDb& trail) -> Result<bool, StoreTrouble> {
                                       return exportTo(folder, trail, from, to);
                                   })
@@ -187,14 +123,7 @@ private:
     }
 
     const Options& m_options;
-    QTemporaryDir m_folder;
-    std::optional<SimulatedClock> m_clock;  // the session's, to its end
-    Deaf m_deaf;
-    SilentLoudspeaker m_silent;
-    ui::Language m_language;
-    ui::Preferences m_preferences{ui::Preference{}};
-    std::unique_ptr<Session> m_session;
-    Window m_window;
+    PlayedWindow m_stage;
     std::set<std::string> m_pictured;
 };
 

@@ -135,7 +135,7 @@ std::optional<QString> StationApp::begin(Day day)
     m_session = std::move(*session);
     m_sound.attach(*m_session);
     keepAwake();
-    m_window.put(frameFor(*m_session, m_language, m_preferences, m_sound));
+    m_window.put(frameFor(*m_session, m_language, m_preferences, m_sound, m_deliveries));
     return std::nullopt;
 }
 

@@ -8,6 +8,7 @@
 #include <QObject>
 #include <memory>
 
+#include "app/station/delivery_files.h"
 #include "app/station/options.h"
 #include "app/station/session.h"
 #include "app/station/sound_desk.h"
@@ -47,6 +48,7 @@ private:
     BootClock m_clock;
     EventTime m_eventTime;
     SoundDesk m_sound;
+    DeliveryFiles m_deliveries;
     SleepInhibitor m_inhibitor;
     std::unique_ptr<Session> m_session;
     Window m_window;

@@ -138,6 +138,10 @@ struct Sayer {
         hand.enterText(fromCore(said.place));
         hand.enterNumber(std::chrono::duration_cast<std::chrono::seconds>(said.time).count(), 0);
     }
+    void operator()(const PlanLine& said) const { player.planLine(said.plan); }
+    void operator()(const CountStock& said) const { player.countStock(said); }
+    void operator()(const DiscardStock& said) const { player.discardStock(said); }
+    void operator()(const ChooseLot& said) const { player.chooseLot(said); }
     void operator()(const auto& other) const
     {
         hand.fail(
@@ -191,6 +195,8 @@ void WindowPlayer::say(const Statement& statement)
         return openShift(*open);
     if (const auto* correction = std::get_if<CorrectEntry>(&statement))
         return correct(*correction);
+    if (const auto* delivery = std::get_if<DeliveryEntry>(&statement))
+        return deliver(*delivery);
     const auto* intent = std::get_if<Intent>(&statement);
     if (!intent)
         return m_hand.fail(QStringLiteral("a restart cannot be played through the window"));

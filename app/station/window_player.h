@@ -50,6 +50,17 @@ private:
     [[nodiscard]] QString tileOf(const BagId& bag) const;
     [[nodiscard]] const Bench& bench() const { return m_stage.station.bench(); }
 
+    // window_player_stores.cpp
+    void toPage(const char* page);
+    void deliver(const DeliveryEntry& delivery);
+    void onLot(const Stock& of, const QString& deed);
+    void atPlace(const std::string& place);
+    void countStock(const CountStock& meant);
+    void discardStock(const DiscardStock& meant);
+    void chooseLot(const ChooseLot& meant);
+    void planLine(const LinePlanned& plan);
+    void changeLine(const LinePlanned& known, const LinePlanned& plan);
+
     // window_player_pull.cpp
     void takeOut(const TakeOut& meant);
     void compose(const std::vector<AmpouleTaken>& wanted);

@@ -127,11 +127,12 @@ void WindowPlayer::startBag(const StartBag& meant)
 void WindowPlayer::hangBag(const HangBag& meant)
 {
     const Next next = bathside::next(bench());
-    const bool onStep = next.deed == NextDeed::Hang && (!meant.bag || next.bag == meant.bag);
-    const auto only = ui::onlyFreeLine(bench());
-    if (onStep && only == meant.line)
+    const auto big = ui::bigStep(m_stage.model, m_stage.bench.draft());
+    const auto* offered = big.intent ? std::get_if<HangBag>(&*big.intent) : nullptr;
+    const bool isNext = next.deed == NextDeed::Hang && (!meant.bag || next.bag == meant.bag);
+    if (isNext && offered && offered->line == meant.line)
         return m_hand.press(QStringLiteral("step"));
-    if (onStep && !only)
+    if (isNext && big.asks == ui::BigStep::Asks::Line)
         m_hand.press(QStringLiteral("step"));
     else
         onBag(meant.bag ? meant.bag : next.bag, QStringLiteral("hung"));

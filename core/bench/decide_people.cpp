@@ -73,7 +73,8 @@ Decision on(const Context& now, const ListPerson& meant)
     if (takesLastLead(people, as))
         return refuse(RefusalCode::NotAllowed, {}, as.person.text);
     const Member* before = people.find(as.person);
-    if (before && before->name == as.name && before->role == as.role && before->departed == as.departed)
+    if (before && before->name == as.name && before->role == as.role &&
+        before->departed == as.departed)
         return refuse(RefusalCode::NothingChanges);
     return facts(as);
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/bench/amend.h"
+#include "core/bench/delivery.h"
 
 namespace bathside {
 namespace {
@@ -87,6 +88,8 @@ std::optional<PlayFault> Player::play(const ScriptEntry& entry)
         return openShift(entry, *open);
     if (const auto* correction = std::get_if<CorrectEntry>(&entry.statement))
         return correct(entry, *correction);
+    if (const auto* delivery = std::get_if<DeliveryEntry>(&entry.statement))
+        return deliver(entry, *delivery);
     return say(entry, std::get<Intent>(entry.statement), entry.place);
 }
 
@@ -117,6 +120,11 @@ std::optional<PlayFault> Player::openShift(const ScriptEntry& entry, const OpenS
             return fault;
     }
     return std::nullopt;
+}
+
+std::optional<PlayFault> Player::deliver(const ScriptEntry& entry, const DeliveryEntry& delivery)
+{
+    return say(entry, deliveryOf(intakeFor(m_station.bench(), delivery.csv)), entry.place);
 }
 
 std::optional<PlayFault> Player::correct(const ScriptEntry& entry, const CorrectEntry& correction)

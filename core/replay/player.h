@@ -48,6 +48,7 @@ private:
     std::optional<PlayFault> say(const ScriptEntry& entry, const Intent& intent,
                                  const PlaceId& place);
     std::optional<PlayFault> openShift(const ScriptEntry& entry, const OpenShiftEntry& open);
+    std::optional<PlayFault> deliver(const ScriptEntry& entry, const DeliveryEntry& delivery);
     std::optional<PlayFault> correct(const ScriptEntry& entry, const CorrectEntry& correction);
 
     const std::vector<ScriptEntry>& m_entries;

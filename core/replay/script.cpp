@@ -176,6 +176,15 @@ Statement receive(JsonObject& entry)
     return Intent(Receive{{std::move(line)}});
 }
 
+Statement delivery(JsonObject& entry)
+{
+    constexpr std::size_t kMostLines = 1'000;
+    DeliveryEntry delivery{entry.text("file", kShort), {}};
+    for (const std::string& line : entry.texts("csv", kMostLines, kLong))
+        delivery.csv += line + "\r\n";
+    return delivery;
+}
+
 std::optional<std::string> placeIfAny(JsonObject& entry)
 {
     return entry.has("at") ? std::optional(entry.text("at", kLong)) : std::nullopt;
@@ -306,6 +315,7 @@ const std::map<std::string, std::function<Statement(JsonObject&)>, std::less<>>&
         {"scan", [](J e) { return Intent(Scan{e.text("text", kLong)}); }},
         {"note", [](J e) { return Intent(MakeNote{e.text("text", kLong)}); }},
         {"receive", receive},
+        {"delivery", delivery},
         {"move-stock",
          [](J e) {
              const Stock of = stock(e);

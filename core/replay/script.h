@@ -34,7 +34,12 @@ struct RestartEntry {
     bool synchronised = true;
 };
 
-using Statement = std::variant<Intent, OpenShiftEntry, CorrectEntry, RestartEntry>;
+/// A delivery's file; what of it can be taken is taken.
+struct DeliveryEntry {
+    std::string file, csv;
+};
+
+using Statement = std::variant<Intent, OpenShiftEntry, CorrectEntry, RestartEntry, DeliveryEntry>;
 
 struct ScriptEntry {
     int line = 0;  // from 1

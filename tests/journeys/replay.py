@@ -49,6 +49,8 @@ def check_trail(events, wanted):
     for alarm, story in wanted.get("alarms", {}).items():
         found = [p.get("level", "ended") for k, p in events if k in ("alarm.raised", "alarm.ended") and p["alarm"] == alarm]
         expect(f"alarm {alarm}", found, story)
+    if "starts" in wanted:
+        expect("starts of the next pull", [p["start"] for k, p in events if k == "pull.planned"], wanted["starts"])
     components = {}
     for kind, payload in events:
         if kind == "ampoule.out":

@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""The demo day pressed through the real window gives the same events as the same script through
+"""A day pressed through the real window gives the same events as the same script through
 bathside-cli, but for ids: of taps, places, the station, the loudspeaker, and what hangs on them (hashes).
 
 window.py STATION CLI SCRIPT DAY

@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "app/station/bench_day.h"
+#include "app/station/delivery_files.h"
 #include "app/station/window.h"
 #include "app/system/boot_clock.h"
 #include "tests/support/big_trail.h"
@@ -88,7 +89,8 @@ int station(const char* trail)
         return 1;
     }
     app::Window window;
-    window.put(app::frameFor(**session, language, preferences, mute));
+    const app::DeliveryFiles deliveries;
+    window.put(app::frameFor(**session, language, preferences, mute, deliveries));
     drawnAndDone(window);
 }
 

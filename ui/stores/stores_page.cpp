@@ -148,13 +148,8 @@ void StoresPage::pressFile(const TapStamp& stamp)
 void StoresPage::readFile(const QString& path)
 {
     const auto text = m_parts.deliveries.read(path);
-    std::vector<ComponentId> components;
-    if (const auto& card = m_model.bench().card) {
-        for (const Component& part : card->content().recipe)
-            components.push_back(part.id);
-    }
     m_deliveryTaken = false;
-    m_delivery = intakeFrom(text.value_or(""), m_model.bench().stores, components);
+    m_delivery = intakeFor(m_model.bench(), text.value_or(""));
     put(View::Delivery);
     showSheet(
         text ? sheetOf(m_delivery, IntakeStage::Offered)
@@ -165,10 +160,7 @@ void StoresPage::pressTake(const TapStamp& stamp)
 {
     if (!takes())
         return;
-    Receive delivery;
-    for (const IntakeLine& line : m_delivery.taken)
-        delivery.lines.push_back(line.received);
-    if (!m_model.say(delivery, stamp.inputMs, m_take->place()))
+    if (!m_model.say(deliveryOf(m_delivery), stamp.inputMs, m_take->place()))
         return;
     m_deliveryTaken = true;
     showSheet(sheetOf(m_delivery, IntakeStage::Taken));

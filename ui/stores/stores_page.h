@@ -10,7 +10,7 @@
 
 #include <vector>
 
-#include "core/stores/intake.h"
+#include "core/bench/delivery.h"
 #include "core/stores/warnings.h"
 #include "ui/bench/ask_pane.h"
 #include "ui/bench/bench_context.h"
