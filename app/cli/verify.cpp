@@ -18,7 +18,7 @@ namespace {
 struct Answer {
     Verification chain;
     std::string also;  // what else is wrong; empty: nothing
-    [[nodiscard]] bool isSound() const { return !chain.flaw && also.empty(); }
+    [[nodiscard]] bool isSound() const { return !chain.flaw && !chain.badSeal && also.empty(); }
 };
 
 std::string sentenceOf(const Flaw& flaw)
@@ -26,6 +26,20 @@ std::string sentenceOf(const Flaw& flaw)
     std::string text =
         "first bad event: seq " + std::to_string(flaw.seq) + ", " + std::string(nameOf(flaw.kind));
     return flaw.detail.empty() ? text : text + " (" + flaw.detail + ")";
+}
+
+std::string sentenceOf(const BadSeal& bad)
+{
+    const std::string seal = "the seal at seq " + std::to_string(bad.seq) + " ";
+    switch (bad.flaw) {
+        case SealFlaw::NotGenuine:
+            return seal + "is not signed by the key that it names";
+        case SealFlaw::OtherHead:
+            return seal + "seals another trail than this one";
+        case SealFlaw::OtherKey:
+            return seal + "is by another key than it should be";
+    }
+    return seal;
 }
 
 std::string jsonOf(const Answer& answer)
@@ -39,6 +53,12 @@ std::string jsonOf(const Answer& answer)
         text += R"(,"seq":)" + std::to_string(flaw->seq) + R"(,"flaw":)";
         appendJsonString(text, nameOf(flaw->kind));
     }
+    text += R"(,"seals":)" + std::to_string(answer.chain.seals);
+    if (const auto& bad = answer.chain.badSeal) {
+        text += R"(,"seal":{"seq":)" + std::to_string(bad->seq) + R"(,"flaw":)";
+        appendJsonString(text, nameOf(bad->flaw));
+        text += "}";
+    }
     if (!answer.also.empty()) {
         text += R"(,"also":)";
         appendJsonString(text, answer.also);
@@ -51,11 +71,13 @@ std::string wordsOf(const std::string& file, const Answer& answer)
     const std::string head =
         std::to_string(answer.chain.head.seq) + ":" + toHex(answer.chain.head.hash);
     if (answer.isSound())
-        return file + ": sound, " + std::to_string(answer.chain.count) + " events.\nHead " + head +
-               "\n";
+        return file + ": sound, " + std::to_string(answer.chain.count) + " events, " +
+               std::to_string(answer.chain.seals) + " seals.\nHead " + head + "\n";
     std::string text = file + ": NOT sound";
     if (answer.chain.flaw)
         text += "; " + sentenceOf(*answer.chain.flaw);
+    if (answer.chain.badSeal)
+        text += "; " + sentenceOf(*answer.chain.badSeal);
     if (!answer.also.empty())
         text += "; " + answer.also;
     return text + ".\nSound up to " + head + "\n";

@@ -3,6 +3,7 @@
 #include <QUuid>
 #include <system_error>
 
+#include "app/system/key_file.h"
 #include "core/card/read.h"
 #include "core/trail/store/disk_files.h"
 #include "core/trail/store/restore.h"
@@ -54,6 +55,28 @@ Result<TrailLock, QString> lockOf(const std::filesystem::path& trail)
     return std::move(*lock);
 }
 
+QString keyText(const std::filesystem::path& file, KeyFault fault)
+{
+    const QString name = pathText(file);
+    switch (fault) {
+        case KeyFault::Unreadable:
+            return Session::tr("The key that seals the record cannot be read: %1").arg(name);
+        case KeyFault::NoKey:
+            return Session::tr(
+                       "This file should hold the key that seals the record, and holds something "
+                       "else: %1")
+                .arg(name);
+        case KeyFault::Unwritable:
+            return Session::tr("The key that seals the record cannot be made: %1").arg(name);
+        case KeyFault::Open:
+            return Session::tr(
+                       "Others may read the key that seals the record. Take their rights away "
+                       "(mode 0600) and ask whether it was copied: %1")
+                .arg(name);
+    }
+    Q_UNREACHABLE();
+}
+
 }  // namespace
 
 Result<std::unique_ptr<Session>, QString> Session::open(const SessionSetting& setting, World world)
@@ -69,6 +92,7 @@ Result<std::unique_ptr<Session>, QString> Session::open(const SessionSetting& se
     if (!state)
         return failure(state.error());
     session->startService(std::move(*state), world);
+    session->readKey(setting.sealKey);
     session->noteStart(setting, *head);
     return session;
 }
@@ -80,8 +104,10 @@ Session::Session(std::filesystem::path trail, TrailLock lock)
         QMetaObject::invokeMethod(
             this,
             [this, record] {
-                if (m_station)
-                    m_station->recorded(record);
+                if (!m_station)
+                    return;
+                m_station->recorded(record);
+                sealWhenClosed();
             },
             Qt::QueuedConnection);
     };
@@ -131,6 +157,48 @@ void Session::adoptCard(const SessionSetting& setting)
     const auto card = cardFrom(setting.card);
     if (!latest || !card || card->hash() != latest->hash())
         (void)m_station->note(AdoptCard{setting.card});
+}
+
+/// Without its key the bench works all the same: what is thawing cannot wait for it.
+void Session::readKey(const std::filesystem::path& file)
+{
+    if (file.empty())
+        return;
+    auto key = keyAt(file);
+    if (key)
+        m_key.emplace(std::move(*key));
+    else
+        m_sealTrouble = keyText(file, key.error());
+}
+
+bool Session::isToBeSealed() const
+{
+    const Bench& bench = m_station->bench();
+    if (!m_key || !bench.shift || !bench.shift->closed)
+        return false;
+    return !bench.sealed || *bench.sealed < bench.shift->closed->seq;
+}
+
+/// Once the closing is durable: the store tells its head, and the seal is said like anything else.
+void Session::sealWhenClosed()
+{
+    const RecordState& record = m_station->record();
+    const bool isDurable = record.health == RecordState::Health::Recorded &&
+                           record.recorded >= m_station->bench().lastSeq;
+    if (m_isSealing || !isDurable || !isToBeSealed())
+        return;
+    m_isSealing = true;
+    const auto seal = [this](const std::optional<Head>& head) {
+        m_isSealing = false;
+        if (head && isToBeSealed())
+            (void)m_station->note(NoteSealed{sealOf(*head, *m_key)});
+    };
+    const auto tell = [this, seal](const std::optional<Head>& head) {
+        QMetaObject::invokeMethod(
+            this, [seal, head] { seal(head); }, Qt::QueuedConnection);
+    };
+    m_store->run([tell](store::TrailDb& trail) { tell(trail.head()); },
+                 [tell](const StoreTrouble&) { tell(std::nullopt); });
 }
 
 void Session::noteStart(const SessionSetting& setting, const Head& head)

@@ -14,6 +14,7 @@
 #include "app/station/thermometers.h"
 #include "app/system/trail_lock.h"
 #include "core/station/station.h"
+#include "core/trail/seal.h"
 #include "core/trail/store/store_thread.h"
 #include "core/trail/store/zone_days.h"
 #include "ui/models/station_model.h"
@@ -26,6 +27,7 @@ struct SessionSetting {
     std::string card;                   // document; empty: only where the trail has none
     std::string defaultCard;
     bool rehearsal = false;
+    std::filesystem::path sealKey{};  // the key's file; empty: a closed shift is not sealed
     bool clockSynchronised = false;
     std::optional<Millis> clockOffset;
 };
@@ -51,6 +53,8 @@ public:
     [[nodiscard]] ui::LiveProbes& probes() { return *m_probes; }
     [[nodiscard]] store::StoreThread& store() { return *m_store; }
     [[nodiscard]] const std::filesystem::path& trail() const { return m_trail; }
+    /// Why closed shifts are not sealed; empty: they are, or nobody asked for it.
+    [[nodiscard]] const QString& sealTrouble() const { return m_sealTrouble; }
 
 private:
     Session(std::filesystem::path trail, TrailLock lock);
@@ -59,6 +63,9 @@ private:
     void startService(State state, const World& world);
     void adoptCard(const SessionSetting& setting);
     void noteStart(const SessionSetting& setting, const Head& head);
+    void readKey(const std::filesystem::path& file);
+    void sealWhenClosed();
+    [[nodiscard]] bool isToBeSealed() const;
 
     std::filesystem::path m_trail;
     TrailLock m_lock;
@@ -67,6 +74,9 @@ private:
     std::unique_ptr<Station> m_station;
     std::unique_ptr<ui::StationModel> m_model;
     std::unique_ptr<Thermometers> m_probes;
+    std::optional<SealKey> m_key;
+    QString m_sealTrouble;
+    bool m_isSealing = false;  // the store has been asked for its head
 };
 
 }  // namespace bathside::app

@@ -106,13 +106,14 @@ SessionSetting StationApp::settingFor(Day day) const
     const bool rehearsal = day == Day::Rehearsal;
     const std::filesystem::path usual =
         folderFor(Keeps::Data) / (rehearsal ? kRehearsalTrail : kRealTrail);
-    return {.trail = m_options.trail.isEmpty()
-                         ? usual
-                         : std::filesystem::path(m_options.trail.toStdString()),
+    const std::filesystem::path trail =
+        m_options.trail.isEmpty() ? usual : std::filesystem::path(m_options.trail.toStdString());
+    return {.trail = trail,
             .spoolFolder = folderFor(Keeps::State),
             .card = m_card,
             .defaultCard = defaultCard(),
             .rehearsal = rehearsal,
+            .sealKey = std::filesystem::path(trail).replace_filename("seal.key"),
             .clockSynchronised = sync.synchronised,
             .clockOffset = std::chrono::duration_cast<Millis>(sync.offset)};
 }
@@ -133,6 +134,8 @@ std::optional<QString> StationApp::begin(Day day)
         return session.error();
     }
     m_session = std::move(*session);
+    if (!m_session->sealTrouble().isEmpty())
+        logError(m_session->sealTrouble().toStdString());
     m_sound.attach(*m_session);
     keepAwake();
     m_window.put(frameFor(*m_session, m_language, m_preferences, m_sound, m_deliveries));

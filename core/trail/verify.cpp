@@ -40,7 +40,7 @@ std::string_view uncanonical(const Entry& entry)
 
 }  // namespace
 
-Verifier::Verifier(Expectation expected) : m_expected(std::move(expected))
+Verifier::Verifier(Expectation expected) : m_expected(std::move(expected)), m_seals(m_expected.key)
 {
     std::sort(m_expected.witnesses.begin(), m_expected.witnesses.end(),
               [](const Head& a, const Head& b) { return a.seq < b.seq; });
@@ -145,6 +145,10 @@ void Verifier::accept(const Entry& entry)
     if (!m_result.first)
         m_result.first = entry.seq;
     m_result.head = *m_last;
+    const auto flaw = m_seals.take(entry);
+    m_result.seals = m_seals.seals();
+    if (flaw && !m_result.badSeal)
+        m_result.badSeal = BadSeal{entry.seq, *flaw};
 }
 
 // Compares with the witness of that seq, if there is one.

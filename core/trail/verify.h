@@ -15,6 +15,7 @@
 #include <vector>
 
 #include "core/trail/entry.h"
+#include "core/trail/seal_check.h"
 #include "core/trail/seq_range.h"
 
 namespace bathside {
@@ -49,11 +50,20 @@ struct Flaw {
     friend bool operator==(const Flaw&, const Flaw&) = default;
 };
 
+/// The first seal that does not fit a chain that is sound in itself.
+struct BadSeal {
+    Seq seq = 0;
+    SealFlaw flaw{};
+    friend bool operator==(const BadSeal&, const BadSeal&) = default;
+};
+
 struct Verification {
     std::int64_t count = 0;    // entries or lines taken
     std::optional<Seq> first;  // the first sound entry
     Head head;                 // the last sound entry
     std::optional<Flaw> flaw;
+    std::int64_t seals = 0;
+    std::optional<BadSeal> badSeal;
     friend bool operator==(const Verification&, const Verification&) = default;
 };
 
@@ -64,6 +74,7 @@ struct Expectation {
     std::vector<SeqRange> runs;        // from the manifest; empty: one run, as far as it goes
     std::vector<Head> witnesses;       // in any order
     std::optional<StationId> station;  // none: the first entry's
+    std::optional<std::string> key{};  // public, of the seals; none: that of the first seal
 };
 
 class Verifier {
@@ -93,6 +104,7 @@ private:
 
     Expectation m_expected;
     Verification m_result;
+    SealCheck m_seals;
     std::size_t m_run = 0;      // of m_expected.runs, the one being read
     std::size_t m_witness = 0;  // the next one to come by
     std::optional<Head> m_last;
