@@ -8,12 +8,14 @@
 #include "app/station/session.h"
 #include "ui/frame/frame.h"
 #include "ui/models/preferences.h"
+#include "ui/models/printing.h"
 #include "ui/models/sound_test.h"
 
 namespace bathside::app {
 
 /// The frame over `session`, with every page there is, bench first. The caller shows it.
 [[nodiscard]] ui::Frame* frameFor(Session& session, const ui::Language& language,
-                                  ui::Preferences& preferences, ui::SoundTest& sound);
+                                  ui::Preferences& preferences, ui::SoundTest& sound,
+                                  ui::Printing& printing);
 
 }  // namespace bathside::app

@@ -7,6 +7,7 @@
 #include <set>
 
 #include "app/station/bench_day.h"
+#include "app/station/paper_desk.h"
 #include "app/station/window.h"
 #include "app/station/window_player.h"
 #include "core/trail/store/day_order.h"
@@ -134,7 +135,7 @@ private:
         if (!session)
             return session.error();
         m_session = std::move(*session);
-        m_window.put(frameFor(*m_session, m_language, m_preferences, m_silent));
+        m_window.put(frameFor(*m_session, m_language, m_preferences, m_silent, m_printing));
         m_window.resize(kTenInch);
         m_window.show();
         QCoreApplication::processEvents();
@@ -193,6 +194,7 @@ private:
     SilentLoudspeaker m_silent;
     ui::Language m_language;
     ui::Preferences m_preferences{ui::Preference{}};
+    PaperDesk m_printing{m_preferences};
     std::unique_ptr<Session> m_session;
     Window m_window;
     std::set<std::string> m_pictured;

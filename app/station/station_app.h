@@ -9,6 +9,7 @@
 #include <memory>
 
 #include "app/station/options.h"
+#include "app/station/paper_desk.h"
 #include "app/station/session.h"
 #include "app/station/sound_desk.h"
 #include "app/station/window.h"
@@ -43,6 +44,7 @@ private:
     Options m_options;
     std::string m_card;
     ui::Preferences m_preferences;
+    PaperDesk m_printing;
     ui::Language m_language;
     BootClock m_clock;
     EventTime m_eventTime;

@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "app/station/bench_day.h"
+#include "app/station/paper_desk.h"
 #include "app/station/window.h"
 #include "app/system/boot_clock.h"
 #include "tests/support/big_trail.h"
@@ -87,8 +88,9 @@ int station(const char* trail)
         std::fputs(qPrintable(session.error()), stderr);
         return 1;
     }
+    app::PaperDesk printing(preferences);
     app::Window window;
-    window.put(app::frameFor(**session, language, preferences, mute));
+    window.put(app::frameFor(**session, language, preferences, mute, printing));
     drawnAndDone(window);
 }
 

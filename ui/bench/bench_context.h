@@ -23,6 +23,7 @@ struct BenchContext {
     std::function<void(const QString& page)> goTo;
     std::function<void()> draftChanged;
     std::function<void()> later;  // what is asked can wait
+    std::function<void(const BagId&)> printLabel{};  // none: no label is offered here
 
     [[nodiscard]] const Bench& bench() const { return model.bench(); }
     /// The shift's zone, else the site's.

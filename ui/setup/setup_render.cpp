@@ -179,6 +179,7 @@ void SetUpPage::renderBar()
     m_duty->setLine(tr("on duty"));
     m_duty->setRole(isOpen ? Role::Neutral : Role::Primary);
     m_screen->setWord(tr("screen …"));
+    m_screen->setLine(tr("labels …"));
 }
 
 }  // namespace bathside::ui

@@ -14,6 +14,7 @@
 #include <gtest/gtest.h>
 
 #include "app/station/bench_day.h"
+#include "app/station/paper_desk.h"
 #include "core/base/rfc3339.h"
 #include "core/base/simulated_clock.h"
 #include "core/record/verify_export.h"
@@ -294,7 +295,8 @@ TEST_F(TrailRecordTest, theStationsFrameHasBothPages)
     ui::Language language;
     ui::Preferences preferences{ui::Preference{}};
     Mute sound;
-    const std::unique_ptr<ui::Frame> frame(frameFor(*m_session, language, preferences, sound));
+    PaperDesk printing(preferences);
+    const std::unique_ptr<ui::Frame> frame(frameFor(*m_session, language, preferences, sound, printing));
     frame->resize(1280, 800);
     frame->show();
     EXPECT_TRUE(frame->showPage(QString::fromLatin1(ui::Frame::kSetUp)));

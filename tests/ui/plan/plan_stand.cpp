@@ -42,10 +42,7 @@ PlanStand::PlanStand(const Panel& panel, const QString& language) : m_pages(pane
         new ui::PlanPage(
             {.model = stand.model(),
              .language = stand.language(),
-             .print = [this](const ui::PlanSheet& sheet) -> Result<QString, ui::PrintFault> {
-                 printed.push_back(sheet);
-                 return QStringLiteral("/documents/plan.pdf");
-             },
+             .printing = stand.papers(),
              .zone = kZone}));
     stand.say(OpenShift{kZone, {"MK"}, std::chrono::sys_days(std::chrono::year(2026) / 3 / 5)});
 }
