@@ -8,7 +8,7 @@
 namespace bathside::ui {
 namespace {
 
-constexpr qsizetype kLongestPath = 56;  // what a line takes beside the words
+constexpr qsizetype kLongestPath = 50;  // what a line takes beside the words
 
 struct PrintText {
     Q_DECLARE_TR_FUNCTIONS(PrintText)
@@ -24,11 +24,11 @@ PrintNews saved(const PrintOutcome& outcome)
     const QString path = shownPath(outcome.file);
     if (!outcome.fault)
         return {Role::Good, PrintText::tr("SAVED AS PDF", "what was to be printed"), path};
-    //: %1 is a printer, %2 the file.
-    return {Role::HeadsUp, PrintText::tr("NOT PRINTED"),
-            *outcome.fault == PrintFault::DoesNotFit
-                ? PrintText::tr("Too much for this paper. It is here: %1").arg(path)
-                : PrintText::tr("%1 did not take it. It is here: %2").arg(outcome.printer, path)};
+    const QString word = *outcome.fault == PrintFault::DoesNotFit
+                             ? PrintText::tr("DOES NOT FIT", "on its paper")
+                             : PrintText::tr("PRINTER REFUSED");
+    //: %1 is a file.
+    return {Role::HeadsUp, word, PrintText::tr("Saved as PDF: %1").arg(path)};
 }
 
 }  // namespace
