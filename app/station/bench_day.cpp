@@ -26,11 +26,10 @@ ui::Frame* frameFor(Session& session, const ui::Language& language, ui::Preferen
                                       .sound = sound,
                                       .printing = printing,
                                       .zone = zone}));
-    frame->addPage(QString::fromLatin1(ui::Frame::kPlan),
-                   new ui::PlanPage({.model = session.model(),
-                                     .language = language,
-                                     .printing = printing,
-                                     .zone = zone}));
+    frame->addPage(
+        QString::fromLatin1(ui::Frame::kPlan),
+        new ui::PlanPage(
+            {.model = session.model(), .language = language, .printing = printing, .zone = zone}));
     static const DeliveryFiles deliveries;
     frame->addPage(QString::fromLatin1(ui::Frame::kStores),
                    new ui::StoresPage({.model = session.model(),

@@ -16,15 +16,15 @@ QString key(const char* name) { return QString::fromLatin1(name); }
 
 QString nameOf(const std::filesystem::path& file) { return QString::fromStdString(file.string()); }
 
-constexpr std::array<std::pair<ui::Paper, const char*>, 4> kPapers{
-    {{ui::Paper::Label, "100x50"},
-     {ui::Paper::Roll, "62"},
-     {ui::Paper::A4, "A4"},
-     {ui::Paper::Letter, "Letter"}}};
+constexpr std::array<std::pair<ui::Paper, const char*>, 4> kPapers{{{ui::Paper::Label, "100x50"},
+                                                                    {ui::Paper::Roll, "62"},
+                                                                    {ui::Paper::A4, "A4"},
+                                                                    {ui::Paper::Letter, "Letter"}}};
 
 QString textOf(ui::Paper paper)
 {
-    return key(std::ranges::find(kPapers, paper, &std::pair<ui::Paper, const char*>::first)->second);
+    return key(
+        std::ranges::find(kPapers, paper, &std::pair<ui::Paper, const char*>::first)->second);
 }
 
 ui::Paper paperFrom(const QString& text, ui::Paper otherwise)

@@ -59,8 +59,8 @@ SetPage setPage(const PaperPage& page)
                 .rules = page.rules,
                 .barcodes = page.barcodes};
     for (const PlacedText& text : page.texts)
-        set.texts.append({fitted(text.text, text.room.size(), text.wish), text.room, text.alignment,
-                          text.ink});
+        set.texts.append(
+            {fitted(text.text, text.room.size(), text.wish), text.room, text.alignment, text.ink});
     return set;
 }
 
@@ -75,8 +75,7 @@ void paint(QPainter& painter, const SetPage& page)
         painter.setPen(text.ink);
         drawFitted(painter, text.room, text.alignment, text.set);
     }
-    painter.setPen(
-        QPen(Palette::paperInk(), kRuleMm * page.pxPerMm, Qt::SolidLine, Qt::FlatCap));
+    painter.setPen(QPen(Palette::paperInk(), kRuleMm * page.pxPerMm, Qt::SolidLine, Qt::FlatCap));
     painter.drawLines(page.rules);
     painter.setBrush(Palette::paperInk());
     for (const PlacedBarcode& placed : page.barcodes)

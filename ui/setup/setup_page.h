@@ -1,7 +1,7 @@
 #pragma once
 
-// Set-up: the card's checks, the cautions, the alarm heard, who is on duty, the bath, the screen, the
-// printers.
+// Set-up: the card's checks, the cautions, the alarm heard, who is on duty, the bath, the screen,
+// the printers.
 //
 // A tap on a check says that it is ok. "Not ok" or an override: the target for it first, then the
 // check; that way nothing is said by the first tap. The check that proves the sound stands in the

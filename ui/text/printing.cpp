@@ -62,7 +62,8 @@ QString paperText(Paper paper)
 QString shownPath(const QString& path)
 {
     const QString home = QDir::homePath() + u'/';
-    const QString shown = path.startsWith(home) ? QStringLiteral("~/") + path.mid(home.size()) : path;
+    const QString shown =
+        path.startsWith(home) ? QStringLiteral("~/") + path.mid(home.size()) : path;
     if (shown.size() <= kLongestPath)
         return shown;
     const QString end = shown.right(kLongestPath - 1);

@@ -1,5 +1,5 @@
-// From the button at the bench to the paper: what is printed, where a PDF goes when no printer takes
-// it, and what is said then. The papers are read by poppler and ZXing, not by what made them.
+// From the button at the bench to the paper: what is printed, where a PDF goes when no printer
+// takes it, and what is said then. The papers are read by poppler and ZXing, not by what made them.
 //
 // Doses: 2,000 an ampoule on the default card. In use for 60 min on that card.
 
@@ -49,9 +49,8 @@ std::string codeOn(const QString& pdf)
 {
     const QTemporaryDir folder;
     const QString base = folder.filePath(QStringLiteral("page"));
-    answerOf(QStringLiteral("pdftoppm"),
-             {QStringLiteral("-gray"), QStringLiteral("-singlefile"), QStringLiteral("-r"),
-              QStringLiteral("203"), pdf, base});
+    answerOf(QStringLiteral("pdftoppm"), {QStringLiteral("-gray"), QStringLiteral("-singlefile"),
+                                          QStringLiteral("-r"), QStringLiteral("203"), pdf, base});
     return test::scannedFrom(QImage(base + QStringLiteral(".pgm")));
 }
 
@@ -267,8 +266,7 @@ TEST_F(LabelAtTheBench, theButtonGivesThePaper)
     EXPECT_FALSE(text.contains(QStringLiteral("REHEARSAL")));
     const auto read = scannedCodeFrom(codeOn(saved.file), std::chrono::year(2026));
     ASSERT_TRUE(read);
-    EXPECT_EQ(read->content,
-              ScannedContent(BagCode{{"B1"}, std::chrono::year(2026) / 3 / 5}));
+    EXPECT_EQ(read->content, ScannedContent(BagCode{{"B1"}, std::chrono::year(2026) / 3 / 5}));
 }
 
 TEST_F(LabelAtTheBench, aRefusalIsASentenceAndAFile)

@@ -37,8 +37,8 @@ TEST_F(SettingsTest, comeBackAsTheyWereWritten)
     for (const ui::Paper label :
          {ui::Paper::Label, ui::Paper::Roll, ui::Paper::A4, ui::Paper::Letter}) {
         for (const ui::Paper sheet : {ui::Paper::A4, ui::Paper::Letter}) {
-            written.print = {QStringLiteral("etiquetas, sala 2"), label,
-                             QStringLiteral("office=1"), sheet};
+            written.print = {QStringLiteral("etiquetas, sala 2"), label, QStringLiteral("office=1"),
+                             sheet};
             ASSERT_TRUE(writePreference(file(), written));
             EXPECT_EQ(readPreference(file()), written);
         }

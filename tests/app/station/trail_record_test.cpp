@@ -296,7 +296,8 @@ TEST_F(TrailRecordTest, theStationsFrameHasBothPages)
     ui::Preferences preferences{ui::Preference{}};
     Mute sound;
     PaperDesk printing(preferences);
-    const std::unique_ptr<ui::Frame> frame(frameFor(*m_session, language, preferences, sound, printing));
+    const std::unique_ptr<ui::Frame> frame(
+        frameFor(*m_session, language, preferences, sound, printing));
     frame->resize(1280, 800);
     frame->show();
     EXPECT_TRUE(frame->showPage(QString::fromLatin1(ui::Frame::kSetUp)));

@@ -289,10 +289,7 @@ const std::vector<Scene>& scenes()
              s.say(MixBag{});
              s.tap(QStringLiteral("step"));
          }},
-        {"label",
-         [](Stand& s) {
-             mixed(s);
-         }},
+        {"label", [](Stand& s) { mixed(s); }},
         {"label saved",
          [](Stand& s) {
              mixed(s);
@@ -304,11 +301,12 @@ const std::vector<Scene>& scenes()
         {"label refused",
          [](Stand& s) {
              mixed(s);
-             s.papers().outcome = {{},
-                                   QStringLiteral("Label printer, bench 2"),
-                                   QDir::homePath() + QStringLiteral("/.local/share/bathside/labels/"
-                                                                     "2026-03-05-B3.pdf"),
-                                   ui::PrintFault::PrinterRefused};
+             s.papers().outcome = {
+                 {},
+                 QStringLiteral("Label printer, bench 2"),
+                 QDir::homePath() + QStringLiteral("/.local/share/bathside/labels/"
+                                                   "2026-03-05-B3.pdf"),
+                 ui::PrintFault::PrinterRefused};
              s.tap(QStringLiteral("side"));
          }},
         {"label lost",

@@ -86,7 +86,11 @@ std::vector<Entry> Trail::entries() const
 }
 
 PageStand::PageStand(const Panel& panel, const QString& language, Stand::As day)
-    : m_preferences({.language = language, .dark = false, .pitchCorrection = 1, .soundDevice = {}, .print = {}}),
+    : m_preferences({.language = language,
+                     .dark = false,
+                     .pitchCorrection = 1,
+                     .soundDevice = {},
+                     .print = {}}),
       m_stand(panel, language, day),
       m_trail(m_stand.kept())
 {

@@ -42,10 +42,12 @@ void draw(const QDir& folder, const Picture& picture, const Look& look)
         test::liveThroughAMorning(pages.stand());
     else
         setUp(pages);
-    pages.stand().papers().installed = {
-        QStringLiteral("bench_label_printer"), QStringLiteral("office"),
-        QStringLiteral("Corridor, first floor (colour)"), QStringLiteral("lab-2"),
-        QStringLiteral("lab-3"), QStringLiteral("lab-4")};
+    pages.stand().papers().installed = {QStringLiteral("bench_label_printer"),
+                                        QStringLiteral("office"),
+                                        QStringLiteral("Corridor, first floor (colour)"),
+                                        QStringLiteral("lab-2"),
+                                        QStringLiteral("lab-3"),
+                                        QStringLiteral("lab-4")};
     pages.show(picture.page);
     pages.stand().taps(picture.taps);
     if (std::string(picture.name) == "verified")

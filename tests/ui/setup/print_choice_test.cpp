@@ -48,8 +48,8 @@ TEST_F(PrintChosen, withoutAPrinterPdfsAreSaved)
 TEST_F(PrintChosen, aPrinterForLabelsAndAnotherForSheets)
 {
     begin({QStringLiteral("labels"), QStringLiteral("office")});
-    stand().taps({"ask.label-printer", "ask.printer:labels", "ask.sheet-printer",
-                  "ask.printer:office"});
+    stand().taps(
+        {"ask.label-printer", "ask.printer:labels", "ask.sheet-printer", "ask.printer:office"});
     EXPECT_EQ(now().labelPrinter, QStringLiteral("labels"));
     EXPECT_EQ(now().sheetPrinter, QStringLiteral("office"));
     EXPECT_EQ(lineOf("ask.label-printer"), QStringLiteral("labels"));
