@@ -2,7 +2,6 @@
 
 #include <QTimeZone>
 
-#include "app/station/plan_file.h"
 #include "app/station/trail_record.h"
 #include "ui/bench/bench_page.h"
 #include "ui/plan/plan_page.h"
@@ -12,24 +11,24 @@
 
 namespace bathside::app {
 
-ui::Frame* frameFor(Session& session, const ui::Language& language, ui::Preferences& preferences,
-                    ui::SoundTest& sound, const ui::DeliverySource& deliveries)
+ui::Frame* frameFor(Session& session, const Surroundings& around)
 {
+    const auto& [language, preferences, sound, deliveries, printing] = around;
     auto* frame = new ui::Frame(session.model(), language);
     const std::string zone = QTimeZone::systemTimeZoneId().toStdString();
     frame->addPage(QString::fromLatin1(ui::Frame::kBench),
-                   new ui::BenchPage(session.model(), language, zone));
+                   new ui::BenchPage(session.model(), language, printing, zone));
     frame->addPage(QString::fromLatin1(ui::Frame::kSetUp),
                    new ui::SetUpPage({.model = session.model(),
                                       .language = language,
                                       .preferences = preferences,
                                       .sound = sound,
+                                      .printing = printing,
                                       .zone = zone}));
-    frame->addPage(QString::fromLatin1(ui::Frame::kPlan),
-                   new ui::PlanPage({.model = session.model(),
-                                     .language = language,
-                                     .print = savePlanSheet,
-                                     .zone = zone}));
+    frame->addPage(
+        QString::fromLatin1(ui::Frame::kPlan),
+        new ui::PlanPage(
+            {.model = session.model(), .language = language, .printing = printing, .zone = zone}));
     frame->addPage(QString::fromLatin1(ui::Frame::kStores),
                    new ui::StoresPage({.model = session.model(),
                                        .language = language,

@@ -9,13 +9,21 @@
 #include "ui/frame/frame.h"
 #include "ui/models/delivery_source.h"
 #include "ui/models/preferences.h"
+#include "ui/models/printing.h"
 #include "ui/models/sound_test.h"
 
 namespace bathside::app {
 
+/// What the pages need besides the session; all of it outlives the frame.
+struct Surroundings {
+    const ui::Language& language;
+    ui::Preferences& preferences;
+    ui::SoundTest& sound;
+    const ui::DeliverySource& deliveries;
+    ui::Printing& printing;
+};
+
 /// The frame over `session`, with every page there is, bench first. The caller shows it.
-[[nodiscard]] ui::Frame* frameFor(Session& session, const ui::Language& language,
-                                  ui::Preferences& preferences, ui::SoundTest& sound,
-                                  const ui::DeliverySource& deliveries);
+[[nodiscard]] ui::Frame* frameFor(Session& session, const Surroundings& around);
 
 }  // namespace bathside::app

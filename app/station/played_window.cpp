@@ -100,7 +100,11 @@ std::optional<QString> PlayedWindow::open(const std::vector<ScriptEntry>& script
     if (!session)
         return session.error();
     m_session = std::move(*session);
-    m_window.put(frameFor(*m_session, m_language, m_preferences, *m_silent, *m_deliveries));
+    m_window.put(frameFor(*m_session, {.language = m_language,
+                                       .preferences = m_preferences,
+                                       .sound = *m_silent,
+                                       .deliveries = *m_deliveries,
+                                       .printing = m_printing}));
     m_window.resize(kTenInch);
     m_window.show();
     QCoreApplication::processEvents();

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "app/station/options.h"
+#include "app/station/paper_desk.h"
 #include "app/station/session.h"
 #include "app/station/window.h"
 #include "app/station/window_player.h"
@@ -49,6 +50,7 @@ private:
     std::unique_ptr<ScriptDeliveries> m_deliveries;
     ui::Language m_language;
     ui::Preferences m_preferences{ui::Preference{}};
+    PaperDesk m_printing{m_preferences};
     std::unique_ptr<Session> m_session;
     Window m_window;
     std::optional<WindowPlayer> m_player;

@@ -1,16 +1,61 @@
 #include "app/station/settings.h"
 
 #include <QSettings>
+#include <algorithm>
+#include <array>
 
 namespace bathside::app {
 namespace {
 
 constexpr auto kLanguage = "language", kDark = "dark", kPitch = "pitch_correction",
-               kSound = "sound_device";
+               kSound = "sound_device", kLabelPrinter = "label_printer",
+               kLabelPaper = "label_paper", kSheetPrinter = "sheet_printer",
+               kSheetPaper = "sheet_paper";
 
 QString key(const char* name) { return QString::fromLatin1(name); }
 
 QString nameOf(const std::filesystem::path& file) { return QString::fromStdString(file.string()); }
+
+constexpr std::array<std::pair<ui::Paper, const char*>, 4> kPapers{{{ui::Paper::Label, "100x50"},
+                                                                    {ui::Paper::Roll, "62"},
+                                                                    {ui::Paper::A4, "A4"},
+                                                                    {ui::Paper::Letter, "Letter"}}};
+
+QString textOf(ui::Paper paper)
+{
+    return key(
+        std::ranges::find(kPapers, paper, &std::pair<ui::Paper, const char*>::first)->second);
+}
+
+ui::Paper paperFrom(const QString& text, ui::Paper otherwise)
+{
+    for (const auto& [paper, name] : kPapers) {
+        if (text == key(name))
+            return paper;
+    }
+    return otherwise;
+}
+
+ui::PrintChoice readPrintChoice(const QSettings& settings)
+{
+    const auto textAt = [&](const char* name) { return settings.value(key(name)).toString(); };
+    ui::PrintChoice found;
+    found.labelPrinter = textAt(kLabelPrinter);
+    found.labelPaper = paperFrom(textAt(kLabelPaper), found.labelPaper);
+    found.sheetPrinter = textAt(kSheetPrinter);
+    const ui::Paper sheet = paperFrom(textAt(kSheetPaper), found.sheetPaper);
+    if (ui::isSheet(sheet))
+        found.sheetPaper = sheet;
+    return found;
+}
+
+void writePrintChoice(QSettings& settings, const ui::PrintChoice& choice)
+{
+    settings.setValue(key(kLabelPrinter), choice.labelPrinter);
+    settings.setValue(key(kLabelPaper), textOf(choice.labelPaper));
+    settings.setValue(key(kSheetPrinter), choice.sheetPrinter);
+    settings.setValue(key(kSheetPaper), textOf(choice.sheetPaper));
+}
 
 }  // namespace
 
@@ -24,6 +69,7 @@ ui::Preference readPreference(const std::filesystem::path& file)
     const double pitch = settings.value(key(kPitch), 1.0).toDouble(&isNumber);
     found.pitchCorrection = isNumber && pitch > 0 ? pitch : 1.0;
     found.soundDevice = settings.value(key(kSound)).toString();
+    found.print = readPrintChoice(settings);
     return found;
 }
 
@@ -34,6 +80,7 @@ bool writePreference(const std::filesystem::path& file, const ui::Preference& pr
     settings.setValue(key(kDark), preference.dark);
     settings.setValue(key(kPitch), preference.pitchCorrection);
     settings.setValue(key(kSound), preference.soundDevice);
+    writePrintChoice(settings, preference.print);
     settings.sync();
     return settings.status() == QSettings::NoError;
 }

@@ -50,6 +50,7 @@ std::string defaultCard()
 StationApp::StationApp(Options options)
     : m_options(std::move(options)),
       m_preferences(preferenceOf(m_options)),
+      m_printing(m_preferences),
       m_eventTime(m_clock),
       m_sound(m_clock)
 {
@@ -58,7 +59,8 @@ StationApp::StationApp(Options options)
     m_sound.use(m_preferences.now().soundDevice);
     connect(&m_preferences, &ui::Preferences::changed, this, [this] {
         writePreference(folderFor(Keeps::Settings) / kSettings, m_preferences.now());
-        m_language.use(m_preferences.now().language);
+        if (m_preferences.now().language != m_language.code())  // else nothing of it is asked anew
+            m_language.use(m_preferences.now().language);
         dressScreen();
     });
     m_window.mayClose([this] { return !m_session || !m_session->model().isInCriticalWindow(); });
@@ -138,7 +140,11 @@ std::optional<QString> StationApp::begin(Day day)
         logError(m_session->sealTrouble().toStdString());
     m_sound.attach(*m_session);
     keepAwake();
-    m_window.put(frameFor(*m_session, m_language, m_preferences, m_sound, m_deliveries));
+    m_window.put(frameFor(*m_session, {.language = m_language,
+                                       .preferences = m_preferences,
+                                       .sound = m_sound,
+                                       .deliveries = m_deliveries,
+                                       .printing = m_printing}));
     return std::nullopt;
 }
 

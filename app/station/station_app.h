@@ -10,6 +10,7 @@
 
 #include "app/station/delivery_files.h"
 #include "app/station/options.h"
+#include "app/station/paper_desk.h"
 #include "app/station/session.h"
 #include "app/station/sound_desk.h"
 #include "app/station/window.h"
@@ -44,6 +45,7 @@ private:
     Options m_options;
     std::string m_card;
     ui::Preferences m_preferences;
+    PaperDesk m_printing;
     ui::Language m_language;
     BootClock m_clock;
     EventTime m_eventTime;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/day/ampoule_doses.h"
 #include "core/day/line_supply.h"
 
 namespace bathside {
@@ -25,7 +26,7 @@ std::vector<plan::Lot> lotsOf(const Stores& stores, const ComponentId& component
             fitness(stores, of) != LotStanding::Fit)
             continue;
         lots.push_back({.name = of.lot.text,
-                        .doses = lot.doses.value_or(rules.dosesPerAmpoule),
+                        .doses = ampouleDoses(lot, rules),
                         .count = lot.balance(),
                         .expires = std::max(lot.expires.value_or(day), day)});
     }

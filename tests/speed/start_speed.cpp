@@ -17,6 +17,7 @@
 
 #include "app/station/bench_day.h"
 #include "app/station/delivery_files.h"
+#include "app/station/paper_desk.h"
 #include "app/station/window.h"
 #include "app/system/boot_clock.h"
 #include "tests/support/big_trail.h"
@@ -88,9 +89,14 @@ int station(const char* trail)
         std::fputs(qPrintable(session.error()), stderr);
         return 1;
     }
+    app::PaperDesk printing(preferences);
     app::Window window;
     const app::DeliveryFiles deliveries;
-    window.put(app::frameFor(**session, language, preferences, mute, deliveries));
+    window.put(app::frameFor(**session, {.language = language,
+                                         .preferences = preferences,
+                                         .sound = mute,
+                                         .deliveries = deliveries,
+                                         .printing = printing}));
     drawnAndDone(window);
 }
 

@@ -2,12 +2,15 @@
 
 #include <QCoreApplication>
 
+#include "ui/print/bag_label.h"
 #include "ui/text/refusals.h"
 #include "ui/text/subjects.h"
 #include "ui/text/words.h"
 
 namespace bathside::ui {
 namespace {
+
+constexpr auto kLabel = "label";
 
 struct BagText {
     Q_DECLARE_TR_FUNCTIONS(BagText)
@@ -128,8 +131,16 @@ void askBag(BenchContext& context, const BagId& bag)
         if (context.model.wouldTake(saying.intent))
             choices.append({.id = saying.id, .word = saying.word});
     }
+    if (context.printLabel && bagLabel(context.model.state(), bag))
+        choices.append({.id = QString::fromLatin1(kLabel),
+                        .word = BagText::tr("print label"),
+                        .mark = Mark::Sheet});
     context.asker.choose(subjectText(subjectOf(bag)), choices,
                          [&context, bag, all](const QString& id, const AnswerTap& tap) {
+                             if (id == QLatin1String(kLabel)) {
+                                 context.asker.close();
+                                 return context.printLabel(bag);
+                             }
                              for (const Saying& saying : all) {
                                  if (saying.id != id)
                                      continue;

@@ -22,7 +22,8 @@ struct BenchContext {
     std::string zone;  // IANA name of the site's zone, for a new shift
     std::function<void(const QString& page)> goTo;
     std::function<void()> draftChanged;
-    std::function<void()> later;  // what is asked can wait
+    std::function<void()> later;                     // what is asked can wait
+    std::function<void(const BagId&)> printLabel{};  // none: no label is offered here
 
     [[nodiscard]] const Bench& bench() const { return model.bench(); }
     /// The shift's zone, else the site's.

@@ -1,6 +1,7 @@
 #include "ui/bench/bench_page.h"
 
 #include <QKeyEvent>
+#include <utility>
 
 #include "ui/bench/ask_bag.h"
 #include "ui/bench/ask_line.h"
@@ -28,11 +29,12 @@ constexpr int kFacts = 3;
 
 }  // namespace
 
-BenchPage::BenchPage(StationModel& model, const Language& language, std::string zone,
-                     QWidget* parent)
+BenchPage::BenchPage(StationModel& model, const Language& language, Printing& printing,
+                     std::string zone, QWidget* parent)
     : Page(parent),
       m_model(model),
       m_language(language),
+      m_printing(printing),
       m_step(new StepButton(QStringLiteral("step"), this)),
       m_side(new TapButton(QStringLiteral("side"), this)),
       m_clock(new BigClock(this)),
@@ -54,7 +56,8 @@ BenchPage::BenchPage(StationModel& model, const Language& language, std::string 
                 .zone = std::move(zone),
                 .goTo = [this](const QString& page) { emit asksFor(page); },
                 .draftChanged = [this] { render(); },
-                .later = [this] { putOff(); }}
+                .later = [this] { putOff(); },
+                .printLabel = [this](const BagId& bag) { printLabel(bag); }}
 {
     m_side->setWeight(Weight::Narrow);
     setObjectName(QStringLiteral("bench"));
@@ -94,6 +97,13 @@ void BenchPage::connectAll()
     connect(&m_model, &StationModel::changed, this, &BenchPage::render);
     connect(&m_model, &StationModel::refused, this, &BenchPage::showRefusal);
     connect(&m_model, &StationModel::taken, this, [this] { m_refusedAt.reset(); });
+    connect(&m_printing, &Printing::ended, this, [this](const PrintOutcome& outcome) {
+        if (outcome.of != PrintOutcome::Of::Label)
+            return;
+        m_printed = outcome;
+        m_printedAt.reset();
+        render();
+    });
     connect(&theme(), &Theme::changed, this, &BenchPage::place);
 }
 
@@ -134,8 +144,29 @@ void BenchPage::pressStep(const TapStamp& stamp)
 
 void BenchPage::pressSide(const TapStamp& stamp)
 {
-    if (const auto step = sideStep(m_model); step && step->intent)
+    const auto step = sideStep(m_model);
+    if (!step)
+        return;
+    if (step->intent)
         m_model.say(*step->intent, stamp.inputMs, m_side->place());
+    else if (!isPrintBounce(stamp.inputMs))
+        askFor(*step);
+}
+
+/// A finger that bounces on *print label* wants one label.
+bool BenchPage::isPrintBounce(quint64 inputMs)
+{
+    const quint64 since = inputMs - std::exchange(m_printPressedMs, inputMs);
+    return since < static_cast<quint64>(m_model.bench().card->content().sameTap.count());
+}
+
+// Nobody waits for it: how it went is told when it is known.
+void BenchPage::printLabel(const BagId& bag)
+{
+    if (m_model.isInCriticalWindow())
+        return;
+    if (const auto label = bagLabel(m_model.state(), bag))
+        m_printing.printLabel(*label);
 }
 
 void BenchPage::askFor(const BigStep& step)
@@ -157,6 +188,10 @@ void BenchPage::askFor(const BigStep& step)
         case BigStep::Asks::Line:
             if (step.bag)
                 askWhereHung(m_context, *step.bag);
+            return;
+        case BigStep::Asks::Label:
+            if (step.bag)
+                printLabel(*step.bag);
             return;
     }
 }

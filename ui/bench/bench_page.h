@@ -16,6 +16,7 @@
 #include "ui/frame/page.h"
 #include "ui/models/big_step.h"
 #include "ui/models/lanes.h"
+#include "ui/models/printing.h"
 
 namespace bathside::ui {
 
@@ -33,7 +34,7 @@ class BenchPage final : public Page {
 
 public:
     /// `zone`: IANA name of the site's time zone, for a new shift.
-    BenchPage(StationModel& model, const Language& language, std::string zone,
+    BenchPage(StationModel& model, const Language& language, Printing& printing, std::string zone,
               QWidget* parent = nullptr);
 
     [[nodiscard]] TapButton* step() override;
@@ -53,6 +54,8 @@ private:
     void pressStep(const TapStamp& stamp);
     void pressSide(const TapStamp& stamp);
     void askFor(const BigStep& step);
+    void printLabel(const BagId& bag);
+    [[nodiscard]] bool isPrintBounce(quint64 inputMs);
     void moveLane(const Lane& lane, const QString& place, const TapStamp& stamp);
     void endLane(const Lane& lane, const QString& end, const QString& place, const TapStamp& stamp);
     void takeOutPlanned(const Lane& lane, const QString& place, const TapStamp& stamp);
@@ -78,12 +81,15 @@ private:
     void renderBottom();
     void renderTiles();
     void renderRefusal();
+    void renderPrinted();
+    [[nodiscard]] bool tellsPrinted() const;
     [[nodiscard]] Left left() const;
     [[nodiscard]] bool isBeforePull() const;
     [[nodiscard]] bool stepIsWide() const;
 
     StationModel& m_model;
     const Language& m_language;
+    Printing& m_printing;
     PullDraft m_draft;
     StepButton* m_step;
     TapButton* m_side;
@@ -99,6 +105,9 @@ private:
     BenchContext m_context;
     BenchLayout m_at;
     std::optional<Stamp> m_refusedAt;
+    std::optional<PrintOutcome> m_printed;  // to be told, or being told
+    std::optional<Stamp> m_printedAt;       // told since
+    quint64 m_printPressedMs = 0;
     bool m_questionsWait = false;  // put off until the next pull has ended
 };
 

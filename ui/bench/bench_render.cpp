@@ -15,6 +15,7 @@
 #include "ui/controls/step_button.h"
 #include "ui/models/recent.h"
 #include "ui/models/urgent.h"
+#include "ui/text/printing.h"
 #include "ui/text/short_facts.h"
 #include "ui/text/subjects.h"
 #include "ui/text/time.h"
@@ -28,7 +29,7 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr Micros kRefusalStays = 6s;
+constexpr Micros kRefusalStays = 6s, kPrintedStays = 12s;
 
 /// Minutes and seconds of what is near, else whole minutes.
 void setTime(BigClockState& state, const Urgent& urgent)
@@ -105,14 +106,16 @@ void BenchPage::placeAsked(const BenchLayout& at)
     }
 }
 
-// From the last step before a pull to its end the place beside the big button stays where it is.
+// From the last step before a pull until its bag hangs the place beside the big button stays where
+// it is.
 bool BenchPage::stepIsWide() const
 {
     if (m_ask->step())
         return true;
     const NextDeed deed = next(m_model.bench()).deed;
-    const bool nearPull =
-        deed == NextDeed::DrawDiluent || deed == NextDeed::TakeOut || deed == NextDeed::MoveOn;
+    const bool nearPull = deed == NextDeed::DrawDiluent || deed == NextDeed::TakeOut ||
+                          deed == NextDeed::MoveOn || deed == NextDeed::Mix ||
+                          deed == NextDeed::Hang;
     return !nearPull && !m_model.isInCriticalWindow() && !sideStep(m_model);
 }
 
@@ -314,7 +317,7 @@ void BenchPage::renderFacts()
         !m_facts.empty() && theme().metrics().mm(m_facts.front()->width()) >= kForTimes;
     const auto said = lastSaid(m_model.state(), m_model.record().recorded, m_facts.size());
     for (std::size_t i = 0; i < m_facts.size(); ++i) {
-        m_facts[i]->setVisible(!covered && !m_refusedAt);
+        m_facts[i]->setVisible(!covered && !m_refusedAt && !tellsPrinted());
         QList<FactLine> one;
         if (i < said.size())
             one.append({.text = shortText(said[i].facts),
@@ -379,8 +382,25 @@ void BenchPage::renderRefusal()
     if (m_refusedAt && elapsed(*m_refusedAt, m_model.now()).time >= kRefusalStays)
         m_refusedAt.reset();
     if (!m_refusedAt)
-        m_refusal->say(Role::HeadsUp, {}, {});
+        renderPrinted();
     m_refusal->raise();
+}
+
+bool BenchPage::tellsPrinted() const { return m_printed && !m_model.isInCriticalWindow(); }
+
+// Not told in the critical window, and elsewhere long enough to be read.
+void BenchPage::renderPrinted()
+{
+    if (m_printedAt && elapsed(*m_printedAt, m_model.now()).time >= kPrintedStays) {
+        m_printed.reset();
+        m_printedAt.reset();
+    }
+    if (!tellsPrinted() || !isVisible())
+        return m_refusal->say(Role::HeadsUp, {}, {});
+    if (!m_printedAt)
+        m_printedAt = m_model.now();
+    const PrintNews news = printNews(*m_printed);
+    m_refusal->say(news.role, news.word, news.text);
 }
 
 }  // namespace bathside::ui

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/bench/next.h"
+#include "ui/print/bag_label.h"
 #include "ui/text/numbers.h"
 #include "ui/text/refusals.h"
 #include "ui/text/subjects.h"
@@ -147,6 +148,15 @@ BigStep meant(const StationModel& model, const PullDraft& draft)
     Q_UNREACHABLE();
 }
 
+std::optional<BigStep> label(const StationModel& model, BigStep step)
+{
+    if (!step.bag || model.isInCriticalWindow() || !bagLabel(model.state(), *step.bag))
+        return std::nullopt;
+    step.word = BigStepText::tr("PRINT LABEL");
+    step.asks = BigStep::Asks::Label;
+    return step;
+}
+
 }  // namespace
 
 BigStep bigStep(const StationModel& model, const PullDraft& draft)
@@ -174,6 +184,8 @@ std::optional<BigStep> sideStep(const StationModel& model)
         step.intent = InspectBag{next.bag, false};
         return step;
     }
+    if (next.deed == NextDeed::Hang)
+        return label(model, step);
     if (next.deed != NextDeed::MoveOn || next.step == Step::Bagged)
         return std::nullopt;
     const Step later = next.step >= Step::Diluent

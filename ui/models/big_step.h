@@ -14,8 +14,8 @@
 namespace bathside::ui {
 
 struct BigStep {
-    /// What is asked when there is no intent yet.
-    enum class Asks : std::uint8_t { Nothing, Person, SetUp, Bag, Ampoules, Lot, Line };
+    /// What is asked, or done, when there is no intent yet.
+    enum class Asks : std::uint8_t { Nothing, Person, SetUp, Bag, Ampoules, Lot, Line, Label };
 
     QString word;
     QString line;
@@ -28,7 +28,8 @@ struct BigStep {
 [[nodiscard]] BigStep bigStep(const StationModel& model, const PullDraft& draft);
 
 /// What stands beside the big button: a later step, for when the next one was missed (which it
-/// implies), or the inspection's other outcome. None: nothing.
+/// implies), the inspection's other outcome, or the label of the bag that is mixed (not in the
+/// critical window). None: nothing.
 [[nodiscard]] std::optional<BigStep> sideStep(const StationModel& model);
 
 /// "B7" after "B6": the last bag's name with its number one up; "B1" at first.

@@ -1,11 +1,13 @@
 #pragma once
 
-// What a site sets up once about its screen and loudspeaker: language, light or dark, the panel's
-// true size, the sound device. Kept by app; pages set it, whoever is concerned follows `changed()`.
+// What a site sets up once about its machine: language, light or dark, the panel's true size, the
+// sound device, the printers. Kept by app; pages set it, whoever is concerned follows `changed()`.
 // UI thread only.
 
 #include <QObject>
 #include <QString>
+
+#include "ui/models/print_choice.h"
 
 namespace bathside::ui {
 
@@ -14,6 +16,7 @@ struct Preference {
     bool dark = false;
     double pitchCorrection = 1;  // Metrics::correctionFor
     QString soundDevice;         // an id of the sound output; empty: the default
+    PrintChoice print{};
     friend bool operator==(const Preference&, const Preference&) = default;
 };
 

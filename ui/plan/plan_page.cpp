@@ -12,6 +12,7 @@
 #include "ui/record/field_sheet.h"
 #include "ui/record/record_text.h"
 #include "ui/text/faults.h"
+#include "ui/text/printing.h"
 #include "ui/text/refusals.h"
 #include "ui/theme/theme.h"
 
@@ -65,6 +66,7 @@ void PlanPage::connectAll()
     connect(m_words, &TapButton::pressed, this,
             [this] { put(m_view == View::Words ? View::Timeline : View::Words); });
     connect(m_print, &TapButton::pressed, this, &PlanPage::pressPrint);
+    connect(&m_parts.printing, &Printing::ended, this, &PlanPage::tellPrinted);
     connect(m_ask, &AskPane::changed, this, [this] {
         place();
         render();
@@ -115,14 +117,33 @@ void PlanPage::pressPrint()
     const SheetHead head{.site = bench.card ? bench.card->content().site : std::string(),
                          .made = m_model.now().wall,
                          .rehearsal = bench.rehearsal};
-    const auto file = m_parts.print(planSheetFrom(*day(), clock(), head));
+    const PlanSheet sheet = planSheetFrom(*day(), clock(), head);
     put(View::Printed);
-    if (file)
-        showWords({Role::Good, tr("The plan's sheet is saved"), {{tr("file"), *file}}});
-    else
-        showWords({Role::Limit,
-                   tr("The plan's sheet is not saved"),
-                   {{tr("why"), faultText(file.error())}}});
+    showWords({Role::Neutral, tr("The plan's sheet is on its way"), {}});
+    m_parts.printing.printSheet(sheet);
+}
+
+/// In place of "on its way"; where something else is shown by now, as a line above it.
+void PlanPage::tellPrinted(const PrintOutcome& outcome)
+{
+    if (outcome.of != PrintOutcome::Of::Sheet)
+        return;
+    const PrintNews news = printNews(outcome);
+    if (m_view != View::Printed || m_ask->isOpen()) {
+        m_refusal = news.sentence();
+        m_refusedAt = m_model.now();
+        return render();
+    }
+    if (outcome.isLost())
+        return showWords(
+            {Role::Limit, tr("The plan's sheet is not saved"), {{tr("why"), news.text}}});
+    if (outcome.file.isEmpty())
+        return showWords(
+            {Role::Good, tr("The plan's sheet is printed"), {{tr("printer"), news.text}}});
+    QList<Field> fields{{tr("file"), outcome.file}};
+    if (outcome.fault)
+        fields.append({tr("why"), faultText(*outcome.fault)});
+    showWords({news.role, tr("The plan's sheet is saved"), fields});
 }
 
 void PlanPage::put(View view)

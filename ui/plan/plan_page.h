@@ -9,8 +9,7 @@
 #include "ui/bench/ask_pane.h"
 #include "ui/bench/bench_context.h"
 #include "ui/frame/page.h"
-#include "ui/print/fault.h"
-#include "ui/print/plan_sheet.h"
+#include "ui/models/printing.h"
 #include "ui/text/plan_clock.h"
 
 namespace bathside::ui {
@@ -25,13 +24,10 @@ class PlanPage final : public Page {
     Q_OBJECT
 
 public:
-    /// Saves the sheet and tells in which file.
-    using Print = std::function<Result<QString, PrintFault>(const PlanSheet&)>;
-
     struct Parts {
         StationModel& model;
         const Language& language;
-        Print print;
+        Printing& printing;
         std::string zone;  // IANA name of the site's zone
     };
 
@@ -52,6 +48,7 @@ private:
     void pressLines(const TapStamp& stamp);
     void pressMore();
     void pressPrint();
+    void tellPrinted(const PrintOutcome& outcome);
     void put(View view);
     void showRefusal(const Refusal& refusal);
 

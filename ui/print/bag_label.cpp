@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/day/ampoule_doses.h"
 #include "core/scan/own_code.h"
 #include "ui/text/time.h"
 
@@ -79,6 +80,17 @@ std::optional<BagLabel> bagLabel(const State& state, const BagId& id, const Dose
     label.zone = state.bench.shift->zone;
     label.rehearsal = state.bench.rehearsal;
     return label;
+}
+
+std::optional<BagLabel> bagLabel(const State& state, const BagId& id)
+{
+    const Bag* bag = state.bench.bag(id);
+    if (bag == nullptr)
+        return std::nullopt;
+    return bagLabel(state, id, [&](const ComponentId& component, const LotId& lot) {
+        const PlanRules& rules = bag->card->content().plan;
+        return std::optional(ampouleDoses(state.bench.stores, rules, component, lot));
+    });
 }
 
 std::string codeOf(const BagLabel& label)

@@ -39,6 +39,8 @@ using DosesOf = std::function<std::optional<std::int64_t>(const ComponentId&, co
 /// None: there is no such bag, it is not mixed, or its card sets no limit of use.
 [[nodiscard]] std::optional<BagLabel> bagLabel(const State& state, const BagId& bag,
                                                const DosesOf& dosesOf);
+/// With the doses of the lots in the stores, else of the bag's card (core/day/ampoule_doses.h).
+[[nodiscard]] std::optional<BagLabel> bagLabel(const State& state, const BagId& bag);
 
 /// The label's code (core/scan/own_code.h), with the local day on which the bag was mixed.
 [[nodiscard]] std::string codeOf(const BagLabel& label);

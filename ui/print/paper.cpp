@@ -49,14 +49,33 @@ bool allFit(const PaperPage& page)
            });
 }
 
-void paint(QPainter& painter, const PaperPage& page)
+SetPage setPage(const PaperPage& page)
+{
+    SetPage set{.mm = page.mm,
+                .scale = page.scale,
+                .offsetMm = page.offsetMm,
+                .pxPerMm = px(1),
+                .texts = {},
+                .rules = page.rules,
+                .barcodes = page.barcodes};
+    for (const PlacedText& text : page.texts)
+        set.texts.append(
+            {fitted(text.text, text.room.size(), text.wish), text.room, text.alignment, text.ink});
+    return set;
+}
+
+void paint(QPainter& painter, const SetPage& page)
 {
     const double pxPerMm = painter.device()->logicalDpiX() / kMmPerInch;
+    const double scale = page.scale * pxPerMm / page.pxPerMm;
     painter.save();
     painter.translate(page.offsetMm * pxPerMm);
-    painter.scale(page.scale * pxPerMm / px(1), page.scale * pxPerMm / px(1));
-    drawAll(painter, page.texts);
-    painter.setPen(QPen(Palette::paperInk(), px(kRuleMm), Qt::SolidLine, Qt::FlatCap));
+    painter.scale(scale, scale);
+    for (const SetPage::Text& text : page.texts) {
+        painter.setPen(text.ink);
+        drawFitted(painter, text.room, text.alignment, text.set);
+    }
+    painter.setPen(QPen(Palette::paperInk(), kRuleMm * page.pxPerMm, Qt::SolidLine, Qt::FlatCap));
     painter.drawLines(page.rules);
     painter.setBrush(Palette::paperInk());
     for (const PlacedBarcode& placed : page.barcodes)
@@ -64,7 +83,7 @@ void paint(QPainter& painter, const PaperPage& page)
     painter.restore();
 }
 
-QPageSize pageSizeOf(const PaperPage& page)
+QPageSize pageSizeOf(const SetPage& page)
 {
     return QPageSize(page.mm, QPageSize::Millimeter, {}, QPageSize::FuzzyMatch);
 }

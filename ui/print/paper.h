@@ -46,9 +46,29 @@ using PaperPages = std::vector<PaperPage>;  // all of one size
 
 /// Every text is whole inside its room, and every room inside the paper.
 [[nodiscard]] bool allFit(const PaperPage& page);
+
+/// A page whose letters are set. It needs the screen no more: any thread may paint it.
+struct SetPage {
+    struct Text {
+        FittedText set;
+        QRectF room;
+        Qt::Alignment alignment;
+        QColor ink;
+    };
+    QSizeF mm;
+    double scale = 1;
+    QPointF offsetMm{};
+    double pxPerMm = 1;  // of the layout
+    QList<Text> texts{};
+    QList<QLineF> rules{};
+    QList<PlacedBarcode> barcodes{};
+};
+using SetPages = std::vector<SetPage>;
+
+[[nodiscard]] SetPage setPage(const PaperPage& page);
 /// `painter` is that of a device whose page is the paper, without margins.
-void paint(QPainter& painter, const PaperPage& page);
-[[nodiscard]] QPageSize pageSizeOf(const PaperPage& page);
+void paint(QPainter& painter, const SetPage& page);
+[[nodiscard]] QPageSize pageSizeOf(const SetPage& page);
 
 /// Rows cut off a rectangle of the layout, from its top. Millimetres in, pixels out.
 class Rows {

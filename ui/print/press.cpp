@@ -5,7 +5,6 @@
 #include <QPdfWriter>
 #include <QPrinter>
 #include <QSaveFile>
-#include <algorithm>
 #include <cassert>
 
 namespace bathside::ui {
@@ -13,26 +12,21 @@ namespace {
 
 constexpr int kPdfDpi = 1200;
 
-bool fit(const PaperPages& pages)
-{
-    return std::ranges::all_of(pages, [](const PaperPage& page) { return allFit(page); });
-}
-
-QPageLayout layoutOf(const PaperPage& page)
+QPageLayout layoutOf(const SetPage& page)
 {
     QPageLayout layout(pageSizeOf(page), QPageLayout::Portrait, {});
     layout.setMode(QPageLayout::FullPageMode);
     return layout;
 }
 
-Result<void, PrintFault> paintAll(const PaperPages& pages, QPagedPaintDevice& device,
+Result<void, PrintFault> paintAll(const SetPages& pages, QPagedPaintDevice& device,
                                   PrintFault ifRefused)
 {
     QPainter painter;
     if (!device.setPageLayout(layoutOf(pages.front())) || !painter.begin(&device))
         return failure(ifRefused);
     bool begun = true;
-    for (const PaperPage& page : pages) {
+    for (const SetPage& page : pages) {
         begun = (&page == &pages.front() || device.newPage()) && begun;
         paint(painter, page);
     }
@@ -43,19 +37,25 @@ Result<void, PrintFault> paintAll(const PaperPages& pages, QPagedPaintDevice& de
 
 }  // namespace
 
-Result<void, PrintFault> print(const PaperPages& pages, QPrinter& printer)
+Result<SetPages, PrintFault> setPages(const PaperPages& pages)
 {
     assert(!pages.empty());
-    if (!fit(pages))
-        return failure(PrintFault::DoesNotFit);
+    SetPages set;
+    for (const PaperPage& page : pages) {
+        if (!allFit(page))
+            return failure(PrintFault::DoesNotFit);
+        set.push_back(setPage(page));
+    }
+    return set;
+}
+
+Result<void, PrintFault> print(const SetPages& pages, QPrinter& printer)
+{
     return paintAll(pages, printer, PrintFault::PrinterRefused);
 }
 
-Result<void, PrintFault> savePdf(const PaperPages& pages, const QString& path)
+Result<void, PrintFault> savePdf(const SetPages& pages, const QString& path)
 {
-    assert(!pages.empty());
-    if (!fit(pages))
-        return failure(PrintFault::DoesNotFit);
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly))
         return failure(PrintFault::CannotWrite);
@@ -66,6 +66,18 @@ Result<void, PrintFault> savePdf(const PaperPages& pages, const QString& path)
     if (painted && !file.commit())
         return failure(PrintFault::CannotWrite);
     return painted;
+}
+
+Result<void, PrintFault> print(const PaperPages& pages, QPrinter& printer)
+{
+    const auto set = setPages(pages);
+    return set ? print(*set, printer) : failure(set.error());
+}
+
+Result<void, PrintFault> savePdf(const PaperPages& pages, const QString& path)
+{
+    const auto set = setPages(pages);
+    return set ? savePdf(*set, path) : failure(set.error());
 }
 
 }  // namespace bathside::ui

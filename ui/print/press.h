@@ -2,7 +2,8 @@
 
 // Pages to a printer, or into a PDF file.
 //
-// What does not fit its paper is not printed. A file appears whole or not at all.
+// What does not fit its paper is not printed. A file appears whole or not at all. Pages whose
+// letters are set may go on their way on any thread.
 
 #include <QString>
 
@@ -14,7 +15,13 @@ class QPrinter;
 
 namespace bathside::ui {
 
-/// `pages` are one or more. Sets the printer's paper; blocks until the job is handed over.
+/// Every page is whole on its paper. `pages` are one or more, here and below.
+[[nodiscard]] Result<SetPages, PrintFault> setPages(const PaperPages& pages);
+
+/// Sets the printer's paper; blocks until the job is handed over.
+[[nodiscard]] Result<void, PrintFault> print(const SetPages& pages, QPrinter& printer);
+[[nodiscard]] Result<void, PrintFault> savePdf(const SetPages& pages, const QString& path);
+
 [[nodiscard]] Result<void, PrintFault> print(const PaperPages& pages, QPrinter& printer);
 [[nodiscard]] Result<void, PrintFault> savePdf(const PaperPages& pages, const QString& path);
 

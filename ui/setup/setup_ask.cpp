@@ -7,7 +7,7 @@
 namespace bathside::ui {
 namespace {
 
-constexpr auto kBack = "back", kOther = "other";
+constexpr auto kBack = "back", kOther = "other", kPrint = "labels";
 
 Choice back(const QString& word)
 {
@@ -146,13 +146,19 @@ void SetUpPage::askScreen()
                     .mark = now.dark ? Mark::Tick : Mark::None});
     choices.append(
         {.id = QStringLiteral("size"), .word = tr("true size …"), .line = tr("with a bank card")});
+    choices.append({.id = QString::fromLatin1(kPrint),
+                    .word = tr("labels …"),
+                    .line = tr("printers and paper"),
+                    .mark = Mark::Sheet});
     choices.append(back(tr("back")));
-    m_ask->choose(tr("The screen"), choices,
+    m_ask->choose(tr("Screen and labels"), choices,
                   [this](const QString& id, const AnswerTap&) { chooseScreen(id); }, {});
 }
 
 void SetUpPage::chooseScreen(const QString& id)
 {
+    if (id == QLatin1String(kPrint))
+        return m_print.ask();
     Preference next = m_parts.preferences.now();
     m_ask->close();
     if (id == QLatin1String(kBack))

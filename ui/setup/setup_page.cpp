@@ -7,6 +7,7 @@
 #include "ui/frame/frame.h"
 #include "ui/setup/card_gauge.h"
 #include "ui/setup/cautions.h"
+#include "ui/text/printing.h"
 #include "ui/text/refusals.h"
 #include "ui/theme/theme.h"
 
@@ -33,7 +34,12 @@ SetUpPage::SetUpPage(Parts parts, QWidget* parent)
                 .zone = m_parts.zone,
                 .goTo = [this](const QString& page) { emit asksFor(page); },
                 .draftChanged = [] {},
-                .later = [this] { m_ask->close(); }}
+                .later = [this] { m_ask->close(); }},
+      m_print({.asker = *m_ask,
+               .preferences = m_parts.preferences,
+               .printing = m_parts.printing,
+               .testLabel = [this] { return testLabel(m_model.now().wall, m_context.zoneNow()); },
+               .back = [this] { askScreen(); }})
 {
     setObjectName(QStringLiteral("setup"));
     m_cautions->setObjectName(QStringLiteral("setup.cautions"));
@@ -74,6 +80,7 @@ void SetUpPage::connectAll()
     connect(&m_model, &StationModel::changed, this, &SetUpPage::render);
     connect(&m_model, &StationModel::refused, this, &SetUpPage::showRefusal);
     connect(&m_model, &StationModel::taken, this, [this] { m_refusedAt.reset(); });
+    connect(&m_parts.printing, &Printing::ended, this, &SetUpPage::tellPrinted);
     connect(&m_parts.preferences, &Preferences::changed, this, &SetUpPage::render);
     connect(&theme(), &Theme::changed, this, [this] {
         place();
@@ -141,6 +148,12 @@ void SetUpPage::pressDuty(const TapStamp& stamp)
         else
             askWhoOpens(m_context);
     });
+}
+
+void SetUpPage::tellPrinted(const PrintOutcome& outcome)
+{
+    if (outcome.of == PrintOutcome::Of::TestLabel && m_ask->isOpen() && isVisible())
+        m_print.ask(printNews(outcome).sentence());
 }
 
 void SetUpPage::showRefusal(const Refusal& refusal)

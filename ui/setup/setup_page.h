@@ -1,6 +1,7 @@
 #pragma once
 
-// Set-up: the card's checks, the cautions, the alarm heard, who is on duty, the bath, the screen.
+// Set-up: the card's checks, the cautions, the alarm heard, who is on duty, the bath, the screen,
+// the printers.
 //
 // A tap on a check says that it is ok. "Not ok" or an override: the target for it first, then the
 // check; that way nothing is said by the first tap. The check that proves the sound stands in the
@@ -13,7 +14,9 @@
 #include "ui/bench/bench_context.h"
 #include "ui/frame/page.h"
 #include "ui/models/preferences.h"
+#include "ui/models/printing.h"
 #include "ui/models/sound_test.h"
+#include "ui/setup/ask_print.h"
 #include "ui/setup/check_tile.h"
 
 namespace bathside::ui {
@@ -31,6 +34,7 @@ public:
         const Language& language;
         Preferences& preferences;
         SoundTest& sound;
+        Printing& printing;
         std::string zone;  // IANA name of the site's zone, for a new shift
     };
 
@@ -57,6 +61,7 @@ private:
     void askLoudspeaker();
     void askScreen();
     void chooseScreen(const QString& id);
+    void tellPrinted(const PrintOutcome& outcome);
     void showRefusal(const Refusal& refusal);
     void closeAll();
 
@@ -82,6 +87,7 @@ private:
     CardGauge* m_gauge;
     AskPane* m_ask;
     BenchContext m_context;
+    AskPrint m_print;
     int m_columns = 2, m_rows = 2, m_page = 0;
     bool m_asksOutcome = false;  // the next tapped check is asked about
     std::optional<Stamp> m_refusedAt;

@@ -178,7 +178,7 @@ void SetUpPage::renderBar()
     m_duty->setWord(isOpen ? idText(bench.onDuty->id) : tr("who?"));
     m_duty->setLine(tr("on duty"));
     m_duty->setRole(isOpen ? Role::Neutral : Role::Primary);
-    m_screen->setWord(tr("screen …"));
+    m_screen->setWord(tr("screen, labels"));
 }
 
 }  // namespace bathside::ui

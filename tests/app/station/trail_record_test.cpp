@@ -15,6 +15,7 @@
 
 #include "app/station/bench_day.h"
 #include "app/station/delivery_files.h"
+#include "app/station/paper_desk.h"
 #include "core/base/rfc3339.h"
 #include "core/base/simulated_clock.h"
 #include "core/record/verify_export.h"
@@ -296,8 +297,12 @@ TEST_F(TrailRecordTest, theStationsFrameHasBothPages)
     ui::Preferences preferences{ui::Preference{}};
     Mute sound;
     const DeliveryFiles deliveries;
-    const std::unique_ptr<ui::Frame> frame(
-        frameFor(*m_session, language, preferences, sound, deliveries));
+    PaperDesk printing(preferences);
+    const std::unique_ptr<ui::Frame> frame(frameFor(*m_session, {.language = language,
+                                                                 .preferences = preferences,
+                                                                 .sound = sound,
+                                                                 .deliveries = deliveries,
+                                                                 .printing = printing}));
     frame->resize(1280, 800);
     frame->show();
     EXPECT_TRUE(frame->showPage(QString::fromLatin1(ui::Frame::kSetUp)));

@@ -1,3 +1,5 @@
+#include <QDir>
+
 #include "core/bench/next.h"
 #include "tests/ui/bench/stand.h"
 
@@ -74,6 +76,14 @@ void pullAt(Stand& stand, int count, Step step)
         stand.say(MoveOn{each, {}, {}});
         stand.pass(each == Step::Bath ? 65s : 2s);
     }
+}
+
+void mixed(Stand& stand)
+{
+    pullAt(stand, 2, Step::Rinsed);
+    stand.say(MoveOn{Step::Bagged, {}, {}});
+    stand.pass(11s);
+    stand.say(MixBag{});
 }
 
 }  // namespace
@@ -278,6 +288,32 @@ const std::vector<Scene>& scenes()
              s.pass(11s);
              s.say(MixBag{});
              s.tap(QStringLiteral("step"));
+         }},
+        {"label", [](Stand& s) { mixed(s); }},
+        {"label saved",
+         [](Stand& s) {
+             mixed(s);
+             s.papers().outcome.file =
+                 QDir::homePath() +
+                 QStringLiteral("/.local/share/bathside/labels/2026-03-05-B3.pdf");
+             s.tap(QStringLiteral("side"));
+         }},
+        {"label refused",
+         [](Stand& s) {
+             mixed(s);
+             s.papers().outcome = {
+                 {},
+                 QStringLiteral("Label printer, bench 2"),
+                 QDir::homePath() + QStringLiteral("/.local/share/bathside/labels/"
+                                                   "2026-03-05-B3.pdf"),
+                 ui::PrintFault::PrinterRefused};
+             s.tap(QStringLiteral("side"));
+         }},
+        {"label lost",
+         [](Stand& s) {
+             mixed(s);
+             s.papers().outcome = {{}, {}, {}, ui::PrintFault::CannotWrite};
+             s.tap(QStringLiteral("side"));
          }},
     };
     return all;

@@ -30,7 +30,7 @@ TapId nextTapId()
 
 }  // namespace
 
-Stand::Stand(const Panel& panel, const QString& language, As day)
+Stand::Stand(const Panel& panel, const QString& language, As day, ui::Printing* printing)
     : m_clock(morning()),
       m_station({}, m_clock, m_kept, nextTapId),
       m_model(
@@ -43,8 +43,9 @@ Stand::Stand(const Panel& panel, const QString& language, As day)
     ui::theme().setMetrics({panel.pxPerMm, QSizeF(panel.px) / panel.pxPerMm});
     note(StartStation{"0.1.0", {}, day == As::Rehearsal, true, {}});
     note(AdoptCard{defaultCard()});
-    m_frame.addPage(QString::fromLatin1(ui::Frame::kBench),
-                    new ui::BenchPage(m_model, m_language, "Europe/Madrid"));
+    m_frame.addPage(
+        QString::fromLatin1(ui::Frame::kBench),
+        new ui::BenchPage(m_model, m_language, printing ? *printing : m_papers, "Europe/Madrid"));
     m_frame.resize(panel.px);
     m_frame.show();
 }

@@ -10,6 +10,7 @@
 #include "core/station/station.h"
 #include "ui/frame/frame.h"
 #include "ui/models/feedback.h"
+#include "ui/models/printing.h"
 #include "ui/models/station_model.h"
 #include "ui/text/language.h"
 
@@ -40,11 +41,48 @@ public:
     std::vector<Event> all;
 };
 
+/// A way to paper that keeps what it was given; it ends at once, as it is told to.
+class KeptPapers final : public ui::Printing {
+public:
+    using Of = ui::PrintOutcome::Of;
+
+    [[nodiscard]] QStringList printers() const override { return installed; }
+    void printLabel(const ui::BagLabel& label) override
+    {
+        labels.push_back(label);
+        end(Of::Label);
+    }
+    void printTestLabel(const ui::BagLabel& label) override
+    {
+        testLabels.push_back(label);
+        end(Of::TestLabel);
+    }
+    void printSheet(const ui::PlanSheet& sheet) override
+    {
+        sheets.push_back(sheet);
+        end(Of::Sheet);
+    }
+
+    QStringList installed;
+    ui::PrintOutcome outcome{{}, {}, QStringLiteral("/documents/printed.pdf"), {}};
+    std::vector<ui::BagLabel> labels, testLabels;
+    std::vector<ui::PlanSheet> sheets;
+
+private:
+    void end(Of of)
+    {
+        outcome.of = of;
+        emit ended(outcome);
+    }
+};
+
 class Stand {
 public:
     enum class As : std::uint8_t { Rehearsal, Real };
 
-    Stand(const Panel& panel, const QString& language, As day = As::Rehearsal);
+    /// `printing`: in place of the papers that are kept; outlives the stand.
+    Stand(const Panel& panel, const QString& language, As day = As::Rehearsal,
+          ui::Printing* printing = nullptr);
     ~Stand();
 
     /// Says it at the clock's now, as a tap somewhere; must be taken.
@@ -70,12 +108,14 @@ public:
     [[nodiscard]] ui::StationModel& model() { return m_model; }
     [[nodiscard]] ui::Language& language() { return m_language; }
     [[nodiscard]] Kept& kept() { return m_kept; }
+    [[nodiscard]] KeptPapers& papers() { return m_papers; }
     [[nodiscard]] Heard& heard() { return m_heard; }
 
 private:
     SimulatedClock m_clock;
     Kept m_kept;
     Heard m_heard;
+    KeptPapers m_papers;
     ui::Language m_language;
     Station m_station;
     ui::StationModel m_model;

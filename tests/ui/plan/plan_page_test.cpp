@@ -235,13 +235,13 @@ TEST_F(PlanPageTest, theSheetHasTheBagsThatAreStillToBeMade)
 {
     planTwoLines(stand());
     stand().tap(QStringLiteral("plan.print"));
-    ASSERT_EQ(pages.printed.size(), 1U);
-    const ui::PlanSheet& sheet = pages.printed.front();
+    ASSERT_EQ(stand().papers().sheets.size(), 1U);
+    const ui::PlanSheet& sheet = stand().papers().sheets.front();
     ASSERT_EQ(sheet.lines.size(), 2U);
     EXPECT_EQ(sheet.lines[0].bags.size(), 3U);
     EXPECT_EQ(sheet.lines[0].bags[0].pullStart, 7h + 49min);
     EXPECT_TRUE(sheet.rehearsal);
-    EXPECT_TRUE(words().contains(QStringLiteral("/documents/plan.pdf")));
+    EXPECT_TRUE(words().contains(QStringLiteral("/documents/printed.pdf")));
 }
 
 TEST_F(PlanPageTest, theWindowLeadsBackToTheBench)

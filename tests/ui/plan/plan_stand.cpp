@@ -37,16 +37,11 @@ PlanStand::PlanStand(const Panel& panel, const QString& language) : m_pages(pane
 {
     Stand& stand = m_pages.stand();
     stand.planBy(m_days);
-    stand.frame().addPage(
-        QString::fromLatin1(ui::Frame::kPlan),
-        new ui::PlanPage(
-            {.model = stand.model(),
-             .language = stand.language(),
-             .print = [this](const ui::PlanSheet& sheet) -> Result<QString, ui::PrintFault> {
-                 printed.push_back(sheet);
-                 return QStringLiteral("/documents/plan.pdf");
-             },
-             .zone = kZone}));
+    stand.frame().addPage(QString::fromLatin1(ui::Frame::kPlan),
+                          new ui::PlanPage({.model = stand.model(),
+                                            .language = stand.language(),
+                                            .printing = stand.papers(),
+                                            .zone = kZone}));
     stand.say(OpenShift{kZone, {"MK"}, std::chrono::sys_days(std::chrono::year(2026) / 3 / 5)});
 }
 

@@ -1,11 +1,9 @@
 #pragma once
 
-// The plan page beside the others, with the day planned as it goes; the sheet is printed into a
-// list.
+// The plan page beside the others, with the day planned as it goes.
 
 #include "tests/support/local_days.h"
 #include "tests/ui/setup/page_stand.h"
-#include "ui/print/plan_sheet.h"
 
 namespace bathside::test {
 
@@ -17,8 +15,6 @@ public:
     [[nodiscard]] Stand& stand() { return m_pages.stand(); }
     [[nodiscard]] const DayPlan* day();
     void show();
-
-    std::vector<ui::PlanSheet> printed;
 
 private:
     TableDays m_days;

@@ -86,7 +86,11 @@ std::vector<Entry> Trail::entries() const
 }
 
 PageStand::PageStand(const Panel& panel, const QString& language, Stand::As day)
-    : m_preferences({.language = language, .dark = false, .pitchCorrection = 1, .soundDevice = {}}),
+    : m_preferences({.language = language,
+                     .dark = false,
+                     .pitchCorrection = 1,
+                     .soundDevice = {},
+                     .print = {}}),
       m_stand(panel, language, day),
       m_trail(m_stand.kept())
 {
@@ -95,6 +99,7 @@ PageStand::PageStand(const Panel& panel, const QString& language, Stand::As day)
                                                .language = m_stand.language(),
                                                .preferences = m_preferences,
                                                .sound = m_loud,
+                                               .printing = m_stand.papers(),
                                                .zone = "Europe/Madrid"}));
     m_stand.frame().addPage(QString::fromLatin1(ui::Frame::kRecord),
                             new ui::RecordPage(m_stand.model(), m_trail));

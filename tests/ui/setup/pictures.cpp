@@ -42,6 +42,12 @@ void draw(const QDir& folder, const Picture& picture, const Look& look)
         test::liveThroughAMorning(pages.stand());
     else
         setUp(pages);
+    pages.stand().papers().installed = {QStringLiteral("bench_label_printer"),
+                                        QStringLiteral("office"),
+                                        QStringLiteral("Corridor, first floor (colour)"),
+                                        QStringLiteral("lab-2"),
+                                        QStringLiteral("lab-3"),
+                                        QStringLiteral("lab-4")};
     pages.show(picture.page);
     pages.stand().taps(picture.taps);
     if (std::string(picture.name) == "verified")
@@ -81,6 +87,10 @@ int main(int argc, char** argv)
         {"outcome", ui::Frame::kSetUp, {"setup.other", "setup.check.disinfected"}},
         {"screen", ui::Frame::kSetUp, {"setup.screen"}},
         {"size", ui::Frame::kSetUp, {"setup.screen", "ask.size"}},
+        {"labels", ui::Frame::kSetUp, {"setup.screen", "ask.labels"}},
+        {"label-printer", ui::Frame::kSetUp, {"setup.screen", "ask.labels", "ask.label-printer"}},
+        {"label-paper", ui::Frame::kSetUp, {"setup.screen", "ask.labels", "ask.label-paper"}},
+        {"test-label", ui::Frame::kSetUp, {"setup.screen", "ask.labels", "ask.test-label"}},
         {"day", ui::Frame::kRecord, {}},
         {"filter", ui::Frame::kRecord, {"record.filter"}},
         {"mended", ui::Frame::kRecord, {"record.filter", "record.ask.group:7"}},

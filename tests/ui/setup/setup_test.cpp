@@ -228,6 +228,10 @@ std::vector<Look> looks()
         {"duty", {"setup.duty"}, false},
         {"screen", {"setup.screen"}},
         {"size", {"setup.screen", "ask.size"}},
+        {"labels", {"setup.screen", "ask.labels"}},
+        {"label_printer", {"setup.screen", "ask.labels", "ask.label-printer"}},
+        {"label_paper", {"setup.screen", "ask.labels", "ask.label-paper"}},
+        {"test_label", {"setup.screen", "ask.labels", "ask.test-label"}},
     };
     std::vector<Look> all;
     for (const Sight& sight : sights) {

@@ -1,0 +1,66 @@
+// What a machine keeps of its own comes back as it was written; what cannot be read is not set.
+
+#include "app/station/settings.h"
+
+#include <QFile>
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+
+namespace bathside::app {
+namespace {
+
+class SettingsTest : public testing::Test {
+protected:
+    [[nodiscard]] std::filesystem::path file() const
+    {
+        return m_folder.filePath(QStringLiteral("station.conf")).toStdString();
+    }
+    void write(const QByteArray& text) const
+    {
+        QFile out(QString::fromStdString(file().string()));
+        ASSERT_TRUE(out.open(QIODevice::WriteOnly));
+        out.write(text);
+    }
+
+private:
+    QTemporaryDir m_folder;
+};
+
+TEST_F(SettingsTest, comeBackAsTheyWereWritten)
+{
+    ui::Preference written{.language = QStringLiteral("es"),
+                           .dark = true,
+                           .pitchCorrection = 1.25,
+                           .soundDevice = QStringLiteral("usb, 2; \"left\""),
+                           .print = {}};
+    for (const ui::Paper label :
+         {ui::Paper::Label, ui::Paper::Roll, ui::Paper::A4, ui::Paper::Letter}) {
+        for (const ui::Paper sheet : {ui::Paper::A4, ui::Paper::Letter}) {
+            written.print = {QStringLiteral("etiquetas, sala 2"), label, QStringLiteral("office=1"),
+                             sheet};
+            ASSERT_TRUE(writePreference(file(), written));
+            EXPECT_EQ(readPreference(file()), written);
+        }
+    }
+}
+
+TEST_F(SettingsTest, ofAMachineThatHasNoneSaveLabelsAsPdf)
+{
+    const ui::PrintChoice print = readPreference(file()).print;
+    EXPECT_EQ(print, ui::PrintChoice{});
+    EXPECT_TRUE(print.labelPrinter.isEmpty());
+    EXPECT_TRUE(print.sheetPrinter.isEmpty());
+}
+
+TEST_F(SettingsTest, aPaperThatIsNotKnownOrNoSheetIsNotSet)
+{
+    write("label_paper=foolscap\nsheet_paper=62\n");
+    EXPECT_EQ(readPreference(file()).print, ui::PrintChoice{});
+    write("label_paper=62\nsheet_paper=Letter\n");
+    EXPECT_EQ(readPreference(file()).print.labelPaper, ui::Paper::Roll);
+    EXPECT_EQ(readPreference(file()).print.sheetPaper, ui::Paper::Letter);
+}
+
+}  // namespace
+}  // namespace bathside::app
