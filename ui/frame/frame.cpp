@@ -6,7 +6,11 @@
 #include "ui/controls/banner.h"
 #include "ui/controls/pedal.h"
 #include "ui/frame/edge.h"
+#include "ui/frame/scan_listener.h"
+#include "ui/frame/scan_notice.h"
 #include "ui/frame/status_bar.h"
+#include "ui/text/refusals.h"
+#include "ui/text/scans.h"
 #include "ui/theme/theme.h"
 
 namespace bathside::ui {
@@ -17,8 +21,12 @@ Frame::Frame(StationModel& model, const Language& language, QWidget* parent)
       m_rehearsal(new Banner(QStringLiteral("rehearsal"), this)),
       m_status(new StatusBar(model, language, this)),
       m_edge(new Edge(this)),
-      m_pedal(new Pedal(this))
+      m_pedal(new Pedal(this)),
+      m_scanner(new ScanListener(this)),
+      m_notice(new ScanNotice(this))
 {
+    connect(m_scanner, &ScanListener::scanned, this, &Frame::takeScan);
+    connect(&m_model, &StationModel::taken, m_notice, &QWidget::hide);
     connect(&m_model, &StationModel::changed, this, &Frame::follow);
     connect(&theme(), &Theme::changed, this, [this] {
         place();
@@ -66,6 +74,36 @@ void Frame::put(Page* page)
     m_pedal->setTarget(page->step());
     place();
     page->show();
+    m_notice->raise();
+    m_edge->raise();
+}
+
+// In the window no page has it: nothing may ask or open there.
+void Frame::takeScan(const QString& text, const TapStamp& stamp)
+{
+    m_notice->hide();
+    if (!m_model.isInCriticalWindow() && m_current && m_current->usesScan(text, stamp))
+        return;
+    std::optional<Refusal> why;
+    const auto listening = connect(&m_model, &StationModel::refused, this,
+                                   [&why](const Refusal& refusal) { why = refusal; });
+    m_model.say(Scan{text.toStdString()}, stamp.inputMs, QString::fromLatin1(kScanPlace));
+    disconnect(listening);
+    if (why)
+        showRefused(text, *why);
+}
+
+void Frame::showRefused(const QString& text, const Refusal& why)
+{
+    const auto today = std::chrono::floor<std::chrono::days>(m_model.now().wall);
+    const bool isOfLot = why.code == RefusalCode::WrongLot || why.code == RefusalCode::LotExpired ||
+                         why.code == RefusalCode::LotInQuarantine ||
+                         why.code == RefusalCode::LotUnknown;
+    m_notice->say(
+        {.title = scanRefusalWord(why.code),
+         .scanned = scannedText(text, std::chrono::year_month_day(today).year()),
+         .expected = isOfLot ? expectedLotsText(m_model.bench()) : QString(),
+         .why = refusalText(why)});
     m_edge->raise();
 }
 
@@ -101,6 +139,7 @@ void Frame::place()
     top += strip + after;
     if (m_current)
         m_current->setGeometry(margin, top, wide, height() - margin - top);
+    m_notice->setGeometry(margin, top, wide, metrics.ceilPx(ScanNotice::kHighMm));
     m_edge->setGeometry(rect());
 }
 
