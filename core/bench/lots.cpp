@@ -83,10 +83,10 @@ LotId firstWith(const Bench& bench, const ComponentId& component, const LotId& p
         return chosen;
     if (LotId inHand = lotInHand(bench, component); !inHand.empty())
         return inHand;
-    for (const LotId& lot : {planned, lastLot(bench, component)}) {
-        if (has(stores, ampoulesOf(component, lot), pieces))
-            return lot;
-    }
+    if (has(stores, ampoulesOf(component, planned), 1))  // the plan knows how many it takes
+        return planned;
+    if (LotId last = lastLot(bench, component); has(stores, ampoulesOf(component, last), pieces))
+        return last;
     return firstToExpire(stores, component, pieces);
 }
 

@@ -3,17 +3,29 @@
 #include <QEvent>
 #include <QPainter>
 
+#include "core/scan/scanned_code.h"
 #include "ui/controls/banner.h"
 #include "ui/controls/pedal.h"
 #include "ui/frame/edge.h"
 #include "ui/frame/scan_listener.h"
 #include "ui/frame/scan_notice.h"
 #include "ui/frame/status_bar.h"
+#include "ui/text/faults.h"
 #include "ui/text/refusals.h"
 #include "ui/text/scans.h"
 #include "ui/theme/theme.h"
 
 namespace bathside::ui {
+namespace {
+
+/// Where it helps to know which lot is expected.
+bool isOfLot(RefusalCode code)
+{
+    return code == RefusalCode::WrongLot || code == RefusalCode::LotExpired ||
+           code == RefusalCode::LotInQuarantine || code == RefusalCode::LotUnknown;
+}
+
+}  // namespace
 
 Frame::Frame(StationModel& model, const Language& language, QWidget* parent)
     : QWidget(parent),
@@ -96,14 +108,13 @@ void Frame::takeScan(const QString& text, const TapStamp& stamp)
 void Frame::showRefused(const QString& text, const Refusal& why)
 {
     const auto today = std::chrono::floor<std::chrono::days>(m_model.now().wall);
-    const bool isOfLot = why.code == RefusalCode::WrongLot || why.code == RefusalCode::LotExpired ||
-                         why.code == RefusalCode::LotInQuarantine ||
-                         why.code == RefusalCode::LotUnknown;
-    m_notice->say(
-        {.title = scanRefusalWord(why.code),
-         .scanned = scannedText(text, std::chrono::year_month_day(today).year()),
-         .expected = isOfLot ? expectedLotsText(m_model.bench()) : QString(),
-         .why = refusalText(why)});
+    const auto year = std::chrono::year_month_day(today).year();
+    const auto code = scannedCodeFrom(text.toStdString(), year);
+    const QString expected = isOfLot(why.code) ? expectedLotsText(m_model.bench()) : QString();
+    m_notice->say({.title = scanRefusalWord(why.code),
+                   .scanned = scannedText(text, year),
+                   .expected = expected,
+                   .why = code ? refusalText(why) : faultText(code.error())});
     m_edge->raise();
 }
 

@@ -61,7 +61,8 @@ QList<PlacedText> ScanNotice::texts() const
     const Metrics& metrics = theme().metrics();
     const QColor ink = theme().tone(kRole).ink;
     const double pad = metrics.px(kPadMm);
-    QRectF rest = QRectF(rect()).adjusted(markRoom().right() + 2 * pad, pad / 2, -2 * pad, -pad / 2);
+    QRectF rest =
+        QRectF(rect()).adjusted(markRoom().right() + 2 * pad, pad / 2, -2 * pad, -pad / 2);
     const auto left = Qt::AlignLeft | Qt::AlignVCenter;
     QList<PlacedText> placed;
     const auto line = [&](const QString& text, double share, const TextWish& wish) {

@@ -15,8 +15,8 @@ public:
     static constexpr double kHighMm = 40;
 
     struct Words {
-        QString title;               // in capitals
-        QString scanned, expected{}; // empty: not shown
+        QString title;                // in capitals
+        QString scanned, expected{};  // empty: not shown
         QString why;
     };
 

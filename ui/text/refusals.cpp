@@ -74,8 +74,7 @@ QString fieldText(const Refusal& refusal)
     if (word == "text")
         return RefusalText::tr("the text", "what is outside what can be");
     if (word == "code")
-        return RefusalText::tr("the code was misread, scan it again",
-                               "what is outside what can be");
+        return RefusalText::tr("the scanned code", "what is outside what can be");
     const QString ofStock = stockFieldText(word);
     return ofStock.isEmpty() ? fromCore(word) : ofStock;
 }
@@ -235,7 +234,8 @@ QString refusalText(const Refusal& refusal, const Card* card, const std::string&
             return RefusalText::tr("There is no such vessel. Describe it first.");
         case RefusalCode::WrongLot:
             return refusal.detail.empty()
-                       ? RefusalText::tr("Nothing of that lot belongs into the next bag. Put it back.")
+                       ? RefusalText::tr(
+                             "Nothing of that lot belongs into the next bag. Put it back.")
                        : RefusalText::tr(
                              "Put it back and take lot %1, or choose the other one in the stores.")
                              .arg(detail);

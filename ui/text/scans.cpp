@@ -74,9 +74,8 @@ QString expectedLotsText(const Bench& bench)
     }
     if (const Bag* bag = bench.bagBeingMadeUp(); bag && !bag->diluentLot.empty())
         lots.append(ScanText::tr("diluent lot %1").arg(idText(bag->diluentLot)));
-    return lots.isEmpty()
-               ? QString()
-               : ScanText::tr("Expected: %1").arg(lots.join(QStringLiteral(" · ")));
+    return lots.isEmpty() ? QString()
+                          : ScanText::tr("Expected: %1").arg(lots.join(QStringLiteral(" · ")));
 }
 
 }  // namespace bathside::ui
