@@ -32,7 +32,11 @@ bool StoresPage::usesScan(const QString& text, const TapStamp& stamp)
     const std::vector<Stock> known = stockOf(*code, stores);
     const StoreReceived draft = receiptOf(*code, *lot);
     put(View::Lots);
-    ask(stamp, [&] { known.empty() ? askReceipt(m_context, draft) : askScanned(known); });
+    ask(stamp, [&] {
+        if (known.empty())
+            return askReceipt(m_context, draft);
+        askScanned(known);
+    });
     return true;
 }
 
