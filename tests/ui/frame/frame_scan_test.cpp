@@ -26,6 +26,8 @@ protected:
     FrameScan()
     {
         fill(stand());
+        for (const Check& check : bench().card->content().checks)
+            stand().say(RecordCheck{check.id, true, {}});
         stand().frame().activateWindow();
         QApplication::processEvents();
     }
