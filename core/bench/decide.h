@@ -75,11 +75,12 @@ enum class RefusalCode : std::uint8_t {
     NoSuchDeviation,
     NoSuchNote,
     NoSuchVessel,
+    WrongLot,  // scanned, and another is expected; detail: that one, empty: none of its sort
 };
 
 template <>
 struct Names<RefusalCode> {
-    static constexpr std::array<std::string_view, 58> all{"no card",
+    static constexpr std::array<std::string_view, 59> all{"no card",
                                                           "shift not open",
                                                           "shift already open",
                                                           "ampoule still open",
@@ -136,7 +137,8 @@ struct Names<RefusalCode> {
                                                           "no pin",
                                                           "no such deviation",
                                                           "no such note",
-                                                          "no such vessel"};
+                                                          "no such vessel",
+                                                          "wrong lot"};
 };
 
 struct Refusal {

@@ -78,6 +78,19 @@ std::vector<Fact> swapped(const Context& now, AmpouleRef said, AmpouleRef truth,
     return corrections;
 }
 
+/// The ampoule was of the lot that was scanned: what the record has otherwise is corrected.
+std::vector<Fact> identified(const Context& now, const Question& asked, int no)
+{
+    const Ampoule* ampoule = now.bench.ampoule({std::stoi(asked.subject.id), no});
+    const Seq out = ampoule->when(Step::Out)->seq;
+    std::vector<Fact> corrections;
+    if (asked.of && *asked.of != ampoule->component)
+        corrections.emplace_back(FactCorrected{out, "component", asked.of->text, asked.id});
+    if (asked.lot != ampoule->lot)
+        corrections.emplace_back(FactCorrected{out, "lot", asked.lot.text, asked.id});
+    return corrections;
+}
+
 }  // namespace
 
 Decision on(const Context& now, const TakeBack& meant)
@@ -130,7 +143,7 @@ Decision on(const Context& now, const Correct& meant)
 
 Decision on(const Context& now, const Answer& meant)
 {
-    const auto open = questions(now.bench);
+    const auto open = questions(now.state);
     // by its id, or by the beginning of it while only one question begins so
     const auto begins = [&](const Question& question) {
         return question.id.starts_with(meant.question);
@@ -152,6 +165,9 @@ Decision on(const Context& now, const Answer& meant)
         said.emplace_back(
             QuestionAnswered{"which broke " + toText(subjectOf(truth)), meant.choice});
     }
+    if (asked->kind == QuestionKind::WhichAmpoule && meant.choice != kNoneOfThem)
+        std::ranges::move(identified(now, *asked, std::stoi(meant.choice)),
+                          std::back_inserter(said));
     if (asked->kind == QuestionKind::WaterChanged && meant.choice == "yes")
         said.emplace_back(BathChanged{asked->id});
     return said;

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "core/bench/decide_rows.h"
+#include "core/bench/lots.h"
 
 namespace bathside::rows {
 namespace {
@@ -49,8 +50,8 @@ public:
             if (const auto bad = unfit(m_now.bench.stores, ampoulesOf(component, one.lot));
                 bad && !m_open && !one.lot.empty())
                 return failure(*bad);
-            said.emplace_back(
-                AmpouleOut{ref, component, one.lot.empty() ? impliedLot(component) : one.lot});
+            said.emplace_back(AmpouleOut{
+                ref, component, one.lot.empty() ? expectedLot(m_now.bench, component) : one.lot});
         }
         return said;
     }
@@ -73,26 +74,6 @@ private:
         };
         const auto missing = std::ranges::find_if_not(recipe, there);
         return missing == recipe.end() ? recipe.front().id : missing->id;
-    }
-
-    /// The one chosen, else as the last one, else the one that goes first.
-    [[nodiscard]] LotId impliedLot(const ComponentId& component) const
-    {
-        const Stores& stores = m_now.bench.stores;
-        const LotId last = stores.chosen.contains(component) ? LotId{} : lastLot(component);
-        return last.empty() ? lotToUse(stores, component) : last;
-    }
-
-    [[nodiscard]] LotId lastLot(const ComponentId& component) const
-    {
-        for (auto pull = m_now.bench.pulls.rbegin(); pull != m_now.bench.pulls.rend(); ++pull) {
-            for (auto ampoule = pull->ampoules.rbegin(); ampoule != pull->ampoules.rend();
-                 ++ampoule) {
-                if (ampoule->component == component)
-                    return ampoule->lot;
-            }
-        }
-        return {};
     }
 
     const Context& m_now;

@@ -19,8 +19,11 @@ struct Context {
 Decision on(const Context&, const OpenShift&);      Decision on(const Context&, const CloseShift&);
 Decision on(const Context&, const TakeDuty&);       Decision on(const Context&, const RecordCheck&);
 Decision on(const Context&, const OverrideCheck&);  Decision on(const Context&, const MakeNote&);
-Decision on(const Context&, const Scan&);           Decision on(const Context&, const PlanPull&);
 Decision on(const Context&, const TakeReading&);    Decision on(const Context&, const ChangeWater&);
+Decision on(const Context&, const PlanPull&);
+
+// decide_scan.cpp
+Decision on(const Context&, const Scan&);
 
 Decision on(const Context&, const StartBag&);       Decision on(const Context&, const InspectBag&);
 Decision on(const Context&, const DrawDiluent&);    Decision on(const Context&, const MixBag&);

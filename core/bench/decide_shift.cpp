@@ -187,11 +187,4 @@ Decision on(const Context&, const MakeNote& meant)
     return facts(NoteMade{meant.text});
 }
 
-Decision on(const Context&, const Scan& meant)
-{
-    if (meant.text.empty())
-        return refuse(RefusalCode::BadValue, {}, "text");
-    return facts(CodeScanned{meant.text});
-}
-
 }  // namespace bathside::rows

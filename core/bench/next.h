@@ -4,9 +4,10 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
-#include "core/bench/bench.h"
+#include "core/bench/state.h"
 
 namespace bathside {
 
@@ -55,8 +56,10 @@ enum class QuestionKind : std::uint8_t {
     ThawedShort,
     WhichBroke,
     AnyoneHurt,
-    WaterChanged
+    WaterChanged,
+    WhichAmpoule  // was it that a lot was scanned of
 };
+inline constexpr std::string_view kNoneOfThem = "none";  // of the pull's ampoules
 
 struct Question {
     std::string id;
@@ -64,10 +67,15 @@ struct Question {
     Subject subject;
     LimitName limit{};                 // for WhyLate
     std::vector<std::string> choices;  // words of the trail; ui/text translates the fixed ones
+    LotId lot{};                       // for WhichAmpoule: as scanned
+    std::optional<ComponentId> of{};   // and what it is of, where the stores know it
 };
 /// What has to be explained and is not yet, oldest first. Ask none of it within the critical
 /// window.
 [[nodiscard]] std::vector<Question> questions(const Bench& bench);
+/// That, and then what each lot was on that was scanned within a window, where the record cannot
+/// tell or says otherwise.
+[[nodiscard]] std::vector<Question> questions(const State& state);
 
 /// Birds the bag has served on its line, and what is left of its volume by the card's dose.
 [[nodiscard]] std::int64_t birdsServed(const Bench& bench, const Bag& bag);

@@ -22,7 +22,7 @@ struct Item {
     void (*ask)(BenchContext&);
 };
 
-std::vector<Item> shiftItems(const Bench& bench)
+std::vector<Item> shiftItems(const State& state)
 {
     std::vector<Item> items{
         {"reading", MenuText::tr("bath reading …"), askReading},
@@ -37,7 +37,7 @@ std::vector<Item> shiftItems(const Bench& bench)
         {"duty", MenuText::tr("who is on duty …"), askDuty},
         {"close-shift", MenuText::tr("end of shift …"), askCloseShift},
     };
-    if (!questions(bench).empty())
+    if (!questions(state).empty())
         items.insert(items.begin(), {"questions", MenuText::tr("open questions …"), askQuestion});
     return items;
 }
@@ -47,7 +47,7 @@ std::vector<Item> shiftItems(const Bench& bench)
 void askMore(BenchContext& context)
 {
     const std::vector<Item> items =
-        context.bench().shiftIsOpen() ? shiftItems(context.bench()) : std::vector<Item>{};
+        context.bench().shiftIsOpen() ? shiftItems(context.model.state()) : std::vector<Item>{};
     QList<Choice> choices;
     for (const Item& item : items)
         choices.append({.id = QString::fromLatin1(item.id), .word = item.word});

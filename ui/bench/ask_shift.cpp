@@ -196,7 +196,7 @@ void askCloseShift(BenchContext& context)
 
 void askQuestion(BenchContext& context)
 {
-    const auto open = questions(context.bench());
+    const auto open = questions(context.model.state());
     if (open.empty())
         return context.asker.close();
     const Question& question = open.front();

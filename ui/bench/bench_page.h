@@ -10,6 +10,7 @@
 
 #include <vector>
 
+#include "core/scan/own_code.h"
 #include "ui/bench/ask_pane.h"
 #include "ui/bench/bench_context.h"
 #include "ui/bench/bench_layout.h"
@@ -38,6 +39,8 @@ public:
               QWidget* parent = nullptr);
 
     [[nodiscard]] TapButton* step() override;
+    /// A bag's code opens its pane; a lot that is planned on the screen is chosen by being scanned.
+    bool usesScan(const QString& text, const TapStamp& stamp) override;
     [[nodiscard]] const PullDraft& draft() const noexcept { return m_draft; }
 
 protected:
@@ -63,6 +66,10 @@ private:
     void ask(const TapStamp& stamp, const std::function<void()>& question);
     void putOff();
     void showRefusal(const Refusal& refusal);
+
+    // scans (bench_scan.cpp)
+    void showScannedBag(const BagCode& code, const QString& text, const TapStamp& stamp);
+    void planScanned(const Stock& of, const QString& text, const TapStamp& stamp);
 
     // what is shown (bench_render.cpp)
     void place();

@@ -169,7 +169,7 @@ void BenchPage::followWindow()
         m_ask->close();
         return;
     }
-    if (!m_ask->isOpen() && !m_questionsWait && !questions(m_model.bench()).empty())
+    if (!m_ask->isOpen() && !m_questionsWait && !questions(m_model.state()).empty())
         askQuestion(m_context);
 }
 

@@ -3,13 +3,29 @@
 #include <QEvent>
 #include <QPainter>
 
+#include "core/scan/scanned_code.h"
 #include "ui/controls/banner.h"
 #include "ui/controls/pedal.h"
 #include "ui/frame/edge.h"
+#include "ui/frame/scan_listener.h"
+#include "ui/frame/scan_notice.h"
 #include "ui/frame/status_bar.h"
+#include "ui/text/faults.h"
+#include "ui/text/refusals.h"
+#include "ui/text/scans.h"
 #include "ui/theme/theme.h"
 
 namespace bathside::ui {
+namespace {
+
+/// Where it helps to know which lot is expected.
+bool isOfLot(RefusalCode code)
+{
+    return code == RefusalCode::WrongLot || code == RefusalCode::LotExpired ||
+           code == RefusalCode::LotInQuarantine || code == RefusalCode::LotUnknown;
+}
+
+}  // namespace
 
 Frame::Frame(StationModel& model, const Language& language, QWidget* parent)
     : QWidget(parent),
@@ -17,8 +33,12 @@ Frame::Frame(StationModel& model, const Language& language, QWidget* parent)
       m_rehearsal(new Banner(QStringLiteral("rehearsal"), this)),
       m_status(new StatusBar(model, language, this)),
       m_edge(new Edge(this)),
-      m_pedal(new Pedal(this))
+      m_pedal(new Pedal(this)),
+      m_scanner(new ScanListener(this)),
+      m_notice(new ScanNotice(this))
 {
+    connect(m_scanner, &ScanListener::scanned, this, &Frame::takeScan);
+    connect(&m_model, &StationModel::taken, m_notice, &QWidget::hide);
     connect(&m_model, &StationModel::changed, this, &Frame::follow);
     connect(&theme(), &Theme::changed, this, [this] {
         place();
@@ -66,6 +86,35 @@ void Frame::put(Page* page)
     m_pedal->setTarget(page->step());
     place();
     page->show();
+    m_notice->raise();
+    m_edge->raise();
+}
+
+// In the window no page has it: nothing may ask or open there.
+void Frame::takeScan(const QString& text, const TapStamp& stamp)
+{
+    m_notice->hide();
+    if (!m_model.isInCriticalWindow() && m_current && m_current->usesScan(text, stamp))
+        return;
+    std::optional<Refusal> why;
+    const auto listening = connect(&m_model, &StationModel::refused, this,
+                                   [&why](const Refusal& refusal) { why = refusal; });
+    m_model.say(Scan{text.toStdString()}, stamp.inputMs, QString::fromLatin1(kScanPlace));
+    disconnect(listening);
+    if (why)
+        showRefused(text, *why);
+}
+
+void Frame::showRefused(const QString& text, const Refusal& why)
+{
+    const auto today = std::chrono::floor<std::chrono::days>(m_model.now().wall);
+    const auto year = std::chrono::year_month_day(today).year();
+    const auto code = scannedCodeFrom(text.toStdString(), year);
+    const QString expected = isOfLot(why.code) ? expectedLotsText(m_model.bench()) : QString();
+    m_notice->say({.title = scanRefusalWord(why.code),
+                   .scanned = scannedText(text, year),
+                   .expected = expected,
+                   .why = code ? refusalText(why) : faultText(code.error())});
     m_edge->raise();
 }
 
@@ -101,6 +150,7 @@ void Frame::place()
     top += strip + after;
     if (m_current)
         m_current->setGeometry(margin, top, wide, height() - margin - top);
+    m_notice->setGeometry(margin, top, wide, metrics.ceilPx(ScanNotice::kHighMm));
     m_edge->setGeometry(rect());
 }
 

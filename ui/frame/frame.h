@@ -4,7 +4,8 @@
 // between pages.
 //
 // In the critical window the bench is shown and cannot be left. The pedal (ui/controls/pedal.h)
-// presses the page's own step. UI thread only.
+// presses the page's own step. What is scanned goes to the page or is said; what is refused of it
+// is shown over any page. UI thread only.
 
 #include <QWidget>
 #include <map>
@@ -18,12 +19,15 @@ namespace bathside::ui {
 class Banner;
 class Edge;
 class Pedal;
+class ScanListener;
+class ScanNotice;
 class StatusBar;
 
 class Frame final : public QWidget {
     Q_OBJECT
 
 public:
+    static constexpr auto kScanPlace = "scan";  // where a scan lands, as a tap does
     static constexpr auto kBench = "bench", kSetUp = "setup", kRecord = "record",
                           kStores = "stores", kPlan = "plan";
 
@@ -48,12 +52,16 @@ private:
     void follow();
     void render();
     void put(Page* page);
+    void takeScan(const QString& text, const TapStamp& stamp);
+    void showRefused(const QString& text, const Refusal& why);
 
     StationModel& m_model;
     Banner* m_rehearsal;
     StatusBar* m_status;
     Edge* m_edge;
     Pedal* m_pedal;
+    ScanListener* m_scanner;
+    ScanNotice* m_notice;
     std::map<QString, Page*> m_pages;
     Page* m_current = nullptr;
 };

@@ -8,6 +8,8 @@
 
 #include <QWidget>
 
+#include "ui/controls/tap_stamp.h"
+
 namespace bathside::ui {
 
 class TapButton;
@@ -20,6 +22,13 @@ public:
 
     /// What the pedal and Space press while this page shows; null: nothing.
     [[nodiscard]] virtual TapButton* step() { return nullptr; }
+    /// A code was scanned while this page shows, outside the critical window. True: the page has
+    /// dealt with it; else the frame says it.
+    virtual bool usesScan([[maybe_unused]] const QString& text,
+                          [[maybe_unused]] const TapStamp& stamp)
+    {
+        return false;
+    }
 
 signals:
     /// Asks for the page of that id; the frame says no within the critical window.

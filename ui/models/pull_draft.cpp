@@ -1,7 +1,9 @@
 #include "ui/models/pull_draft.h"
 
 #include <algorithm>
-#include <map>
+#include <utility>
+
+#include "core/bench/lots.h"
 
 namespace bathside::ui {
 namespace {
@@ -20,22 +22,20 @@ Composition compositionOf(const Bench& bench, const BagId& bag)
     return found;
 }
 
-/// The bag before the one being made up that has the most recent ampoules.
+/// As many of each component as the bag before has that has the most recent ampoules, of the lots
+/// that are expected now.
 Composition lastComposition(const Bench& bench, const BagId& current)
 {
     for (auto bag = bench.bags.rbegin(); bag != bench.bags.rend(); ++bag) {
         if (bag->id == current)
             continue;
-        if (auto found = compositionOf(bench, bag->id); !found.empty())
+        auto found = compositionOf(bench, bag->id);
+        for (auto& [component, lot] : found)
+            lot = expectedLot(bench, component);
+        if (!found.empty())
             return found;
     }
     return {};
-}
-
-LotId lastLot(const Bench& bench, const ComponentId& component)
-{
-    const auto lots = knownLots(bench, component);
-    return lots.empty() ? LotId{} : lots.front();
 }
 
 Composition oneOfEach(const Bench& bench)
@@ -44,16 +44,16 @@ Composition oneOfEach(const Bench& bench)
     if (!bench.card)
         return found;
     for (const Component& component : bench.card->content().recipe)
-        found.emplace_back(component.id, lastLot(bench, component.id));
+        found.emplace_back(component.id, expectedLot(bench, component.id));
     return found;
 }
 
-/// Where the stores keep no lots of a component, the one that was used last.
+/// A lot that a person has chosen goes before the plan's.
 Composition plannedComposition(const Bench& bench, const NextBag& planned)
 {
     Composition found;
     for (const NextBag::Part& part : planned.parts) {
-        const LotId lot = part.lot.empty() ? lastLot(bench, part.component) : part.lot;
+        const LotId lot = expectedLot(bench, part.component, part.lot);
         found.insert(found.end(), static_cast<std::size_t>(part.ampoules), {part.component, lot});
     }
     return found;
@@ -87,6 +87,7 @@ void PullDraft::follow(const Bench& bench, const NextBag* planned)
     const int closed = closedPulls(bench);
     if (const Pull* pull = bench.openPull())
         followPull(*pull);
+    followChoice(bench.stores);
     if (current == m_bag && closed == m_closedPulls)
         return;
     m_bag = current;
@@ -107,6 +108,15 @@ void PullDraft::followPull(const Pull& pull)
         last = std::max({last, out, lost});
     }
     m_seen = last;
+}
+
+void PullDraft::followChoice(const Stores& stores)
+{
+    for (const auto& [component, choice] : stores.chosen) {
+        LotId& known = m_chosen[component];
+        if (std::exchange(known, choice.lot) != choice.lot)
+            setLotOf(component, choice.lot);
+    }
 }
 
 /// The first of its like: same lot if there is one, else the same component.
@@ -160,6 +170,21 @@ void PullDraft::setLot(std::size_t index, const LotId& lot)
         if (other.component == m_ampoules[index].component && other.lot.empty())
             other.lot = lot;
     }
+}
+
+void PullDraft::setLotOf(const ComponentId& component, const LotId& lot)
+{
+    for (AmpouleTaken& each : m_ampoules) {
+        if (each.component == component)
+            each.lot = lot;
+    }
+}
+
+bool PullDraft::has(const ComponentId& component, const LotId& lot) const
+{
+    return std::ranges::any_of(m_ampoules, [&](const AmpouleTaken& each) {
+        return each.component == component && each.lot == lot;
+    });
 }
 
 std::vector<AmpouleTaken> suggestedPull(const Bench& bench, const NextBag* planned)

@@ -3,10 +3,12 @@
 // The ampoules that are going to be taken out: composed on the screen before they leave the
 // cryogen.
 //
-// Not a fact until it is tapped. Suggested from what the bags before this one had. An ampoule that
-// comes out leaves it, and one lost within a small pull puts its like forward. Values only, no
-// clock.
+// Not a fact until it is tapped. Suggested from what the bags before this one had, of the lots that
+// are expected now; a lot that is chosen, by a tap or a scan, replaces the others of its component.
+// An ampoule that comes out leaves it, and one lost within a small pull puts its like forward.
+// Values only, no clock.
 
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -34,14 +36,19 @@ public:
     void add(AmpouleTaken ampoule);
     void removeAt(std::size_t index);
     void setLot(std::size_t index, const LotId& lot);
+    /// Of all its ampoules of that component.
+    void setLotOf(const ComponentId& component, const LotId& lot);
+    [[nodiscard]] bool has(const ComponentId& component, const LotId& lot) const;
     void clear() { m_ampoules.clear(); }
 
 private:
     void followPull(const Pull& pull);
+    void followChoice(const Stores& stores);
     void leave(const Ampoule& ampoule);
     void replace(const Pull& pull, const Ampoule& lost);
 
     std::vector<AmpouleTaken> m_ampoules;
+    std::map<ComponentId, LotId> m_chosen;  // as last followed
     std::optional<BagId> m_bag;
     int m_closedPulls = 0;
     Seq m_seen = 0;  // last event of the open pull that was followed

@@ -10,8 +10,9 @@ namespace bathside::ui {
 /// What may be done with that lot: count, move, take out, set apart, release, allow, use next.
 void askLot(BenchContext& context, const Stock& of);
 
-/// A delivery typed: what, its lot, doses and expiry, where, how many.
-void askReceipt(BenchContext& context);
+/// A delivery typed: what, its lot, doses and expiry, where, how many. What `known` has of lot and
+/// expiry is not asked.
+void askReceipt(BenchContext& context, const StoreReceived& known = {});
 
 /// A place for something of that kind: one that is in use already, or a new one by its parts.
 void askStockPlace(BenchContext& context, StockKind kind, const QString& title,

@@ -67,6 +67,8 @@ void askTitre(BenchContext& context, const StoreReceived& draft)
 /// Eight digits, as certificates print a day: year, month, day.
 void askExpiry(BenchContext& context, const StoreReceived& draft)
 {
+    if (draft.expires)
+        return askTitre(context, draft);
     constexpr qint64 kFirst = 20200101, kLast = 20991231;
     context.asker.number(
         whole(ReceiptText::tr("Good to which day? Year, month, day, e.g. 20270131"), kFirst, kLast),
@@ -109,6 +111,8 @@ void askLotsOwn(BenchContext& context, StoreReceived draft)
 
 void askLotName(BenchContext& context, const StoreReceived& draft)
 {
+    if (!draft.of.lot.empty())
+        return askLotsOwn(context, draft);
     context.asker.text({.title = ReceiptText::tr("Lot of %1").arg(itemText(draft.of)),
                         .shortest = 1,
                         .longest = kLongestName,
@@ -148,14 +152,14 @@ void askVolume(BenchContext& context, const StoreReceived& draft)
                          });
 }
 
-void askConsumable(BenchContext& context)
+void askConsumable(BenchContext& context, const StoreReceived& known)
 {
     context.asker.text({.title = ReceiptText::tr("Which consumable?"),
                         .shortest = 1,
                         .longest = kLongestName,
                         .suggested = {}},
-                       [&context](const QString& name, const AnswerTap&) {
-                           StoreReceived draft;
+                       [&context, known](const QString& name, const AnswerTap&) {
+                           StoreReceived draft = known;
                            draft.of.kind = StockKind::Consumable;
                            draft.of.item = name.trimmed().toLower().toStdString();
                            askPlace(context, draft);
@@ -182,13 +186,17 @@ QList<Choice> sorts(const Bench& bench)
 
 }  // namespace
 
-void askReceipt(BenchContext& context)
+void askReceipt(BenchContext& context, const StoreReceived& known)
 {
     if (!context.bench().card)
         return context.model.refuse({RefusalCode::NoCard, {}, {}});
-    context.asker.choose(ReceiptText::tr("What came in?"), sorts(context.bench()),
-                         [&context](const QString& id, const AnswerTap&) {
-                             StoreReceived draft;
+    const QString title =
+        known.of.lot.empty()
+            ? ReceiptText::tr("What came in?")
+            : ReceiptText::tr("Lot %1 is new here. What is it?").arg(idText(known.of.lot));
+    context.asker.choose(title, sorts(context.bench()),
+                         [&context, known](const QString& id, const AnswerTap&) {
+                             StoreReceived draft = known;
                              if (id.startsWith(QLatin1String("ampoule:"))) {
                                  draft.of.item = id.mid(8).toStdString();
                                  return askLotName(context, draft);
@@ -203,7 +211,7 @@ void askReceipt(BenchContext& context)
                                  return askPlace(context, draft);
                              }
                              if (id == QLatin1String("consumable"))
-                                 return askConsumable(context);
+                                 return askConsumable(context, known);
                              context.asker.close();
                          });
 }

@@ -38,6 +38,9 @@ public:
 
     explicit StoresPage(Parts parts, QWidget* parent = nullptr);
 
+    /// A label opens what can be done with its lot; a lot that is new here, the receipt.
+    bool usesScan(const QString& text, const TapStamp& stamp) override;
+
 protected:
     void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
@@ -59,6 +62,9 @@ private:
     void put(View view);
     void showSheet(const Sheet& sheet);
     void showRefusal(const Refusal& refusal);
+
+    // scans (stores_scan.cpp)
+    void askScanned(const std::vector<Stock>& known);
 
     // what is shown (stores_render.cpp)
     void place();

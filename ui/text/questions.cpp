@@ -29,6 +29,7 @@ constexpr std::array kFixed{
     FixedChoice{"other", QT_TRANSLATE_NOOP("Question", "Something else")},
     FixedChoice{"yes", QT_TRANSLATE_NOOP("Question", "Yes")},
     FixedChoice{"no", QT_TRANSLATE_NOOP("Question", "No")},
+    FixedChoice{"none", QT_TRANSLATE_NOOP("Question", "None of these")},
 };
 
 QString whyLate(const Question& question)
@@ -59,6 +60,9 @@ QString questionText(const Question& question)
             return QuestionText::tr("Was anybody hurt?");
         case QuestionKind::WaterChanged:
             return QuestionText::tr("Has the bath water been changed?");
+        case QuestionKind::WhichAmpoule:
+            return QuestionText::tr("Lot %1 was scanned. Which ampoule was it?")
+                .arg(idText(question.lot));
     }
     Q_UNREACHABLE();
 }
@@ -69,7 +73,7 @@ QString choiceText(QuestionKind kind, const std::string& choice)
         if (fixed.word == choice)
             return QuestionText::tr(fixed.text);
     }
-    if (kind == QuestionKind::WhichBroke)
+    if (kind == QuestionKind::WhichBroke || kind == QuestionKind::WhichAmpoule)
         return QuestionText::tr("ampoule %1").arg(fromCore(choice));
     return fromCore(choice);
 }

@@ -73,6 +73,8 @@ QString fieldText(const Refusal& refusal)
         return RefusalText::tr("the place of the cane", "what is outside what can be");
     if (word == "text")
         return RefusalText::tr("the text", "what is outside what can be");
+    if (word == "code")
+        return RefusalText::tr("the scanned code", "what is outside what can be");
     const QString ofStock = stockFieldText(word);
     return ofStock.isEmpty() ? fromCore(word) : ofStock;
 }
@@ -230,6 +232,13 @@ QString refusalText(const Refusal& refusal, const Card* card, const std::string&
             return RefusalText::tr("There is no such note in this shift.");
         case RefusalCode::NoSuchVessel:
             return RefusalText::tr("There is no such vessel. Describe it first.");
+        case RefusalCode::WrongLot:
+            return refusal.detail.empty()
+                       ? RefusalText::tr(
+                             "Nothing of that lot belongs into the next bag. Put it back.")
+                       : RefusalText::tr(
+                             "Put it back and take lot %1, or choose the other one in the stores.")
+                             .arg(detail);
     }
     Q_UNREACHABLE();
 }

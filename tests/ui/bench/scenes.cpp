@@ -1,5 +1,6 @@
 #include <QDir>
 
+#include "core/base/day.h"
 #include "core/bench/next.h"
 #include "tests/ui/bench/stand.h"
 
@@ -17,6 +18,21 @@ void openShift(Stand& stand)
         stand.say(RecordCheck{check.id, true, {}});
     stand.note(ProveSound{"loudspeaker"});
     stand.say(TakeReading{{"hand"}, MilliCelsius{28'100}});
+}
+
+/// Two lots of the one component, one of the other; K07-112 goes first.
+void receiveLots(Stand& stand)
+{
+    const auto line = [](const char* component, const char* lot, const char* expires) {
+        return StoreReceived{.of = ampoulesOf({component}, {lot}),
+                             .place = "cane 1",
+                             .count = 6,
+                             .doses = 2000,
+                             .expires = dayFrom(expires)};
+    };
+    stand.say(Receive{{line("serotype 3", "K07-112", "2026-12-31"),
+                       line("serotype 3", "K09-200", "2027-06-30"),
+                       line("serotype 1", "R22-019", "2027-02-28")}});
 }
 
 void startBag(Stand& stand, const char* name)
@@ -135,6 +151,32 @@ const std::vector<Scene>& scenes()
          [](Stand& s) {
              twoInUse(s);
              drawn(s, "B3");
+         }},
+        {"wrong lot",
+         [](Stand& s) {
+             twoInUse(s);
+             receiveLots(s);
+             drawn(s, "B3");
+             s.scan(QStringLiteral("]d2010952123450001817270630") + QStringLiteral("10K09-200"));
+         }},
+        {"misread",
+         [](Stand& s) {
+             openShift(s);
+             s.scan(QStringLiteral("(01)09521234500019(10)K07"));
+         }},
+        {"which ampoule",
+         [](Stand& s) {
+             openShift(s);
+             receiveLots(s);
+             drawn(s, "B1");
+             out(s, 2);
+             s.pass(4s);
+             s.say(MoveOn{Step::Bath, {}, {}});
+             s.scan(QStringLiteral("(10)K09-200"));
+             s.pass(70s);
+             s.say(MoveOn{Step::Diluent, {}, {}});
+             s.say(MoveOn{Step::Bagged, {}, {}});
+             s.pass(11s);
          }},
         {"out", [](Stand& s) { pullAt(s, 3, Step::Out); }},
         {"in bath", [](Stand& s) { pullAt(s, 3, Step::Bath); }},

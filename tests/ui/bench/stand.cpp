@@ -2,7 +2,9 @@
 
 #include <QApplication>
 #include <QFile>
+#include <QKeyEvent>
 #include <QMouseEvent>
+#include <QWindow>
 
 #include <gtest/gtest.h>
 
@@ -114,6 +116,26 @@ void Stand::tap(const QString& place)
         QApplication::sendEvent(widget, &event);
     }
     QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+}
+
+void Stand::scan(const QString& text)
+{
+    constexpr int kGapMs = 8;
+    pass(std::chrono::milliseconds(400));
+    m_inputMs += 1000;
+    for (const QChar sign : text)
+        key(sign.toUpper().unicode(), QString(sign), kGapMs);
+    key(Qt::Key_Return, QStringLiteral("\r"), kGapMs);
+}
+
+void Stand::key(int code, const QString& text, int afterMs)
+{
+    m_inputMs += static_cast<quint64>(afterMs);
+    for (const auto type : {QEvent::KeyPress, QEvent::KeyRelease}) {
+        QKeyEvent event(type, code, {}, text);
+        event.setTimestamp(m_inputMs);
+        QApplication::sendEvent(m_frame.windowHandle(), &event);
+    }
 }
 
 void Stand::taps(const std::vector<const char*>& places)

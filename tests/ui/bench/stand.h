@@ -100,6 +100,10 @@ public:
     [[nodiscard]] QWidget* target(const QString& place) const;
     /// A real press and release in its middle; must be visible.
     void tap(const QString& place);
+    /// As a scanner types it, wherever the focus is; Enter at its end.
+    void scan(const QString& text);
+    /// One key as the window system brings it, so many ms after the one before.
+    void key(int code, const QString& text, int afterMs);
     /// Several taps in a row.
     void taps(const std::vector<const char*>& places);
 

@@ -27,7 +27,7 @@ namespace {
 
 constexpr auto kRefusals = static_cast<std::size_t>(RefusalCode::StationNotStarted) + 1;
 constexpr auto kDeeds = static_cast<std::size_t>(NextDeed::Wait) + 1;
-constexpr auto kQuestions = static_cast<std::size_t>(QuestionKind::WaterChanged) + 1;
+constexpr auto kQuestions = static_cast<std::size_t>(QuestionKind::WhichAmpoule) + 1;
 constexpr auto kPrintFaults = static_cast<std::size_t>(PrintFault::CannotWrite) + 1;
 constexpr auto kHealths = static_cast<std::size_t>(RecordState::Health::NotRecorded) + 1;
 
