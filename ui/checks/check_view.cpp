@@ -55,10 +55,10 @@ CheckAction CheckView::lineAction() const
                     choices.append({.id = QStringLiteral("line:") + idText(id),
                                     .word = subjectText(subjectOf(id)),
                                     .line = birdsText(bench(), id)});
-                for (const char* name : kLineNames) {
-                    if (choices.size() < 6 && !bench().lines.contains({name}))
-                        choices.append({.id = QStringLiteral("line:") + QString::fromLatin1(name),
-                                        .word = subjectText(subjectOf(LineId{name}))});
+                for (const char* other : kLineNames) {
+                    if (choices.size() < 6 && !bench().lines.contains({other}))
+                        choices.append({.id = QStringLiteral("line:") + QString::fromLatin1(other),
+                                        .word = subjectText(subjectOf(LineId{other}))});
                 }
                 choose(CheckText::tr("Which line?"), choices,
                        [this](const QString& id, const AnswerTap&) {

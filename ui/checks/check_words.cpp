@@ -105,7 +105,8 @@ CheckSheet sheetOf(const InjectorCase& check, std::int64_t touched)
             {CheckText::tr("the mean lies in"), rangeText(*errors.interval, 4, kMillilitres)});
     if (failed)
         sheet.fields.append({CheckText::tr("when recorded"),
-                             CheckText::tr("A deviation. ") + touchedText(touched)});
+                             CheckText::tr("A deviation: %n bird(s) were done since a good check.",
+                                           nullptr, static_cast<int>(touched))});
     sheet.fields.append({CheckText::tr("limits from"),
                          CheckText::tr("Common practice. The label and the site go first.")});
     return sheet;

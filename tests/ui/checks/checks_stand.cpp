@@ -1,17 +1,27 @@
 #include "tests/ui/checks/checks_stand.h"
 
+#include <QApplication>
+
+#include <gtest/gtest.h>
+
 #include "core/base/day.h"
 #include "core/checks/vessel_described.h"
 #include "ui/checks/checks_page.h"
 
 namespace bathside::test {
 
-ChecksStand::ChecksStand(const Panel& panel, const QString& language) : m_pages(panel, language)
+ChecksStand::ChecksStand(const Panel& panel, const QString& language) : m_stand(panel, language)
 {
     stand().frame().addPage(
         QString::fromLatin1(ui::Frame::kChecks),
         new ui::ChecksPage(
             {.model = stand().model(), .language = stand().language(), .zone = "Europe/Madrid"}));
+}
+
+void ChecksStand::show()
+{
+    EXPECT_TRUE(m_stand.frame().showPage(QString::fromLatin1(ui::Frame::kChecks)));
+    QApplication::processEvents();
 }
 
 void ChecksStand::type(const char* number)

@@ -2,7 +2,7 @@
 
 // The checks' page beside the others, driven by presses.
 
-#include "tests/ui/setup/page_stand.h"
+#include "tests/ui/bench/stand.h"
 #include "ui/record/field_sheet.h"
 
 namespace bathside::test {
@@ -11,8 +11,8 @@ class ChecksStand {
 public:
     ChecksStand(const Panel& panel, const QString& language);
 
-    [[nodiscard]] Stand& stand() { return m_pages.stand(); }
-    void show() { m_pages.show(ui::Frame::kChecks); }
+    [[nodiscard]] Stand& stand() { return m_stand; }
+    void show();
     void tap(const char* place) { stand().tap(QString::fromLatin1(place)); }
     /// Digits and a point, then set.
     void type(const char* number);
@@ -26,7 +26,7 @@ public:
     [[nodiscard]] QString fields();
 
 private:
-    PageStand m_pages;
+    Stand m_stand;
 };
 
 /// A shift with line A at work: 3,200 birds done.

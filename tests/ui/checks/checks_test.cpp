@@ -314,44 +314,5 @@ TEST_F(ChecksPageTest, aFailingVacuumIsAnAlarmAndAWord)
     EXPECT_EQ(alarms.at("vessel station:1").level, Level::Limit);
 }
 
-// --- every panel and language --------------------------------------------------------------------
-
-struct Look {
-    const char* name;
-    Panel panel;
-    const char* language;
-};
-class ChecksLook : public testing::TestWithParam<Look> {};
-
-TEST_P(ChecksLook, everyTargetIsLargeApartAndWhole)
-{
-    ChecksStand pages(GetParam().panel, QString::fromLatin1(GetParam().language));
-    openWithALine(pages.stand());
-    keepAVessel(pages.stand(), 12);
-    pages.show();
-    const auto look = [&] { expectTargetsAsTheyMustBe(pages.stand().frame()); };
-    look();
-    pages.tap("checks.cylinder");
-    pages.typeAll({"10", "2.3", "0.1"});
-    look();
-    pages.tap("checks.record");
-    look();
-    pages.tap("checks.birds");
-    pages.tap("checks.looked");
-    pages.typeAll({"100", "97"});
-    look();
-    pages.tap("checks.vessel");
-    look();
-    pages.tap("checks.more");
-    look();
-}
-
-INSTANTIATE_TEST_SUITE_P(Looks, ChecksLook,
-                         testing::Values(Look{"TenEnglish", kTenInch, "en"},
-                                         Look{"TenSpanish", kTenInch, "es"},
-                                         Look{"FifteenEnglish", kFifteenInch, "en"},
-                                         Look{"FifteenSpanish", kFifteenInch, "es"}),
-                         [](const auto& test) { return std::string(test.param.name); });
-
 }  // namespace
 }  // namespace bathside::test
