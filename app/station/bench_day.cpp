@@ -4,6 +4,7 @@
 
 #include "app/station/trail_record.h"
 #include "ui/bench/bench_page.h"
+#include "ui/checks/checks_page.h"
 #include "ui/plan/plan_page.h"
 #include "ui/record/record_page.h"
 #include "ui/setup/setup_page.h"
@@ -34,6 +35,9 @@ ui::Frame* frameFor(Session& session, const Surroundings& around)
                                        .language = language,
                                        .deliveries = deliveries,
                                        .zone = zone}));
+    frame->addPage(
+        QString::fromLatin1(ui::Frame::kChecks),
+        new ui::ChecksPage({.model = session.model(), .language = language, .zone = zone}));
     auto* source = new TrailRecord(session, frame);
     frame->addPage(QString::fromLatin1(ui::Frame::kRecord),
                    new ui::RecordPage(session.model(), *source));

@@ -20,11 +20,11 @@
 
 namespace bathside {
 
-enum class StationCause : std::uint8_t { NoSound, NotRecorded, ClockStepped, ProbeLost };
+enum class StationCause : std::uint8_t { NoSound, NotRecorded, ClockStepped, ProbeLost, Vessel };
 template <>
 struct Names<StationCause> {
-    static constexpr std::array<std::string_view, 4> all{"no sound", "not recorded",
-                                                         "clock stepped", "probe lost"};
+    static constexpr std::array<std::string_view, 5> all{"no sound", "not recorded",
+                                                         "clock stepped", "probe lost", "vessel"};
 };
 
 using AlarmCause = std::variant<LimitName, StationCause>;

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/alarms/view.h"
+#include "core/bench/dose.h"
 #include "core/bench/next.h"
 
 namespace bathside {
@@ -116,13 +117,25 @@ Course lineRow(const View& view, LimitName cause, const Line& line, const Moment
     return course;
 }
 
+/// Due again at once where the last one failed, until one is good.
+Course doseCheck(const View& view, const Line& line)
+{
+    Course course =
+        lineRow(view, LimitName::DoseCheck, line, line.since, line.birds - line.birdsAtDoseCheck);
+    if (!doseIsInDoubt(line))
+        return course;
+    course.begins[indexOf(Level::Limit)] = view.origin(line.since.at).at;
+    course.limitAt.reset();
+    course.birdsLeft.reset();
+    return course;
+}
+
 void addLines(const View& view, std::vector<Course>& courses)
 {
     for (const auto& [id, line] : view.bench.lines) {
         courses.push_back(
             lineRow(view, LimitName::Needle, line, line.needle, line.birds - line.birdsAtNeedle));
-        courses.push_back(lineRow(view, LimitName::DoseCheck, line, line.since,
-                                  line.birds - line.birdsAtDoseCheck));
+        courses.push_back(doseCheck(view, line));
     }
 }
 

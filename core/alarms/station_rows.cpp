@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "core/alarms/rows.h"
 
 namespace bathside {
@@ -5,11 +7,15 @@ namespace {
 
 const Subject kStation{SubjectKind::Station, {}};
 
-Course standing(const Bench& bench, StationCause cause, Level level, const Stamp& now)
+// Readings of a dipstick closer together differ by the hand that read them; ours.
+constexpr auto kTelling = std::chrono::hours(12);
+
+Course standing(const Bench& bench, StationCause cause, const Subject& subject, Level level,
+                const Stamp& now)
 {
-    const Origin since = sinceOnRecord(bench, alarmId(cause, kStation), level, now);
+    const Origin since = sinceOnRecord(bench, alarmId(cause, subject), level, now);
     Course course{.cause = cause,
-                  .subject = kStation,
+                  .subject = subject,
                   .begins = {},
                   .limitAt = {},
                   .birdsLeft = {},
@@ -39,6 +45,27 @@ bool probeIsGone(const Bench& bench)
     return false;
 }
 
+/// From the last fill, or the first reading, to the last one.
+Millis sinceFill(const VesselLog& log)
+{
+    const auto fill = std::ranges::find_if(log.dips.rbegin(), log.dips.rend(), &Dip::filled);
+    const Dip& first = fill == log.dips.rend() ? log.dips.front() : *fill;
+    return log.dips.back().at - first.at;
+}
+
+/// A vacuum that fails loses more than the vessel usually does.
+std::optional<Level> vacuumLevel(const VesselLog& log)
+{
+    const auto answer = log.answer();
+    if (!answer || answer->vacuum.value_or(Vacuum::Sound) == Vacuum::Sound)
+        return std::nullopt;
+    if (*answer->vacuum == Vacuum::Failing)
+        return Level::Limit;
+    return answer->evaporation->interval || sinceFill(log) >= kTelling
+               ? std::optional(Level::HeadsUp)
+               : std::nullopt;
+}
+
 std::optional<Level> soundLevel(const Bench& bench)
 {
     if (bench.soundLost)
@@ -52,7 +79,7 @@ std::vector<Course> stationCourses(const Bench& bench, const Stamp& now)
 {
     std::vector<Course> courses;
     const auto add = [&](StationCause cause, Level level) {
-        courses.push_back(standing(bench, cause, level, now));
+        courses.push_back(standing(bench, cause, kStation, level, now));
     };
     if (const auto level = soundLevel(bench))
         add(StationCause::NoSound, *level);
@@ -62,6 +89,11 @@ std::vector<Course> stationCourses(const Bench& bench, const Stamp& now)
         add(StationCause::ClockStepped, Level::HeadsUp);
     if (probeIsGone(bench))
         add(StationCause::ProbeLost, Level::HeadsUp);
+    for (const auto& [id, log] : bench.vessels) {
+        if (const auto level = vacuumLevel(log))
+            courses.push_back(standing(bench, StationCause::Vessel, {SubjectKind::Station, id.text},
+                                       *level, now));
+    }
     return courses;
 }
 

@@ -108,7 +108,8 @@ public:
         }
     }
 
-    /// Deviations that are not on record yet; after a mending, whatever the record has otherwise.
+    /// Deviations that are not on record yet, and those that have grown; after a mending, whatever
+    /// the record has otherwise.
     void judge(bool mending)
     {
         auto standing = m_state.bench.judgements;
@@ -118,7 +119,8 @@ public:
             if (isNew && !mending)
                 add(DeviationFound{found.key.first, found.key.second, found.bag, found.over,
                                    found.from});
-            else if (mending && (isNew || known->second.over != found.over))
+            else if (isNew || known->second.over < found.over ||
+                     (mending && known->second.over != found.over))
                 add(Rejudged{found.key.first, found.key.second, found.bag, found.over, found.from});
             if (!isNew)
                 standing.erase(known);

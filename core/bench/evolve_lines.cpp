@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/bench/dose.h"
 #include "core/bench/evolve_rows.h"
 
 namespace bathside::folds {
@@ -74,12 +75,14 @@ void on(Bench& bench, const Event&, const LinePlanned& fact)
         *known = fact;
 }
 
+// Every check begins the count anew, good or not: failed ones add up what each of them touches, so
+// that no bird is named twice and none is forgotten at the next good one.
 void on(Bench& bench, const Event& event, const DoseChecked& fact)
 {
     Line& line = lineIn(bench, fact.line, event);
     if (!fact.ok) {
-        widen(line.failedDose, line.birds - line.birdsAtDoseCheck, line.since.seq, event.seq);
-        return;
+        const Seq from = line.failedDose ? line.failedDose->from : line.since.seq;
+        line.failedDose = Gap{birdsTouched(line), from, event.seq};
     }
     line.birdsAtDoseCheck = line.birds;
     line.since = momentOf(event);

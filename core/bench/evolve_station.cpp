@@ -82,8 +82,10 @@ void on(Bench& bench, const Event&, const VesselDescribed& fact)
 
 void on(Bench& bench, const Event& event, const VesselDipped& fact)
 {
-    bench.vessels[fact.vessel].dips.push_back(
-        {event.at.wall, fact.millimetres, fact.filled, event.seq});
+    // a correction may have put it before others
+    auto& dips = bench.vessels[fact.vessel].dips;
+    dips.insert(std::ranges::upper_bound(dips, event.at.wall, {}, &Dip::at),
+                {event.at.wall, fact.millimetres, fact.filled, event.seq});
 }
 
 void on(Bench& bench, const Event&, const CardApproved& fact) { bench.approved.insert(fact.card); }

@@ -49,6 +49,9 @@ struct DoseLimits {
     double systematicPercent = 0;  // either way
     double randomPercent = 0;
 };
+/// Where a site sets no others: an injector is kept within 5 % of its dose. Common practice, from
+/// memory; no standard sets a limit for injectors (ISO 8655 sets them for pipettes).
+inline constexpr DoseLimits kUsualDoseLimits{5, 5};
 
 enum class DoseVerdict : std::uint8_t { Good, Failed };
 

@@ -1,6 +1,8 @@
 #include "core/checks/vessel_log.h"
 
+#include <algorithm>
 #include <chrono>
+#include <span>
 
 #include "core/checks/vessel_rows.h"
 
@@ -10,7 +12,8 @@ namespace {
 using Days = std::chrono::duration<double, std::chrono::days::period>;
 
 constexpr double kConfidence = 0.95;
-constexpr double kRecentDays = 28;  // readings that the loss is taken from; ours
+constexpr double kRecentDays = 28;     // readings that the loss is taken from; ours
+constexpr std::size_t kMostDips = 64;  // the last ones count: pairs grow with the square; ours
 
 std::optional<VesselRoom> roomIn(JsonObject& root)
 {
@@ -36,6 +39,8 @@ Result<Vessel, DocumentFault> vesselFrom(std::string_view document)
     const double factor =
         root.numberIfAny("alarm_factor", kAlarmFactor).value_or(kUsualAlarmFactor);
     const auto room = roomIn(root);
+    if (dipstick && minimum >= dipstick->fullest())
+        root.refuse("minimum_litres", "less than the vessel holds by its table");
     root.noOthers();
     if (json.fault())
         return failure(*json.fault());
@@ -46,6 +51,7 @@ std::optional<VesselAnswer> VesselLog::answer() const
 {
     if (!vessel)
         return std::nullopt;
+    const std::size_t first = dips.size() - std::min(dips.size(), kMostDips);
     VesselCase known{.log = {},
                      .last = {},
                      .minimum = vessel->minimum,
@@ -53,12 +59,12 @@ std::optional<VesselAnswer> VesselLog::answer() const
                      .recentDays = kRecentDays,
                      .confidence = kConfidence};
     bool filled = false;  // since the last dip that counts
-    for (const Dip& dip : dips) {
+    for (const Dip& dip : std::span(dips).subspan(first)) {
         filled = filled || dip.filled;
         const auto litres = vessel->dipstick.litresAt(static_cast<double>(dip.millimetres));
         if (!litres || (!known.log.empty() && dip.at <= known.last))
             continue;
-        known.log.push_back({Days(dip.at - dips.front().at).count(), *litres, filled});
+        known.log.push_back({Days(dip.at - dips[first].at).count(), *litres, filled});
         known.last = dip.at;
         filled = false;
     }

@@ -1,13 +1,11 @@
 #include "core/replay/script.h"
 
 #include <cmath>
-#include <functional>
-#include <map>
 #include <set>
 
 #include "core/base/day.h"
 #include "core/base/rfc3339.h"
-#include "core/card/strict_json.h"
+#include "core/replay/check_verbs.h"
 
 namespace bathside {
 namespace {
@@ -211,10 +209,10 @@ Statement planLine(JsonObject& entry)
 }
 
 // The verbs of a script, each with how its keys are read.
-const std::map<std::string, std::function<Statement(JsonObject&)>, std::less<>>& verbs()
+ScriptVerbs benchVerbs()
 {
     using J = JsonObject&;
-    static const std::map<std::string, std::function<Statement(JsonObject&)>, std::less<>> all{
+    return {
         {"open-shift", openShift},
         {"close-shift", [](J) { return Intent(CloseShift{}); }},
         {"duty", [](J e) { return Intent(TakeDuty{{e.text("person", kShort)}}); }},
@@ -299,11 +297,6 @@ const std::map<std::string, std::function<Statement(JsonObject&)>, std::less<>>&
         {"needle", [](J e) { return Intent(ChangeNeedle{lineIn(e)}); }},
         {"line-stop", [](J e) { return Intent(StopLine{lineIn(e)}); }},
         {"line-go", [](J e) { return Intent(GoLine{lineIn(e)}); }},
-        {"dose-check",
-         [](J e) {
-             const auto line = lineIn(e);
-             return Intent(CheckDose{line, flagOr(e, "ok")});
-         }},
         {"heard", [](J e) { return Intent(HearAlarm{textOr(e, "alarm", kLong)}); }},
         {"take-back", [](J e) { return Intent(TakeBack{textOr(e, "why", kLong)}); }},
         {"correct", correct},
@@ -356,6 +349,15 @@ const std::map<std::string, std::function<Statement(JsonObject&)>, std::less<>>&
         {"plan-line", planLine},
         {"restart", [](J e) { return RestartEntry{flagOr(e, "synchronised")}; }},
     };
+}
+
+const ScriptVerbs& verbs()
+{
+    static const ScriptVerbs all = [] {
+        ScriptVerbs joined = benchVerbs();
+        joined.merge(checkVerbs());
+        return joined;
+    }();
     return all;
 }
 
@@ -373,7 +375,7 @@ PlaceId placeOf(const std::string& verb, JsonObject& entry)
     std::string place = "script " + verb;
     for (const std::string_view key :
          {"bag", "line", "name", "person", "probe", "ampoule", "ampoules", "question", "of", "kind",
-          "item", "lot", "component", "at", "from", "to"}) {
+          "item", "lot", "component", "at", "from", "to", "vessel"}) {
         if (entry.has(key))
             place += " " + entry.textOf(key);
     }

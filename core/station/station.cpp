@@ -278,25 +278,4 @@ void Station::changed() const
         m_changed();
 }
 
-State restored(const std::vector<Event>& carried, const std::vector<Event>& since)
-{
-    State state;
-    for (const Event& event : carried)
-        state = evolve(std::move(state), event);
-    for (const Event& event : since)
-        state = evolve(std::move(state), event);
-    return state;
-}
-
-const std::vector<std::string>& carriedKinds()
-{
-    static const std::vector<std::string> kinds{
-        std::string(CardAdopted::kKind),  std::string(ProbeDescribed::kKind),
-        std::string(CardApproved::kKind), std::string(PersonListed::kKind),
-        std::string(PinSet::kKind),       std::string(PinRefused::kKind),
-        std::string(RecordSigned::kKind), std::string(VesselDescribed::kKind),
-        std::string(VesselDipped::kKind), std::string(BackupMade::kKind)};
-    return kinds;
-}
-
 }  // namespace bathside

@@ -22,7 +22,16 @@ QString capitalised(QString text)
     return text;
 }
 
-QString ownText(StationCause cause)
+/// A vessel's levels say different things.
+QString vesselText(const Alarm& alarm)
+{
+    return (alarm.level == Level::HeadsUp
+                ? AlarmText::tr("Vessel %1 loses more than usual: read its level more often")
+                : AlarmText::tr("Vessel %1: its vacuum is failing: move the ampoules"))
+        .arg(fromCore(alarm.subject.id));
+}
+
+QString ownText(const Alarm& alarm, StationCause cause)
 {
     switch (cause) {
         case StationCause::NoSound:
@@ -33,6 +42,8 @@ QString ownText(StationCause cause)
             return AlarmText::tr("The clock was changed: compare it with another");
         case StationCause::ProbeLost:
             return AlarmText::tr("The thermometer is lost: measure by hand");
+        case StationCause::Vessel:
+            return vesselText(alarm);
     }
     Q_UNREACHABLE();
 }
@@ -57,7 +68,7 @@ bool saysWhom(const Subject& subject)
 QString alarmText(const Alarm& alarm, const Card* card, const std::string& language)
 {
     if (const auto* cause = std::get_if<StationCause>(&alarm.cause))
-        return ownText(*cause);
+        return ownText(alarm, *cause);
     const QString what = whatToDo(alarm, std::get<LimitName>(alarm.cause), card, language);
     if (!saysWhom(alarm.subject))
         return what;

@@ -221,6 +221,66 @@ TEST(DoseCheck, isDueByBirdsOrByTimeWhicheverComesFirst)
     EXPECT_EQ(alarmIn(alarms(maker.bench, at(3h)), "dose check line:A")->since, at(2h).boot);
 }
 
+// A check that failed is due again at once, and no count of birds says how long it can wait.
+TEST(DoseCheck, standsAfterOneThatFailed)
+{
+    BenchMaker maker;
+    maker.line("A", 60s, 100);
+    Line& line = maker.bench.lines[LineId{"A"}];
+    line.since.seq = 7;
+    line.failedDose = Gap{100, 1, 7};
+    const auto alarm = alarmIn(alarms(maker.bench, at(61s)), "dose check line:A");
+    ASSERT_TRUE(alarm);
+    EXPECT_EQ(alarm->level, Level::Limit);
+    EXPECT_EQ(alarm->since, at(60s).boot);
+    EXPECT_EQ(alarm->birdsLeft, std::nullopt);
+    line.since.seq = 9;  // a good one since
+    EXPECT_FALSE(alarmIn(alarms(maker.bench, at(61s)), "dose check line:A"));
+}
+
+// --- the cryogen vessel ---
+
+VesselLog vesselLosing(double litresPerDay, int readings, Millis apart)
+{
+    const auto vessel =
+        vesselFrom(R"({"name":"1","dipstick":[{"mm":0,"litres":0},{"mm":5000,"litres":50}],)"
+                   R"("minimum_litres":8,"usual_litres_per_day":0.3})");
+    VesselLog log{.vessel = *vessel, .dips = {}};
+    for (int i = 0; i < readings; ++i) {
+        const WallTime when = at(0s).wall + i * apart;
+        const double days =
+            std::chrono::duration<double, std::chrono::days::period>(i * apart).count();
+        log.dips.push_back({when, std::llround(4'000 - 100 * litresPerDay * days), false, i + 1});
+    }
+    return log;
+}
+
+// Too high is one and a half times the usual 0.3 L/day; ours, no published value.
+TEST(VesselAlarm, saysHowSureItIsThatTheVacuumFails)
+{
+    const auto levelFor = [](double litresPerDay, int readings, Millis apart) {
+        BenchMaker maker;
+        maker.bench.vessels[VesselId{"1"}] = vesselLosing(litresPerDay, readings, apart);
+        return levelIn(alarms(maker.bench, at(60s)), "vessel station:1");
+    };
+    EXPECT_EQ(levelFor(0.3, 8, 24h), std::nullopt);
+    EXPECT_EQ(levelFor(0.9, 8, 24h), Level::Limit);
+    EXPECT_EQ(levelFor(0.9, 2, 24h), Level::HeadsUp);  // two readings have no interval
+    EXPECT_EQ(levelFor(5.0, 2, 10min), std::nullopt);  // the hand, not the vessel
+    EXPECT_EQ(levelFor(0.9, 1, 24h), std::nullopt);
+}
+
+TEST(VesselAlarm, isEachVesselsOwnAndEndedByWhatIsReadNext)
+{
+    BenchMaker maker;
+    VesselLog& failing = maker.bench.vessels[VesselId{"1"}] = vesselLosing(0.9, 8, 24h);
+    maker.bench.vessels[VesselId{"2"}] = vesselLosing(0.3, 8, 24h);
+    EXPECT_TRUE(alarmIn(alarms(maker.bench, at(60s)), "vessel station:1"));
+    EXPECT_FALSE(alarmIn(alarms(maker.bench, at(60s)), "vessel station:2"));
+    failing.dips = vesselLosing(0.3, 8, 24h).dips;
+    EXPECT_FALSE(alarmIn(alarms(maker.bench, at(60s)), "vessel station:1"));
+}
+
 // --- rows by verdict ---
 
 using Said = std::optional<Verdict>;

@@ -59,7 +59,19 @@ INSTANTIATE_TEST_SUITE_P(
         Broken{
             "ChecksSomeOk",
             R"({"t":"2026-03-05T07:10:00Z","do":"open-shift","zone":"UTC","person":"AB","checks":"some"})",
-            "checks"}),
+            "checks"},
+        Broken{"LookedAtMoreThanACount",
+               R"({"t":"2026-03-05T07:10:00Z","do":"birds-check","looked":"all","good":1})",
+               "looked"},
+        Broken{"DoseMeasuredAsText",
+               R"({"t":"2026-03-05T07:10:00Z","do":"dose-check","measured":"ten"})", "measured"},
+        Broken{"DoseMeasuredAndSaid",
+               R"({"t":"2026-03-05T07:10:00Z","do":"dose-check","measured":{},"ok":true})", "ok"},
+        Broken{"VesselWithoutDescription",
+               R"({"t":"2026-03-05T07:10:00Z","do":"vessel","vessel":"1"})", "description"},
+        Broken{"DipBelowNothing",
+               R"({"t":"2026-03-05T07:10:00Z","do":"dip","vessel":"1","level_mm":-1})",
+               "level_mm"}),
     [](const auto& test) { return test.param.name; });
 
 TEST(ScriptTest, anEmptyScriptIsNone) { EXPECT_FALSE(scriptFrom("\n \n")); }
@@ -91,6 +103,28 @@ TEST(ScriptTest, aFailedInspectionDrawsNothing)
 {
     const std::string bad = R"({"t":"2026-03-05T07:11:00+01:00","do":"inspected","ok":false})";
     EXPECT_THAT(verbs(kStart + "\n" + bad), ElementsAre("start-bag", "inspected"));
+}
+
+TEST(ScriptTest, checksAndDipsAreRead)
+{
+    const auto script = scriptFrom(
+        R"({"t":"2026-03-05T07:10:00Z","do":"dose-check","line":"A","measured":{"b":1,"a":2}})"
+        "\n"
+        R"({"t":"2026-03-05T07:10:01Z","do":"dose-check","ok":false})"
+        "\n"
+        R"({"t":"2026-03-05T07:10:02Z","do":"birds-check","line":"A","looked":100,"good":97})"
+        "\n"
+        R"({"t":"2026-03-05T07:10:03Z","do":"dip","vessel":"1","level_mm":300})"
+        "\n"
+        R"({"t":"2026-03-05T07:10:04Z","do":"dip","vessel":"2","level_mm":300,"filled":true})");
+    ASSERT_TRUE(script);
+    const auto intent = [&](std::size_t i) { return std::get<Intent>((*script)[i].statement); };
+    EXPECT_EQ(std::get<CheckDose>(intent(0)).measured, R"({"a":2,"b":1})");
+    EXPECT_FALSE(std::get<CheckDose>(intent(1)).ok);
+    EXPECT_EQ(std::get<CheckBirds>(intent(2)).good, 97);
+    EXPECT_FALSE(std::get<DipVessel>(intent(3)).filled);
+    EXPECT_TRUE(std::get<DipVessel>(intent(4)).filled);
+    EXPECT_NE((*script)[3].place, (*script)[4].place);  // two vessels are two taps
 }
 
 TEST(ScriptTest, ampoulesAreNumbersOrDescribed)

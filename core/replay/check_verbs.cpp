@@ -1,0 +1,54 @@
+#include "core/replay/check_verbs.h"
+
+namespace bathside {
+namespace {
+
+constexpr std::size_t kShort = 64;  // ids
+
+std::optional<LineId> lineIn(JsonObject& entry)
+{
+    return entry.has("line") ? std::optional(LineId{entry.text("line", kShort)}) : std::nullopt;
+}
+
+Statement doseCheck(JsonObject& entry)
+{
+    CheckDose check{.line = lineIn(entry), .ok = true, .measured = {}};
+    if (entry.has("measured"))
+        check.measured = entry.document("measured");
+    else if (entry.has("ok"))
+        check.ok = entry.flag("ok");
+    return Intent(check);
+}
+
+Statement birdsCheck(JsonObject& entry)
+{
+    constexpr WholeRange kBirds{0, 1'000'000, "birds"};
+    CheckBirds check{.line = lineIn(entry)};
+    check.looked = entry.whole("looked", kBirds);
+    check.good = entry.whole("good", kBirds);
+    return Intent(check);
+}
+
+Statement vessel(JsonObject& entry)
+{
+    const VesselId id{entry.text("vessel", kShort)};
+    return Intent(DescribeVessel{id, entry.document("description")});
+}
+
+Statement dip(JsonObject& entry)
+{
+    DipVessel read{.vessel = {entry.text("vessel", kShort)}};
+    read.millimetres = entry.whole("level_mm", {0, 5'000, "mm"});
+    read.filled = entry.has("filled") && entry.flag("filled");
+    return Intent(read);
+}
+
+}  // namespace
+
+ScriptVerbs checkVerbs()
+{
+    return {
+        {"dose-check", doseCheck}, {"birds-check", birdsCheck}, {"vessel", vessel}, {"dip", dip}};
+}
+
+}  // namespace bathside

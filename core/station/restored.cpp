@@ -1,0 +1,53 @@
+// What a start reads: the facts that outlive a shift, then the last shift.
+
+#include <algorithm>
+
+#include "core/station/station.h"
+
+namespace bathside {
+namespace {
+
+/// Of which events it changes something; none: it is no amendment.
+std::vector<Seq> amendedBy(const Fact& fact)
+{
+    if (const auto* takenBack = std::get_if<FactTakenBack>(&fact))
+        return takenBack->seqs;
+    const auto* corrected = std::get_if<FactCorrected>(&fact);
+    return corrected ? std::vector{corrected->seq} : std::vector<Seq>{};
+}
+
+/// Most amendments are of facts that nobody carries, and each costs a fold.
+bool concerns(const State& state, const Event& event)
+{
+    const auto seqs = amendedBy(event.fact);
+    return seqs.empty() ||
+           std::ranges::any_of(seqs, [&](Seq seq) { return eventAt(state, seq) != nullptr; });
+}
+
+}  // namespace
+
+State restored(const std::vector<Event>& carried, const std::vector<Event>& since)
+{
+    State state;
+    for (const Event& event : carried) {
+        if (concerns(state, event))
+            state = evolve(std::move(state), event);
+    }
+    for (const Event& event : since)
+        state = evolve(std::move(state), event);
+    return state;
+}
+
+const std::vector<std::string>& carriedKinds()
+{
+    static const std::vector<std::string> kinds{
+        std::string(CardAdopted::kKind),   std::string(ProbeDescribed::kKind),
+        std::string(CardApproved::kKind),  std::string(PersonListed::kKind),
+        std::string(PinSet::kKind),        std::string(PinRefused::kKind),
+        std::string(RecordSigned::kKind),  std::string(VesselDescribed::kKind),
+        std::string(VesselDipped::kKind),  std::string(BackupMade::kKind),
+        std::string(FactTakenBack::kKind), std::string(FactCorrected::kKind)};
+    return kinds;
+}
+
+}  // namespace bathside

@@ -1,0 +1,220 @@
+// Dose checks, vaccination checks and the vessel as the bench takes them.
+
+#include "core/bench/dose.h"
+
+#include <gmock/gmock.h>
+
+#include "core/checks/dose_measured.h"
+#include "core/checks/vessel_described.h"
+#include "tests/support/shift.h"
+
+namespace bathside::test {
+namespace {
+
+using testing::ElementsAre;
+
+const LineId kLine{"A"};
+
+/// Ten shots together, against 0.2 mL.
+CheckDose collected(std::int64_t microlitres)
+{
+    return {.line = kLine,
+            .measured = documentOf({MicroLitres{200}, CollectedShots{10, {microlitres}, {100}}})};
+}
+const CheckDose kGood = collected(2'000), kBad = collected(2'300);
+
+class DoseTest : public testing::Test {
+protected:
+    DoseTest() { shift.open(); }
+
+    void birds(std::int64_t total) { shift.say(CountBirds{kLine, total}); }
+    [[nodiscard]] const Line& line() const { return shift.bench().lines.at(kLine); }
+    /// What the record has of it, each time it was judged anew.
+    [[nodiscard]] std::vector<std::int64_t> judgements() const
+    {
+        std::vector<std::int64_t> over;
+        for (const Event& event : shift.recorder.events) {
+            if (const auto* found = std::get_if<DeviationFound>(&event.fact))
+                over.push_back(found->over);
+            if (const auto* anew = std::get_if<Rejudged>(&event.fact))
+                over.push_back(anew->over.value_or(0));
+        }
+        return over;
+    }
+
+    BenchShift shift;
+};
+
+TEST_F(DoseTest, isJudgedByWhatWasMeasuredNotByWhatIsSaid)
+{
+    birds(100);
+    shift.say(CheckDose{kLine, false, kGood.measured});
+    EXPECT_TRUE(shift.all<DoseChecked>().back().ok);
+    shift.say(CheckDose{kLine, true, kBad.measured});
+    EXPECT_FALSE(shift.all<DoseChecked>().back().ok);
+    EXPECT_EQ(shift.all<DoseChecked>().back().measured->text,
+              R"({"cylinder":{"collected_ml":2.3,"graduation_ml":0.1,"shots":10},"dose_ml":0.2,)"
+              R"("limits":{"random_percent":5,"systematic_percent":5}})");
+}
+
+// The birds by hand, in every row here.
+TEST_F(DoseTest, aFailedOneIsADeviationThatNamesTheBirdsSinceTheLastGoodOne)
+{
+    birds(1'000);
+    shift.say(kGood);
+    birds(4'200);
+    shift.say(kBad);
+    const auto found = shift.all<DeviationFound>();
+    ASSERT_EQ(found.size(), 1U);
+    EXPECT_EQ(found[0].limit, LimitName::DoseCheck);
+    EXPECT_EQ(toText(found[0].subject), "line:A");
+    EXPECT_EQ(found[0].over, 3'200);
+    EXPECT_TRUE(doseIsInDoubt(line()));
+    shift.say(kGood);
+    EXPECT_FALSE(doseIsInDoubt(line()));
+    EXPECT_THAT(judgements(), ElementsAre(3'200));  // a good one later mends no bird
+}
+
+TEST_F(DoseTest, failingTwiceNamesAllBirdsSinceTheGoodOne)
+{
+    birds(3'000);
+    shift.say(kBad);
+    birds(3'500);
+    shift.say(kBad);
+    EXPECT_THAT(judgements(), ElementsAre(3'000, 3'500));
+}
+
+TEST_F(DoseTest, aSecondFailureAfterAGoodOneAddsItsOwnBirds)
+{
+    birds(3'000);
+    shift.say(kBad);
+    birds(3'100);
+    shift.say(kGood);
+    birds(3'900);
+    EXPECT_EQ(birdsTouched(line()), 3'800);
+    shift.say(kBad);
+    birds(4'000);
+    shift.say(kBad);
+    EXPECT_THAT(judgements(), ElementsAre(3'000, 3'800, 3'900));
+}
+
+TEST_F(DoseTest, takingTheFailedOneBackTakesTheDeviationBack)
+{
+    birds(3'000);
+    shift.say(kBad);
+    shift.say(TakeBack{"wrong cylinder"});
+    EXPECT_TRUE(shift.bench().judgements.empty());
+    EXPECT_FALSE(line().failedDose);
+    EXPECT_FALSE(shift.bench().alarms.contains("dose check line:A"));
+}
+
+TEST_F(DoseTest, aCountPutRightLaterPutsTheBirdsRight)
+{
+    const Seq counted = shift.say(CountBirds{kLine, 3'000}).first;
+    shift.say(kBad);
+    shift.say(Correct{{counted}, "count", "2400", "misread"});
+    EXPECT_THAT(judgements(), ElementsAre(3'000, 2'400));
+}
+
+TEST_F(DoseTest, isDueUntilOneIsGood)
+{
+    birds(10);
+    shift.say(kBad);
+    ASSERT_TRUE(shift.bench().alarms.contains("dose check line:A"));
+    EXPECT_EQ(shift.bench().alarms.at("dose check line:A").level, Level::Limit);
+    shift.say(kGood);
+    EXPECT_FALSE(shift.bench().alarms.contains("dose check line:A"));
+}
+
+TEST_F(DoseTest, whatIsNoMeasurementIsRefused)
+{
+    EXPECT_EQ(shift.refused(CheckDose{kLine, true, "{}"}), RefusalCode::BadDocument);
+    EXPECT_EQ(shift.refused(CheckDose{kLine, true, "ten drops"}), RefusalCode::BadDocument);
+    EXPECT_EQ(shift.refused(CheckDose{{}, true, kGood.measured}), RefusalCode::WhichLine);
+    EXPECT_TRUE(shift.all<DoseChecked>().empty());
+}
+
+TEST_F(DoseTest, birdsThatWereLookedAtAreKept)
+{
+    shift.say(CheckBirds{kLine, 100, 97});
+    EXPECT_EQ(line().looked->looked, 100);
+    EXPECT_EQ(line().looked->good, 97);
+    EXPECT_EQ(shift.refused(CheckBirds{kLine, 0, 0}), RefusalCode::OutOfRange);
+    EXPECT_EQ(shift.refused(CheckBirds{kLine, 10, 11}), RefusalCode::OutOfRange);
+    EXPECT_EQ(shift.refused(CheckBirds{kLine, 10, -1}), RefusalCode::OutOfRange);
+    EXPECT_EQ(shift.refused(CheckBirds{kLine, 10'001, 1}), RefusalCode::OutOfRange);
+}
+
+// --- the vessel ----------------------------------------------------------------------------------
+
+const VesselId kVessel{"1"};
+
+DescribeVessel description(std::int64_t fullestMillimetres = 500)
+{
+    return {kVessel, documentOf({.name = "1",
+                                 .dipstick = {{0, 0}, {fullestMillimetres, 500}},
+                                 .minimumDecilitres = 80,
+                                 .usualPerDay = {300'000},
+                                 .room = {}})};
+}
+
+TEST(VesselTest, isDescribedBeforeItIsDipped)
+{
+    BenchShift shift;
+    EXPECT_EQ(shift.refused(DipVessel{kVessel, 300, false}), RefusalCode::NoSuchVessel);
+    EXPECT_EQ(shift.refused(DescribeVessel{{}, description().document}), RefusalCode::NoSuchVessel);
+    EXPECT_EQ(shift.refused(DescribeVessel{kVessel, "{}"}), RefusalCode::BadDocument);
+    shift.say(description());
+    shift.say(DipVessel{kVessel, 500, true});
+    EXPECT_EQ(shift.refused(DipVessel{kVessel, 501, false}), RefusalCode::OutOfRange);
+    EXPECT_EQ(shift.refused(DipVessel{kVessel, -1, false}), RefusalCode::OutOfRange);
+}
+
+TEST(VesselTest, keepsItsDipsWhenItIsDescribedAnewAndWhenAShiftOpens)
+{
+    BenchShift shift;
+    shift.say(description());
+    shift.say(DipVessel{kVessel, 300, false});
+    shift.say(description(600));
+    shift.open();
+    ASSERT_EQ(shift.bench().vessels.at(kVessel).dips.size(), 1U);
+    EXPECT_DOUBLE_EQ(shift.bench().vessels.at(kVessel).answer()->litres, 25);
+}
+
+TEST(VesselTest, readingsStandByTimeWhenOneIsCorrected)
+{
+    BenchShift shift;
+    shift.open();
+    shift.say(description());
+    shift.at(100).say(DipVessel{kVessel, 300, false});
+    const Taken late = shift.at(200).say(DipVessel{kVessel, 310, false});
+    shift.say(Correct{{late.first}, "at", shift.text(50), "written up late"});
+    const auto& dips = shift.bench().vessels.at(kVessel).dips;
+    ASSERT_EQ(dips.size(), 2U);
+    EXPECT_EQ(dips[0].millimetres, 310);
+    EXPECT_EQ(dips[1].millimetres, 300);
+}
+
+// A start reads what earlier shifts left of the vessel; what was taken back then stays so.
+TEST(VesselTest, aDipTakenBackInAnEarlierShiftStaysTakenBack)
+{
+    BenchShift shift;
+    shift.open();
+    shift.say(description());
+    shift.at(100).say(DipVessel{kVessel, 300, false});
+    shift.at(200).say(DipVessel{kVessel, 30, false});
+    shift.at(210).say(TakeBack{"a digit was missing"});
+    shift.at(300).say(CloseShift{});
+    const auto& kinds = carriedKinds();
+    std::vector<Event> carried;
+    for (const Event& event : shift.recorder.events) {
+        if (std::ranges::find(kinds, kindOf(event.fact)) != kinds.end())
+            carried.push_back(event);
+    }
+    const State state = restored(carried, {});
+    ASSERT_EQ(state.bench.vessels.at(kVessel).dips.size(), 1U);
+    EXPECT_EQ(state.bench.vessels.at(kVessel).dips[0].millimetres, 300);
+}
+
+}  // namespace
+}  // namespace bathside::test

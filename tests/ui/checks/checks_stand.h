@@ -1,0 +1,39 @@
+#pragma once
+
+// The checks' page beside the others, driven by presses.
+
+#include "tests/ui/bench/stand.h"
+#include "ui/record/field_sheet.h"
+
+namespace bathside::test {
+
+class ChecksStand {
+public:
+    ChecksStand(const Panel& panel, const QString& language);
+
+    [[nodiscard]] Stand& stand() { return m_stand; }
+    void show();
+    void tap(const char* place) { stand().tap(QString::fromLatin1(place)); }
+    /// Digits and a point, then set.
+    void type(const char* number);
+    /// One after the other, as a pad that asks again takes them.
+    void typeAll(const std::vector<const char*>& numbers);
+    void spell(const char* text);
+
+    [[nodiscard]] const ui::FieldSheet& sheet();
+    [[nodiscard]] QString title() { return sheet().title(); }
+    /// All of it, a line a field.
+    [[nodiscard]] QString fields();
+
+private:
+    Stand m_stand;
+};
+
+/// A shift with line A at work: 3,200 birds done.
+void openWithALine(Stand& stand);
+/// Ten shots of a dose that is right.
+extern const std::vector<const char*> kTenWeights;
+/// A vessel that has been dipped every day for a week, and loses what it may or three times that.
+void keepAVessel(Stand& stand, std::int64_t millimetresPerDay);
+
+}  // namespace bathside::test

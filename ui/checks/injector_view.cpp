@@ -1,0 +1,239 @@
+#include "ui/checks/injector_view.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include "core/bench/dose.h"
+#include "ui/checks/check_words.h"
+#include "ui/text/numbers.h"
+
+namespace bathside::ui {
+namespace {
+
+struct InjectorText {
+    Q_DECLARE_TR_FUNCTIONS(InjectorText)
+};
+
+/// In thousandths of the unit, with three decimals.
+NumberQuestion fine(const QString& title, const QString& unit, qint64 lowest, qint64 highest)
+{
+    return {.title = title,
+            .unit = unit,
+            .lowest = lowest,
+            .highest = highest,
+            .decimals = 3,
+            .typedDecimals = 3};
+}
+
+}  // namespace
+
+MicroLitres InjectorView::dose() const
+{
+    const auto& card = bench().card;
+    return m_dose ? *m_dose : card ? card->content().dose : MicroLitres{200};
+}
+
+std::optional<DoseMeasured> InjectorView::measured() const
+{
+    if (m_collected)
+        return DoseMeasured{.dose = dose(), .how = *m_collected};
+    if (m_weighed.tenthsOfMilligram.size() < kFewestShots)
+        return std::nullopt;
+    return DoseMeasured{.dose = dose(), .how = m_weighed};
+}
+
+CheckSheet InjectorView::sheet() const
+{
+    const auto all = measured();
+    const auto check = all ? injectorCaseFrom(documentOf(*all)) : injectorCaseFrom({});
+    const Line* line = context().known();
+    if (check) {
+        CheckSheet sheet = sheetOf(*check, line ? birdsTouched(*line) : 0);
+        if (!m_collected)
+            sheet.fields.insert(
+                1, {InjectorText::tr("weighed, in %1").arg(liquidText(m_weighed.liquid)),
+                    weightsText(m_weighed.tenthsOfMilligram)});
+        return sheet;
+    }
+    CheckSheet sheet = doseOnRecord(bench(), line, context().bench.zoneNow());
+    sheet.fields.append({InjectorText::tr("dose set"), volumeText(dose())});
+    sheet.fields.append({InjectorText::tr("weighed, in %1").arg(liquidText(m_weighed.liquid)),
+                         weightsText(m_weighed.tenthsOfMilligram)});
+    return sheet;
+}
+
+QList<CheckAction> InjectorView::actions()
+{
+    const auto weighed = static_cast<int>(m_weighed.tenthsOfMilligram.size());
+    return {lineAction(),
+            birdsAction(),
+            {.place = QStringLiteral("checks.set"),
+             .word = InjectorText::tr("set …", "liquid, dose"),
+             .line = liquidText(m_weighed.liquid),
+             .press = [this](const AnswerTap&) { askSettings(); }},
+            {.place = QStringLiteral("checks.weigh"),
+             .word = InjectorText::tr("weigh …"),
+             .line = InjectorText::tr("%1 of %2", "shots weighed, of how many")
+                         .arg(weighed)
+                         .arg(kShotsAsked),
+             .press = [this](const AnswerTap&) { askWeight(); }},
+            {.place = QStringLiteral("checks.cylinder"),
+             .word = InjectorText::tr("cylinder …"),
+             .line = InjectorText::tr("quick form"),
+             .press = [this](const AnswerTap&) { askShots(); }},
+            recordAction()};
+}
+
+CheckAction InjectorView::recordAction()
+{
+    QString why;
+    if (!measured())
+        why = InjectorText::tr("Measure first.");
+    else if (context().lineNow().empty())
+        why = InjectorText::tr("Choose a line first.");
+    return {.place = QStringLiteral("checks.record"),
+            .word = InjectorText::tr("RECORD"),
+            .role = Role::Primary,
+            .reason = why,
+            .press = [this](const AnswerTap& tap) { record(tap); }};
+}
+
+void InjectorView::record(const AnswerTap& tap)
+{
+    const auto all = measured();
+    if (!all)
+        return;
+    const LineId line = context().lineNow();
+    const CheckDose check{.line = line.empty() ? std::nullopt : std::optional(line),
+                          .ok = true,
+                          .measured = documentOf(*all)};
+    if (!context().bench.model.say(check, tap.inputMs, tap.place))
+        return;
+    m_collected.reset();
+    m_weighed.tenthsOfMilligram.clear();
+    done();
+}
+
+// --- shots ---------------------------------------------------------------------------------------
+
+void InjectorView::askWeight()
+{
+    constexpr qint64 kHeaviest = 500'000;  // tenths of a mg: 50 g
+    const auto next = m_weighed.tenthsOfMilligram.size() + 1;
+    const NumberQuestion question{.title = InjectorText::tr("Shot %1 of %2: what does it weigh?")
+                                               .arg(next)
+                                               .arg(std::max(next, kShotsAsked)),
+                                  .unit = QStringLiteral("mg"),
+                                  .lowest = 1,
+                                  .highest = kHeaviest,
+                                  .decimals = 1,
+                                  .typedDecimals = 1};
+    ask(question, [this](qint64 tenths, const AnswerTap&) {
+        m_collected.reset();
+        m_weighed.tenthsOfMilligram.push_back(tenths);
+        if (m_weighed.tenthsOfMilligram.size() >= kShotsAsked)
+            return done();
+        askWeight();
+        context().changed();
+    });
+}
+
+void InjectorView::askShots()
+{
+    const NumberQuestion question{
+        .title = InjectorText::tr("How many shots went into the cylinder?"),
+        .unit = InjectorText::tr("shots"),
+        .lowest = 1,
+        .highest = 10'000,
+        .suggested = static_cast<qint64>(kShotsAsked)};
+    ask(question, [this](qint64 shots, const AnswerTap&) { askCollected(shots); });
+}
+
+void InjectorView::askCollected(std::int64_t shots)
+{
+    ask(fine(InjectorText::tr("What does the cylinder show?"), QStringLiteral("mL"), 100,
+             10'000'000),
+        [this, shots](qint64 collected, const AnswerTap&) { askGraduation(shots, {collected}); });
+}
+
+void InjectorView::askGraduation(std::int64_t shots, MicroLitres collected)
+{
+    ask(fine(InjectorText::tr("How much is it from one mark to the next?"), QStringLiteral("mL"), 1,
+             100'000),
+        [this, shots, collected](qint64 graduation, const AnswerTap&) {
+            m_collected = CollectedShots{shots, collected, {graduation}};
+            done();
+        });
+}
+
+// --- settings ------------------------------------------------------------------------------------
+
+void InjectorView::askSettings()
+{
+    QList<Choice> choices{
+        {.id = QStringLiteral("water"), .word = InjectorText::tr("water …", "what is weighed")},
+        {.id = QStringLiteral("other"),
+         .word = InjectorText::tr("other liquid …"),
+         .line = InjectorText::tr("by its density")},
+        {.id = QStringLiteral("dose"),
+         .word = InjectorText::tr("dose set …"),
+         .line = volumeText(dose())}};
+    if (!m_weighed.tenthsOfMilligram.empty())
+        choices.append({.id = QStringLiteral("last"),
+                        .word = InjectorText::tr("last weight out"),
+                        .line = scaledText(m_weighed.tenthsOfMilligram.back(), 1, 1, QLocale()) +
+                                QStringLiteral(" mg")});
+    if (m_collected || !m_weighed.tenthsOfMilligram.empty())
+        choices.append({.id = QStringLiteral("anew"), .word = InjectorText::tr("measure anew")});
+    choose(InjectorText::tr("What is weighed, and against what?"), choices,
+           [this](const QString& id, const AnswerTap&) { setting(id); });
+}
+
+void InjectorView::setting(const QString& id)
+{
+    if (id == QLatin1String("water"))
+        return askWater();
+    if (id == QLatin1String("other"))
+        return askDensity();
+    if (id == QLatin1String("dose"))
+        return askDose();
+    if (id == QLatin1String("last") && !m_weighed.tenthsOfMilligram.empty())
+        m_weighed.tenthsOfMilligram.pop_back();
+    if (id == QLatin1String("anew")) {
+        m_weighed.tenthsOfMilligram.clear();
+        m_collected.reset();
+    }
+    done();
+}
+
+void InjectorView::askWater()
+{
+    NumberQuestion question = fine(InjectorText::tr("How warm is the water that is weighed?"),
+                                   QStringLiteral("°C"), 0, 40'000);
+    question.typedDecimals = 1;
+    ask(question, [this](qint64 milliCelsius, const AnswerTap&) {
+        m_weighed.liquid = Water{{milliCelsius}};
+        done();
+    });
+}
+
+void InjectorView::askDensity()
+{
+    ask(fine(InjectorText::tr("What is its density? See its label."), QStringLiteral("g/mL"), 800,
+             1'500),
+        [this](qint64 density, const AnswerTap&) {
+            m_weighed.liquid = OtherLiquid{density};
+            done();
+        });
+}
+
+void InjectorView::askDose()
+{
+    ask(fine(InjectorText::tr("Which dose is set?"), QStringLiteral("mL"), 10, 50'000),
+        [this](qint64 microlitres, const AnswerTap&) {
+            m_dose = MicroLitres{microlitres};
+            done();
+        });
+}
+
+}  // namespace bathside::ui

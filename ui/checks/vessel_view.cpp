@@ -1,0 +1,122 @@
+#include "ui/checks/vessel_view.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+#include "ui/checks/check_words.h"
+#include "ui/text/subjects.h"
+
+namespace bathside::ui {
+namespace {
+
+struct VesselText {
+    Q_DECLARE_TR_FUNCTIONS(VesselText)
+};
+
+constexpr int kLongestName = 12;
+
+}  // namespace
+
+VesselId VesselView::vesselNow() const
+{
+    const auto& vessels = bench().vessels;
+    return m_vessel.empty() && vessels.size() == 1 ? vessels.begin()->first : m_vessel;
+}
+
+const VesselLog* VesselView::log() const
+{
+    const auto found = bench().vessels.find(vesselNow());
+    return found == bench().vessels.end() || !found->second.vessel ? nullptr : &found->second;
+}
+
+CheckSheet VesselView::sheet() const
+{
+    const VesselLog* known = log();
+    return sheetOf(known ? *known : VesselLog{}, context().bench.zoneNow());
+}
+
+QList<CheckAction> VesselView::actions()
+{
+    const QString name = idText(vesselNow());
+    const bool isKnown = log() != nullptr;
+    return {{.place = QStringLiteral("checks.which"),
+             .word = name.isEmpty() ? VesselText::tr("vessel …")
+                                    : VesselText::tr("vessel %1").arg(name),
+             .line = VesselText::tr("another …", "vessel"),
+             .role = name.isEmpty() ? Role::Primary : Role::Neutral,
+             .press = [this](const AnswerTap&) { askWhich(); }},
+            {.place = QStringLiteral("checks.dip"),
+             .word = VesselText::tr("level …"),
+             .line = VesselText::tr("by the dipstick"),
+             .role = isKnown ? Role::Primary : Role::Neutral,
+             .reason = isKnown ? QString() : VesselText::tr("Describe it first."),
+             .press = [this](const AnswerTap&) { askDip(); }},
+            {.place = QStringLiteral("checks.describe"),
+             .word = isKnown ? VesselText::tr("describe anew …") : VesselText::tr("describe …"),
+             .line = m_draft.rows.empty() ? QString() : VesselText::tr("goes on where it stopped"),
+             .reason = name.isEmpty() ? VesselText::tr("Choose a vessel first.") : QString(),
+             .press = [this](const AnswerTap&) { describe(); }}};
+}
+
+void VesselView::askWhich()
+{
+    constexpr qsizetype kMost = 6;
+    QList<Choice> choices;
+    for (const auto& [id, each] : bench().vessels) {
+        if (choices.size() < kMost)
+            choices.append({.id = QStringLiteral("vessel:") + idText(id),
+                            .word = VesselText::tr("vessel %1").arg(idText(id))});
+    }
+    choices.append({.id = QStringLiteral("new"), .word = VesselText::tr("a new one …", "vessel")});
+    choose(VesselText::tr("Which vessel?"), choices, [this](const QString& id, const AnswerTap&) {
+        if (id == QLatin1String("new"))
+            return askNew();
+        m_vessel = {id.mid(7).toStdString()};
+        done();
+    });
+}
+
+void VesselView::askNew()
+{
+    context().bench.asker.text(
+        {.title = VesselText::tr("What is the vessel called?"), .longest = kLongestName},
+        [this](const QString& name, const AnswerTap&) {
+            m_vessel = {name.trimmed().toStdString()};
+            done();
+        });
+}
+
+void VesselView::describe()
+{
+    if (vesselNow().empty())
+        return;
+    if (m_draft.vessel != vesselNow())
+        m_draft = {.vessel = vesselNow()};
+    askVessel(context(), m_draft);
+}
+
+void VesselView::askDip()
+{
+    if (!log())
+        return;
+    ask({.title = VesselText::tr("What does the dipstick show?"),
+         .unit = QStringLiteral("mm"),
+         .lowest = 0,
+         .highest = 5'000},
+        [this](qint64 millimetres, const AnswerTap&) { askFilled(millimetres); });
+}
+
+void VesselView::askFilled(std::int64_t millimetres)
+{
+    const VesselId vessel = vesselNow();
+    const QList<Choice> choices{
+        {.id = QStringLiteral("not-filled"), .word = VesselText::tr("not filled since")},
+        {.id = QStringLiteral("filled"), .word = VesselText::tr("filled since")}};
+    choose(
+        VesselText::tr("%1 mm. Was it filled since the reading before?").arg(millimetres), choices,
+        [this, vessel, millimetres](const QString& id, const AnswerTap& tap) {
+            context().bench.say(DipVessel{vessel, millimetres, id == QLatin1String("filled")}, tap);
+        });
+}
+
+}  // namespace bathside::ui
