@@ -38,10 +38,14 @@ BathForecast forecastOf(const HeatRules& heat, const BathRules& bath, const Bath
         all.pulls.push_back(
             {.ampoules = n, .dip = dipOf(budget, n), .staysInside = n <= all.most, .course = {}});
     all.seconds = std::max(kShortest, kAfterwards * lastRecovery(all.pulls));
+    HeatBudget unheated = budget;
+    unheated.bath.heater = 0;
+    const double uptake = static_cast<double>(heat.uptakeMs) / 1000;
     for (PullForecast& pull : all.pulls) {
-        if (pull.dip)
-            pull.course = courseOf(budget, *pull.dip, static_cast<double>(heat.uptakeMs) / 1000,
-                                   kStep, all.seconds);
+        if (!pull.dip)
+            continue;
+        pull.course = courseOf(budget, *pull.dip, uptake, kStep, all.seconds);
+        pull.unheated = courseOf(unheated, *pull.dip, uptake, kStep, all.seconds);
     }
     return all;
 }

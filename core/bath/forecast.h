@@ -23,7 +23,8 @@ struct PullForecast {
     int ampoules = 0;
     std::optional<BathDip> dip;  // none: the bath itself would freeze
     bool staysInside = false;
-    std::vector<CoursePoint> course;  // empty without a dip
+    std::vector<CoursePoint> course{};    // with the heater on throughout; empty without a dip
+    std::vector<CoursePoint> unheated{};  // with the heater off: the deepest it can be
 };
 
 struct BathForecast {

@@ -2,6 +2,7 @@
 
 #include <QAreaSeries>
 #include <QChart>
+#include <QGraphicsLayout>
 #include <QImage>
 #include <QLineSeries>
 #include <QLocale>
@@ -45,8 +46,7 @@ void setUp(QValueAxis& axis, const QString& unit, double low, double high)
     axis.setTickType(QValueAxis::TicksDynamic);
     axis.setTickAnchor(0);
     axis.setTickInterval(tick);
-    axis.setLabelFormat(QStringLiteral("%.%1f").arg(decimalsOf(tick)));
-    axis.setTitleText(unit);
+    axis.setLabelFormat(QStringLiteral("%.%1f\u00a0%2").arg(decimalsOf(tick)).arg(unit));
 }
 
 void dressAxis(QValueAxis& axis)
@@ -54,9 +54,7 @@ void dressAxis(QValueAxis& axis)
     const Palette& palette = theme().palette();
     const QFont font = theme().metrics().font(Metrics::kSmall);
     axis.setLabelsFont(font);
-    axis.setTitleFont(font);
     axis.setLabelsColor(palette.ink());
-    axis.setTitleBrush(palette.ink());
     axis.setGridLinePen(QPen(palette.rule(), 1));
     axis.setLinePen(QPen(palette.softInk(), 1));
 }
@@ -106,10 +104,13 @@ Chart::Chart(const QString& name, QWidget* parent)
     m_readOut->setCapMm(kReadOutMm, Metrics::kSmall);
     m_chart->legend()->hide();
     m_chart->setMargins({});
+    m_chart->layout()->setContentsMargins(0, 0, 0, 0);
     m_chart->setBackgroundRoundness(0);
     m_chart->setLocalizeNumbers(true);
     m_chart->addAxis(m_across, Qt::AlignBottom);
     m_chart->addAxis(m_up, Qt::AlignLeft);
+    for (QValueAxis* axis : {m_across, m_up})
+        axis->setTruncateLabels(false);
     draw();
 }
 

@@ -138,15 +138,19 @@ void ChartView::write(QPainter& painter, const QPointF& at, Qt::Alignment alignm
     painter.drawText(room, Qt::AlignCenter | Qt::TextDontClip, words);
 }
 
+// At the left and at the right by turns, so that a band within a band has words of its own.
 void ChartView::drawBandWords(QPainter& painter) const
 {
     const QRectF plot = chart()->plotArea();
     const double aside = theme().metrics().px(kAsideMm);
+    bool atRight = false;
     for (const ChartBand& band : m_content.bands) {
-        painter.setPen(theme().tone(band.role).ink);
+        painter.setPen(theme().palette().ink());
         const double top = placeOf({m_content.across.low, band.high}).y();
-        write(painter, {plot.left() + aside, std::max(top, plot.top())},
-              Qt::AlignLeft | Qt::AlignTop, band.words);
+        const double x = atRight ? plot.right() - aside : plot.left() + aside;
+        write(painter, {x, std::max(top, plot.top())},
+              (atRight ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignTop, band.words);
+        atRight = !atRight;
     }
 }
 

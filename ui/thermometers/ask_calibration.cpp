@@ -163,10 +163,9 @@ QList<Choice> choicesOf(const Probe& probe)
          .word = CalibrationText::tr("due on …"),
          .line = dayOrNone(probe.due)}};
     for (std::size_t i = 0; i < probe.points.size(); ++i)
-        choices.append(
-            {.id = QStringLiteral("point:%1").arg(i),
-             .word = CalibrationText::tr("%1 °C").arg(celsiusText(probe.points[i].indicated)),
-             .line = pointText(probe.points[i])});
+        choices.append({.id = QStringLiteral("point:%1").arg(i),
+                        .word = CalibrationText::tr("point %1 …").arg(i + 1),
+                        .line = pointText(probe.points[i])});
     if (probe.points.size() < kMostPoints)
         choices.append({.id = QStringLiteral("add"), .word = CalibrationText::tr("add a point …")});
     choices.append({.id = QStringLiteral("drop"),

@@ -2,7 +2,9 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <algorithm>
 #include <array>
+#include <cmath>
 
 #include "core/bath/pattern_offer.h"
 #include "ui/text/subjects.h"
@@ -20,7 +22,12 @@ constexpr std::size_t kMostOffered = 8;
 /// Lines such devices send, for a choice before anything has come.
 constexpr std::array<const char*, 4> kExamples{"28.13", "28.13 C", "T = 28.13 C", "28,13"};
 
-QString numberText(double number) { return QLocale().toString(number, 'g', 6); }
+QString numberText(double number)
+{
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    return locale.toString(number, 'g', 6);
+}
 
 std::vector<OfferedPattern> examples()
 {
@@ -69,6 +76,9 @@ void askPattern(ThermoContext& context, const ProbeId& probe, const SerialLine& 
 {
     const auto last = context.live.lastLine(probe);
     std::vector<OfferedPattern> offered = last ? patternsFor(*last) : examples();
+    // A temperature has decimals more often than a date, a time or a channel.
+    std::ranges::stable_partition(
+        offered, [](const OfferedPattern& each) { return each.number != std::floor(each.number); });
     offered.resize(std::min(offered.size(), kMostOffered));
     QList<Choice> choices;
     for (std::size_t i = 0; i < offered.size(); ++i)

@@ -132,7 +132,7 @@ QList<Choice> connectionsOf(const std::vector<ProbeSource>& found)
         choices.append(
             {.id = QStringLiteral("found:%1").arg(i),
              .word = line ? ThermometerText::tr("serial port") : ThermometerText::tr("one-wire"),
-             .line = fromCore(line ? line->port : wire->device)});
+             .line = line ? portText(line->port) : fromCore(wire->device)});
     }
     choices.append({.id = QStringLiteral("hand"),
                     .word = ThermometerText::tr("read by hand"),
@@ -215,7 +215,7 @@ QList<Choice> changesOf(const Probe& probe)
     choices.append({.id = QStringLiteral("source"),
                     .word = isOut ? ThermometerText::tr("in use again …")
                                   : ThermometerText::tr("connection …"),
-                    .line = line ? fromCore(line->port) : connectionText(probe.source)});
+                    .line = line ? portText(line->port) : connectionText(probe.source)});
     if (!isOut)
         choices.append({.id = QStringLiteral("out"), .word = ThermometerText::tr("OUT OF USE")});
     choices.append(leaveIt());

@@ -61,18 +61,16 @@ ChartAxis celsiusAxis(const Tolerance& tolerance, int decimals)
             .decimals = decimals};
 }
 
-/// One ampoule, the usual pull, the most at a time and one more.
+/// The usual pull, the most at a time and one more.
 bool isDrawn(int ampoules, int most, int usualPull)
 {
-    return ampoules == 1 || ampoules == usualPull || ampoules == most || ampoules == most + 1;
+    return ampoules == usualPull || ampoules == most || ampoules == most + 1;
 }
 
-ChartLine lineOf(const PullForecast& pull)
+ChartLine lineOf(const QString& name, const std::vector<CoursePoint>& course, Stroke stroke)
 {
-    ChartLine line{.name = ampoulesText(pull.ampoules) + u':',
-                   .points = {},
-                   .stroke = pull.staysInside ? Stroke::Solid : Stroke::Dashed};
-    for (const CoursePoint& point : pull.course)
+    ChartLine line{.name = name, .points = {}, .stroke = stroke};
+    for (const CoursePoint& point : course)
         line.points.append({point.seconds, point.celsius});
     return line;
 }
@@ -158,24 +156,29 @@ ChartContent traceContent(const Bench& bench, const Probe& probe,
 ChartContent dipContent(const BathForecast& forecast, int usualPull)
 {
     ChartContent content;
-    content.title = PictureText::tr("The bath after ampoules go in");
+    content.title = PictureText::tr("After ampoules go in; dashed: with the heater on");
     content.across = {.unit = PictureText::tr("s", "unit of an axis: seconds"),
                       .low = 0,
                       .high = forecast.seconds,
                       .decimals = 0};
     content.up = {.unit = kCelsius,
                   .low = forecast.tolerance.target - forecast.tolerance.tolerance,
-                  .high = forecast.highest,
+                  .high = forecast.tolerance.target,
                   .decimals = 2};
     content.bands = bandsOf(forecast.tolerance, forecast.lowest, forecast.highest);
     for (const PullForecast& pull : forecast.pulls) {
         if (pull.course.empty() || !isDrawn(pull.ampoules, forecast.most, usualPull))
             continue;
-        const auto lowest = std::ranges::min_element(pull.course, {}, &CoursePoint::celsius);
-        content.lines.append(lineOf(pull));
-        content.names.append(
-            {.words = ampoulesText(pull.ampoules), .at = {lowest->seconds, lowest->celsius}});
-        content.up.low = std::min(content.up.low, lowest->celsius);
+        const QString name = ampoulesText(pull.ampoules);
+        const CoursePoint& end = pull.unheated.back();
+        content.lines.append(lineOf(name + u':', pull.unheated, Stroke::Solid));
+        content.lines.append(
+            lineOf(PictureText::tr("heated:", "a value of a chart: with the heater on"),
+                   pull.course, Stroke::Dashed));
+        content.names.append({.words = name,
+                              .at = {end.seconds, end.celsius},
+                              .below = pull.ampoules > forecast.most});
+        content.up.low = std::min(content.up.low, end.celsius);
         content.up.high = std::max(content.up.high, pull.course.front().celsius);
     }
     content.up.low -= kAboutADip;

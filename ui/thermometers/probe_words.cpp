@@ -40,7 +40,7 @@ QString sourceText(const OneWire& wire)
 QString sourceText(const SerialLine& line)
 {
     return ProbeText::tr("%1, %2 baud, pattern %3, %4", "port, speed, pattern, °C or element")
-        .arg(fromCore(line.port), QString::number(line.baud), fromCore(line.pattern),
+        .arg(portText(line.port), QString::number(line.baud), fromCore(line.pattern),
              unitText(line.shows));
 }
 QString sourceText(const OutOfUse&) { return ProbeText::tr("out of use"); }
@@ -111,6 +111,11 @@ QString pointText(const CalibrationPoint& point)
 QString connectionText(const ProbeSource& source)
 {
     return std::visit([](const auto& which) { return sourceText(which); }, source);
+}
+
+QString portText(const std::string& path)
+{
+    return fromCore(path.substr(path.rfind('/') + 1)).replace(u'_', u' ').replace(u'-', u' ');
 }
 
 QString unitText(LineUnit unit)

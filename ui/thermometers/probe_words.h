@@ -28,6 +28,8 @@ struct ProbeStanding {
 [[nodiscard]] QString pointText(const CalibrationPoint& point);
 /// Where it is connected: "one-wire 28-0000075f2b1c", "/dev/ttyUSB0, 9600 baud, # C".
 [[nodiscard]] QString connectionText(const ProbeSource& source);
+/// A port's own name, with blanks where it may break.
+[[nodiscard]] QString portText(const std::string& path);
 [[nodiscard]] QString unitText(LineUnit unit);
 /// °C with as few decimals as it takes, three at most.
 [[nodiscard]] QString celsiusText(double celsius);

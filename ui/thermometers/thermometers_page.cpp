@@ -52,6 +52,7 @@ ThermometersPage::ThermometersPage(Parts parts, QWidget* parent)
     m_title->setWeight(Weight::Strong);
     m_words->setCapMm(4, Metrics::kSmall);
     m_reckoned->setCapMm(4, Metrics::kSmall);
+    m_calibrate->setWeight(Weight::Narrow);
     connectAll();
     place();
     render();

@@ -22,10 +22,17 @@ namespace {
 using namespace std::chrono_literals;
 
 constexpr double kNoticeMm = 11, kAfterMm = 1.5;
-constexpr double kTileWide = 58, kTileHigh = 23;
+constexpr double kTileWide = 58, kTileHigh = 20;
 constexpr double kTitleMm = 9, kWordsMm = 17, kReckonedMm = 17;
 constexpr auto kSaidFor = 6s;
 constexpr int kMostReckoned = 40;  // ampoules at a time
+
+/// A thermometer that shows *inside* past its due date is not simply good.
+Role roleOf(Role standing, Role due)
+{
+    const bool isCalm = standing == Role::Good || standing == Role::Neutral;
+    return isCalm && due != Role::Neutral ? due : standing;
+}
 
 }  // namespace
 
@@ -133,8 +140,10 @@ void ThermometersPage::placeBar()
 {
     const int bar = theme().metrics().ceilPx(Metrics::kMinimum);
     const QRect low(0, height() - bar, width(), bar);
-    const QList<TapButton*> all{m_back,      m_more,     m_add,   m_change,
-                                m_calibrate, m_forecast, m_whole, m_save};
+    QList<TapButton*> all{m_back,      m_more,     m_add,   m_change,
+                          m_calibrate, m_forecast, m_whole, m_save};
+    if (pages() == 1)
+        all.removeOne(m_more);
     for (int i = 0; i < all.size(); ++i)
         all.at(i)->setGeometry(cellOf(low, {static_cast<int>(all.size()), 1}, i));
 }
@@ -209,8 +218,9 @@ void ThermometersPage::renderTiles()
         tile->setPlace(QStringLiteral("thermometers.probe.") + idText(probe.id));
         tile->setWord(nameText(probe));
         tile->setLine(QStringLiteral("%1 · %2").arg(standing.word, dueText(probe, today())));
-        tile->setRole(standing.role);
-        tile->setMark(ui::markOf(standing.role));
+        const Role role = roleOf(standing.role, roleOfDue(probe, today()));
+        tile->setRole(role);
+        tile->setMark(ui::markOf(role));
         tile->setChosen(chosen && probe.id == chosen->id);
     }
 }
@@ -272,6 +282,7 @@ void ThermometersPage::renderForecast()
 
 void ThermometersPage::renderBar()
 {
+    placeBar();
     const bool shown = !m_ask->isOpen();
     const bool onProbes = shown && m_view == View::Probes;
     const bool hasProbe = looked().has_value();

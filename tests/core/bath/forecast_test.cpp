@@ -55,6 +55,7 @@ TEST(ForecastTest, theCoursesGoOnUntilTheBathIsBack)
     for (const PullForecast& pull : forecast.pulls) {
         ASSERT_FALSE(pull.course.empty());
         EXPECT_NEAR(pull.course.back().celsius, 28, 0.05) << pull.ampoules;
+        EXPECT_NEAR(pull.unheated.back().celsius, pull.dip->end, 0.02) << pull.ampoules;
         EXPECT_LE(pull.course.back().seconds, forecast.seconds);
     }
 }
