@@ -33,11 +33,12 @@ struct ChartLine {
     Stroke stroke = Stroke::Solid;
 };
 
-/// Over the whole width.
+/// Over the whole width; its words in one of its corners.
 struct ChartBand {
     QString words{};
     double low = 0, high = 0;
     Role role = Role::Neutral;
+    Qt::Alignment corner = Qt::AlignLeft | Qt::AlignTop;
 };
 
 /// A point, with the mark of its role (a cross for Neutral), and words beside it.

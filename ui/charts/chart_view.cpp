@@ -138,19 +138,17 @@ void ChartView::write(QPainter& painter, const QPointF& at, Qt::Alignment alignm
     painter.drawText(room, Qt::AlignCenter | Qt::TextDontClip, words);
 }
 
-// At the left and at the right by turns, so that a band within a band has words of its own.
 void ChartView::drawBandWords(QPainter& painter) const
 {
     const QRectF plot = chart()->plotArea();
     const double aside = theme().metrics().px(kAsideMm);
-    bool atRight = false;
+    painter.setPen(theme().palette().ink());
     for (const ChartBand& band : m_content.bands) {
-        painter.setPen(theme().palette().ink());
-        const double top = placeOf({m_content.across.low, band.high}).y();
-        const double x = atRight ? plot.right() - aside : plot.left() + aside;
-        write(painter, {x, std::max(top, plot.top())},
-              (atRight ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignTop, band.words);
-        atRight = !atRight;
+        const double top = std::max(placeOf({0, band.high}).y(), plot.top());
+        const double low = std::min(placeOf({0, band.low}).y(), plot.bottom());
+        const bool atRight = band.corner & Qt::AlignRight, atLow = band.corner & Qt::AlignBottom;
+        write(painter, {atRight ? plot.right() - aside : plot.left() + aside, atLow ? low : top},
+              band.corner, band.words);
     }
 }
 

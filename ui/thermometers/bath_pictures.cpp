@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/day/bath_log.h"
 #include "ui/text/time.h"
 #include "ui/text/words.h"
 #include "ui/thermometers/probe_words.h"
@@ -40,10 +41,13 @@ QList<ChartBand> bandsOf(const Tolerance& tolerance, double lowest, double highe
                       .arg(celsiusText(tolerance.target), celsiusText(tolerance.tolerance)),
          .low = tolerance.target - tolerance.tolerance,
          .high = tolerance.target + tolerance.tolerance,
-         .role = Role::HeadsUp}};
+         .role = Role::Quiet}};
     if (lowest < highest)
-        bands.append(
-            {.words = wordOf(Verdict::Inside), .low = lowest, .high = highest, .role = Role::Good});
+        bands.append({.words = wordOf(Verdict::Inside),
+                      .low = lowest,
+                      .high = highest,
+                      .role = Role::Good,
+                      .corner = Qt::AlignRight | Qt::AlignTop});
     return bands;
 }
 
@@ -156,7 +160,7 @@ ChartContent traceContent(const Bench& bench, const Probe& probe,
 ChartContent dipContent(const BathForecast& forecast, int usualPull)
 {
     ChartContent content;
-    content.title = PictureText::tr("After ampoules go in; dashed: with the heater on");
+    content.title = PictureText::tr("Ampoules go in; dashed: heater on");
     content.across = {.unit = PictureText::tr("s", "unit of an axis: seconds"),
                       .low = 0,
                       .high = forecast.seconds,
@@ -166,6 +170,8 @@ ChartContent dipContent(const BathForecast& forecast, int usualPull)
                   .high = forecast.tolerance.target,
                   .decimals = 2};
     content.bands = bandsOf(forecast.tolerance, forecast.lowest, forecast.highest);
+    content.bands.front().words.clear();
+    content.bands.back().corner = Qt::AlignLeft | Qt::AlignBottom;  // where no line comes
     for (const PullForecast& pull : forecast.pulls) {
         if (pull.course.empty() || !isDrawn(pull.ampoules, forecast.most, usualPull))
             continue;
@@ -177,7 +183,7 @@ ChartContent dipContent(const BathForecast& forecast, int usualPull)
                    pull.course, Stroke::Dashed));
         content.names.append({.words = name,
                               .at = {end.seconds, end.celsius},
-                              .below = pull.ampoules > forecast.most});
+                              .below = pull.ampoules != forecast.most});
         content.up.low = std::min(content.up.low, end.celsius);
         content.up.high = std::max(content.up.high, pull.course.front().celsius);
     }
@@ -231,6 +237,26 @@ QString forecastText(const BathForecast& forecast, const BathNow& now, int usual
                         .arg(decimalText(usual->dip->depth, 2),
                              durationText(Millis(std::llround(*usual->dip->recovery) * 1000))));
     said.append(PictureText::tr("This is a calculation; the thermometer decides."));
+    return said.join(u' ');
+}
+
+QString fitsText(const State& state, const HeatRules& heat)
+{
+    QStringList said;
+    if (const auto mass = massOf(state, heat))
+        said.append(PictureText::tr("From %n pull(s): the bath acts as %1 kg of water; the card's "
+                                    "%2 kg foresaw its dips to %3 °C.",
+                                    nullptr, mass->pulls)
+                        .arg(decimalText(mass->fit.mass, 1),
+                             decimalText(static_cast<double>(heat.waterGrams) / 1000, 1),
+                             decimalText(mass->foreseen, 2)));
+    if (const auto film = filmOf(state, heat))
+        said.append(PictureText::tr("From %n pull(s): opened as with %1 W/(m² K) or more; the "
+                                    "card's %2 foresaw it to %3 s.",
+                                    nullptr, film->pulls)
+                        .arg(decimalText(film->fit.film, 0),
+                             decimalText(static_cast<double>(heat.film), 0),
+                             decimalText(film->foreseen, 1)));
     return said.join(u' ');
 }
 

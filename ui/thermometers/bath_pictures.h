@@ -8,7 +8,7 @@
 
 #include "core/bath/forecast.h"
 #include "core/bath/source.h"
-#include "core/bench/bench.h"
+#include "core/bench/state.h"
 #include "ui/charts/chart.h"
 
 namespace bathside::ui {
@@ -30,5 +30,8 @@ struct TracePoint {
 
 /// How many at a time, how deep, how long; and that the thermometer decides.
 [[nodiscard]] QString forecastText(const BathForecast& forecast, const BathNow& now, int usualPull);
+
+/// What this shift's pulls say of the bath, and how well it was foreseen; empty: no pull does.
+[[nodiscard]] QString fitsText(const State& state, const HeatRules& heat);
 
 }  // namespace bathside::ui

@@ -12,6 +12,7 @@
 #include "ui/theme/theme.h"
 #include "ui/thermometers/ask_calibration.h"
 #include "ui/thermometers/ask_thermometer.h"
+#include "ui/thermometers/bath_pictures.h"
 
 namespace bathside::ui {
 
@@ -81,7 +82,7 @@ void ThermometersPage::connectAll()
     connect(m_calibrate, &TapButton::pressed, this, [this](const TapStamp& stamp) {
         ask(stamp, [this] { askCalibration(m_context, looked()->id); });
     });
-    connect(m_forecast, &TapButton::pressed, this, [this] { put(View::Forecast); });
+    connect(m_forecast, &TapButton::pressed, this, &ThermometersPage::pressForecast);
     connect(m_whole, &TapButton::pressed, this, &ThermometersPage::pressWhole);
     connect(m_save, &TapButton::pressed, this, &ThermometersPage::pressSave);
     connect(m_ask, &AskPane::changed, this, [this] {
@@ -128,6 +129,14 @@ void ThermometersPage::pressBack()
     if (m_view == View::Forecast)
         return put(View::Probes);
     emit asksFor(QString::fromLatin1(Frame::kSetUp));
+}
+
+void ThermometersPage::pressForecast()
+{
+    if (!m_model.bench().card)
+        return;
+    m_fits = fitsText(m_model.state(), m_model.bench().card->content().heat);
+    put(View::Forecast);
 }
 
 void ThermometersPage::pressWhole()

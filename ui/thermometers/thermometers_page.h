@@ -58,6 +58,7 @@ private:
     void ask(const TapStamp& stamp, const std::function<void()>& question);
     void pressTile(std::size_t index);
     void pressBack();
+    void pressForecast();
     void pressWhole();
     void pressSave();
     void put(View view);
@@ -102,6 +103,7 @@ private:
     QString m_why;                      // of a refusal, in its own words
     std::pair<Role, QString> m_said{};  // in the notice, for a while
     std::optional<Stamp> m_saidAt;
+    QString m_fits;                     // as the forecast was opened
     std::optional<CardHash> m_curveOf;  // the card that the slush curve was reckoned for
 };
 

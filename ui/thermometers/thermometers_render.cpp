@@ -34,6 +34,17 @@ Role roleOf(Role standing, Role due)
     return isCalm && due != Role::Neutral ? due : standing;
 }
 
+/// One line: what is wrong, or that nothing is.
+QString shortText(const ProbeStanding& standing, const Probe& probe, std::chrono::sys_days today)
+{
+    const Role due = roleOfDue(probe, today);
+    if (standing.role == Role::Quiet || roleOf(standing.role, due) == standing.role)
+        return standing.role == Role::Good
+                   ? QStringLiteral("%1 · %2").arg(standing.word, dueText(probe, today))
+                   : standing.word;
+    return dueText(probe, today);
+}
+
 }  // namespace
 
 void ThermometersPage::resizeEvent(QResizeEvent*)
@@ -185,6 +196,11 @@ void ThermometersPage::renderNotice()
 {
     if (m_saidAt)
         return m_notice->say(m_said.first, {}, m_said.second);
+    if (m_view == View::Forecast)
+        return m_notice->say(Role::Neutral, {},
+                             m_fits.isEmpty()
+                                 ? tr("No pull of this shift shows yet how good these figures are.")
+                                 : m_fits);
     const auto all = probes();
     if (all.empty())
         return m_notice->say(
@@ -217,10 +233,9 @@ void ThermometersPage::renderTiles()
         const ProbeStanding standing = standingOf(m_model.bench(), probe, m_model.now());
         tile->setPlace(QStringLiteral("thermometers.probe.") + idText(probe.id));
         tile->setWord(nameText(probe));
-        tile->setLine(QStringLiteral("%1 · %2").arg(standing.word, dueText(probe, today())));
+        tile->setLine(shortText(standing, probe, today()));
         const Role role = roleOf(standing.role, roleOfDue(probe, today()));
         tile->setRole(role);
-        tile->setMark(ui::markOf(role));
         tile->setChosen(chosen && probe.id == chosen->id);
     }
 }
@@ -240,7 +255,7 @@ void ThermometersPage::renderDetail()
                          ? standing.word
                          : QStringLiteral("%1 · %2").arg(standing.word, standing.reading));
     m_words->setText(
-        QStringLiteral("%1. %2. %3")
+        QStringLiteral("%1 · %2 · %3")
             .arg(dueText(*probe, today()), connectionText(probe->source), calibrationText(*probe)));
     m_trace->show(traceContent(
         bench, *probe, traceOf(bench, *probe, m_parts.live.trace(probe->id), m_model.now())));

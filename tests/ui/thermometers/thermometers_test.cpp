@@ -209,7 +209,7 @@ TEST_F(ThermometersPageTest, theForecastSaysHowManyAndThatTheThermometerDecides)
                                        static_cast<double>(last->fact.expanded->count) / 1000);
     const int most = mostAmpoules(
         budgetOf(card.heat, static_cast<double>(last->fact.corrected->count) / 1000), lowest);
-    EXPECT_TRUE(words().contains(QStringLiteral("up to %1 ampoules at a time").arg(most)))
+    EXPECT_TRUE(words().contains(QStringLiteral("up to %1 ampoule").arg(most)))
         << words().toStdString();
     EXPECT_TRUE(
         words().contains(QStringLiteral("This is a calculation; the thermometer decides.")));
