@@ -46,6 +46,7 @@ caught(includes.cmake store-shows-nothing core/trail/store/a.cpp "#include <QWid
 caught(includes.cmake ui-sees-the-port ui/record/a.cpp "#include \"core/trail/store/store.h\"\n")
 caught(includes.cmake ui-sees-the-port ui/record/a.cpp "#include \"app/system/paths.h\"\n")
 caught(includes.cmake ui-sees-the-port ui/record/a.cpp "#include <QSqlQuery>\n")
+caught(includes.cmake charts-in-one-place ui/setup/a.cpp "#include <QLineSeries>\n")
 caught(includes.cmake system-in-one-place app/station/a.cpp "#include <sys/timerfd.h>\n")
 caught(includes.cmake sound-waits-and-plays ui/sound/a.cpp "#include <sys/statfs.h>\n")
 caught(includes.cmake loudspeaker-in-one-place ui/bench/a.cpp "#include <pulse/pulseaudio.h>\n")

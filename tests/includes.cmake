@@ -14,6 +14,8 @@ fence_include(system-in-one-place "what talks to the kernel stands in app/system
   IN core ui app BUT app/system ui/sound core/trail/store MATCH "sys/|linux/|poll\\.h|pthread\\.h|time\\.h|signal\\.h|unistd\\.h|fcntl\\.h")
 fence_include(sound-waits-and-plays "ui/sound waits on the kernel's clock and asks it for nothing else"
   IN ui/sound MATCH "linux/|fcntl\\.h|signal\\.h|sys/[^te]|sys/t[^i]|sys/e[^v]")
+fence_include(charts-in-one-place "ui/charts is the one place that knows Qt Charts"
+  IN core ui app BUT ui/charts MATCH "QtCharts|Qt6Charts|QChart|QAbstractAxis|QValueAxis|Q[A-Z][a-z]+Series")
 fence_include(loudspeaker-in-one-place "the sound server is ui/sound's"
   IN core ui app BUT ui/sound MATCH "pulse/")
 fence_include(system-knows-no-screen "app/system serves the station and the command line"

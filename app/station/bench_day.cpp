@@ -2,6 +2,7 @@
 
 #include <QTimeZone>
 
+#include "app/station/picture_file.h"
 #include "app/station/trail_record.h"
 #include "ui/bench/bench_page.h"
 #include "ui/checks/checks_page.h"
@@ -9,6 +10,7 @@
 #include "ui/record/record_page.h"
 #include "ui/setup/setup_page.h"
 #include "ui/stores/stores_page.h"
+#include "ui/thermometers/thermometers_page.h"
 
 namespace bathside::app {
 
@@ -26,6 +28,12 @@ ui::Frame* frameFor(Session& session, const Surroundings& around)
                                       .sound = sound,
                                       .printing = printing,
                                       .zone = zone}));
+    frame->addPage(QString::fromLatin1(ui::ThermometersPage::kPage),
+                   new ui::ThermometersPage({.model = session.model(),
+                                             .language = language,
+                                             .live = session.probes(),
+                                             .save = savePicture,
+                                             .zone = zone}));
     frame->addPage(
         QString::fromLatin1(ui::Frame::kPlan),
         new ui::PlanPage(

@@ -4,7 +4,6 @@
 
 #include "app/system/background_source.h"
 #include "app/system/serial_ports.h"
-#include "app/system/serial_source.h"
 #include "app/system/w1_bus.h"
 
 namespace bathside::app {
@@ -72,6 +71,12 @@ std::vector<RawReading> Thermometers::trace(const ProbeId& probe) const
     return {found->second.begin(), found->second.end()};
 }
 
+std::optional<std::string> Thermometers::lastLine(const ProbeId& probe) const
+{
+    const auto found = m_lines.find(probe);
+    return found == m_lines.end() ? std::nullopt : found->second->lastLine();
+}
+
 void Thermometers::poll()
 {
     follow();
@@ -124,8 +129,8 @@ void Thermometers::startOneWire()
         [bus = std::move(bus), ids] { return readDescribed(*bus, ids); }, kOneWireEvery, m_clock);
 }
 
-std::unique_ptr<ReadingSource> Thermometers::lineOf(const ProbeId& probe,
-                                                    const SerialLine& line) const
+std::unique_ptr<SerialSource> Thermometers::lineOf(const ProbeId& probe,
+                                                   const SerialLine& line) const
 {
     auto pattern = LinePattern::from(line.pattern, line.decimal);
     SerialSetting setting{.port = line.port,

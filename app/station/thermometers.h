@@ -15,6 +15,7 @@
 #include <memory>
 #include <optional>
 
+#include "app/system/serial_source.h"
 #include "core/station/station.h"
 #include "ui/models/live_probes.h"
 
@@ -38,6 +39,7 @@ public:
 
     [[nodiscard]] std::vector<ProbeSource> pluggedIn() const override;
     [[nodiscard]] std::vector<RawReading> trace(const ProbeId& probe) const override;
+    [[nodiscard]] std::optional<std::string> lastLine(const ProbeId& probe) const override;
 
 public slots:
     /// Makes the drivers what the state says, and takes what they have.
@@ -48,15 +50,15 @@ private:
 
     void follow();
     void startOneWire();
-    [[nodiscard]] std::unique_ptr<ReadingSource> lineOf(const ProbeId& probe,
-                                                        const SerialLine& line) const;
+    [[nodiscard]] std::unique_ptr<SerialSource> lineOf(const ProbeId& probe,
+                                                       const SerialLine& line) const;
     void take(const RawReading& reading);
 
     Station& m_station;
     const Clock& m_clock;
     std::optional<ProbePlaces> m_places;
     Described m_described;
-    std::map<ProbeId, std::unique_ptr<ReadingSource>> m_lines;
+    std::map<ProbeId, std::unique_ptr<SerialSource>> m_lines;
     std::unique_ptr<ReadingSource> m_oneWire;
     std::map<ProbeId, std::deque<RawReading>> m_traces;
     QTimer m_timer;

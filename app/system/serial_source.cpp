@@ -93,6 +93,7 @@ void SerialSource::openWhenDue(const Stamp& now)
     m_wasTold = false;
     m_isInStep = false;
     m_text.clear();
+    m_last.reset();
 }
 
 void SerialSource::lose(const Stamp& now)
@@ -124,8 +125,10 @@ void SerialSource::takeLines(const Stamp& now)
 {
     for (auto end = m_text.find_first_of(kEnds); end != std::string::npos;
          end = m_text.find_first_of(kEnds)) {
-        if (std::exchange(m_isInStep, true) && end > 0)
-            add(readLine(m_setting.pattern, m_setting.meaning, m_text.substr(0, end)), now);
+        if (std::exchange(m_isInStep, true) && end > 0) {
+            m_last = m_text.substr(0, end);
+            add(readLine(m_setting.pattern, m_setting.meaning, *m_last), now);
+        }
         m_text.erase(0, end + 1);
     }
     m_text.resize(std::min(m_text.size(), LinePattern::kLongestLine + 1));

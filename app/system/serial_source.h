@@ -36,6 +36,8 @@ public:
     ~SerialSource() override;
 
     [[nodiscard]] std::optional<RawReading> poll(const Stamp& now) override;
+    /// As it came, whatever the pattern makes of it; none since the port was opened.
+    [[nodiscard]] const std::optional<std::string>& lastLine() const noexcept { return m_last; }
 
 private:
     void openWhenDue(const Stamp& now);
@@ -51,6 +53,7 @@ private:
     bool m_isInStep = false;  // a line end has been seen since the port was opened
     std::optional<BootTime> m_lastTry;
     std::string m_text;  // of a line that has not ended
+    std::optional<std::string> m_last;
     std::deque<RawReading> m_waiting;
 };
 

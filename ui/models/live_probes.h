@@ -4,6 +4,8 @@
 // in the last minutes, also where the record keeps less of it. Returns at once. UI thread.
 
 #include <QObject>
+#include <optional>
+#include <string>
 #include <vector>
 
 #include "core/bath/probe_source.h"
@@ -25,6 +27,8 @@ public:
     [[nodiscard]] virtual std::vector<ProbeSource> pluggedIn() const = 0;
     /// Raw, oldest first; empty for a probe that is read by hand.
     [[nodiscard]] virtual std::vector<RawReading> trace(const ProbeId& probe) const = 0;
+    /// The line of text that a serial thermometer sent last; none: nothing has come, or it is none.
+    [[nodiscard]] virtual std::optional<std::string> lastLine(const ProbeId& probe) const = 0;
 
 signals:
     /// A reading came.

@@ -45,7 +45,8 @@ void SetUpPage::place()
     m_ask->setGeometry(m_ask->room() == AskPane::Room::Page ? rect() : room);
     m_gauge->setGeometry(room);
     placeTiles(room.adjusted(0, 0, 0, -(bar + gap)));
-    QList<TapButton*> targets{m_bench, m_more, m_other, m_sound, m_reading, m_duty, m_screen};
+    QList<TapButton*> targets{m_bench,   m_more,   m_other, m_sound,
+                              m_reading, m_probes, m_duty,  m_screen};
     if (pages() == 1)
         targets.removeOne(m_more);
     const QRect low(0, height() - bar, width(), bar);
@@ -158,7 +159,8 @@ void SetUpPage::renderBar()
 {
     const Bench& bench = m_model.bench();
     const bool covered = m_ask->isOpen() || m_gauge->isVisibleTo(this);
-    for (TapButton* each : {m_bench, m_more, m_other, m_sound, m_reading, m_duty, m_screen})
+    for (TapButton* each :
+         {m_bench, m_more, m_other, m_sound, m_reading, m_probes, m_duty, m_screen})
         each->setVisible(!covered);
     m_bench->setWord(tr("bench"));
     m_bench->setMark(Mark::Back);
@@ -174,6 +176,7 @@ void SetUpPage::renderBar()
     m_sound->setLine(proven ? tr("heard") : standingText(heard, hasSoundCheck()));
     m_sound->setRole(proven ? Role::Good : ui::roleOf(heard, true));
     m_reading->setWord(tr("bath reading"));
+    m_probes->setWord(tr("probes", "thermometers, to be described and calibrated"));
     const bool isOpen = bench.shiftIsOpen() && bench.onDuty;
     m_duty->setWord(isOpen ? idText(bench.onDuty->id) : tr("who?"));
     m_duty->setLine(tr("on duty"));

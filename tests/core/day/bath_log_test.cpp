@@ -1,0 +1,146 @@
+// What a shift's pulls say of its bath: made with a bath and a film coefficient that are known, and
+// found again from what was tapped and read.
+
+#include "core/day/bath_log.h"
+
+#include <cmath>
+
+#include <gtest/gtest.h>
+
+#include "core/bath/card_heat.h"
+#include "tests/support/shift.h"
+
+namespace bathside::test {
+namespace {
+
+constexpr double kMass = 6;  // kg, where the card says 10
+
+HeatRules cardsHeat() { return defaultCard()->content().heat; }
+
+MilliCelsius milli(double celsius) { return {std::llround(celsius * 1000)}; }
+
+void calibrate(BenchShift& shift)
+{
+    shift.say(DescribeProbe{{"bath"}, R"({"drift_uc": 0, "resolution_uc": 1000, "due": "2027-01-01",
+        "points": [{"indicated_uc": 28000000, "reference_uc": 28000000, "expanded_uc": 50000}]})"});
+}
+
+/// Two ampoules go in at `start` + 5, the bath is at its lowest after 40 s, and they are opened
+/// after `opened` s in it.
+void pull(BenchShift& shift, const std::string& bag, double start, double opened)
+{
+    HeatBudget budget = budgetOf(cardsHeat(), 28);
+    budget.bath.water = kMass;
+    shift.at(start);
+    shift.say(TakeReading{{"bath"}, MilliCelsius{28'000}});
+    shift.readyBag(bag);
+    shift.say(TakeOut{{{0, {"serotype 3"}, {"K1"}}, {0, {"serotype 1"}, {"R1"}}}});
+    shift.at(start + 5);
+    shift.say(moved(Step::Bath));
+    shift.at(start + 45);
+    shift.say(TakeReading{{"bath"}, milli(dipOf(budget, 2)->end)});
+    shift.at(start + 5 + opened);
+    shift.say(moved(Step::Opened));
+    shift.say(moved(Step::Diluent));
+    shift.say(moved(Step::Rinsed));
+    shift.say(moved(Step::Bagged));
+    shift.at(start + 115);
+    shift.say(MixBag{BagId{bag}});
+    shift.say(TakeReading{{"bath"}, MilliCelsius{28'000}});
+}
+
+class BathLogTest : public testing::Test {
+protected:
+    BathLogTest()
+    {
+        shift.open();
+        calibrate(shift);
+    }
+    BenchShift shift;
+};
+
+TEST_F(BathLogTest, aShiftWithoutPullsSaysNothing)
+{
+    EXPECT_TRUE(dipsOf(shift.station.state()).empty());
+    EXPECT_FALSE(massOf(shift.station.state(), cardsHeat()));
+    EXPECT_FALSE(filmOf(shift.station.state(), cardsHeat()));
+}
+
+TEST_F(BathLogTest, findsTheMassThatMadeItsDipsAndHowFarTheCardWasOff)
+{
+    pull(shift, "B1", 10, 78);
+    pull(shift, "B2", 400, 78);
+    const auto mass = massOf(shift.station.state(), cardsHeat());
+    ASSERT_TRUE(mass);
+    EXPECT_EQ(mass->pulls, 2);
+    EXPECT_NEAR(mass->fit.mass, kMass, 0.05);
+    HeatBudget real = budgetOf(cardsHeat(), 28);
+    real.bath.water = kMass;
+    const double off = dipOf(budgetOf(cardsHeat(), 28), 2)->end - dipOf(real, 2)->end;
+    EXPECT_NEAR(mass->foreseen, off, 0.001);
+}
+
+// The time that the model gives with another film coefficient than the card's: found again to 2 %.
+TEST_F(BathLogTest, findsTheFilmCoefficientThatMadeItsTimes)
+{
+    HeatRules heat = cardsHeat();
+    heat.film = 2'400;
+    const auto seconds = thawed(thawSettingOf(heat, 28)).slush;
+    ASSERT_TRUE(seconds);
+    pull(shift, "B1", 10, *seconds);
+    const auto film = filmOf(shift.station.state(), cardsHeat());
+    ASSERT_TRUE(film);
+    EXPECT_EQ(film->pulls, 1);
+    EXPECT_NEAR(film->fit.film, 2'400, 0.02 * 2'400);
+    EXPECT_NEAR(film->foreseen, *thawed(thawSettingOf(cardsHeat(), 28)).slush - *seconds, 0.1);
+}
+
+TEST_F(BathLogTest, aDipWithoutAReadingBeforeOrAfterItIsNone)
+{
+    shift.at(10);
+    shift.readyBag("B1");
+    shift.say(TakeOut{{{0, {"serotype 3"}, {"K1"}}}});
+    shift.at(15);
+    shift.say(moved(Step::Bath));
+    shift.at(40);
+    shift.say(TakeReading{{"bath"}, MilliCelsius{27'800}});
+    EXPECT_TRUE(dipsOf(shift.station.state()).empty());
+}
+
+TEST_F(BathLogTest, anotherThermometersReadingIsNoDip)
+{
+    shift.at(10);
+    shift.say(TakeReading{{"bath"}, MilliCelsius{28'000}});
+    shift.readyBag("B1");
+    shift.say(TakeOut{{{0, {"serotype 3"}, {"K1"}}}});
+    shift.at(15);
+    shift.say(moved(Step::Bath));
+    shift.at(40);
+    shift.say(TakeReading{{"hand"}, MilliCelsius{27'500}});
+    EXPECT_TRUE(dipsOf(shift.station.state()).empty());
+    shift.at(60);
+    shift.say(TakeReading{{"bath"}, MilliCelsius{27'900}});
+    const auto dips = dipsOf(shift.station.state());
+    ASSERT_EQ(dips.size(), 1U);
+    EXPECT_EQ(dips[0].ampoules, 1);
+    EXPECT_DOUBLE_EQ(dips[0].end, 27.9);
+}
+
+TEST_F(BathLogTest, timesInWaterOfAnUncalibratedThermometerAreLeftOut)
+{
+    shift.at(10);
+    shift.madeUp("B1", 20);  // read by hand, not described
+    EXPECT_TRUE(opensOf(shift.station.state(), cardsHeat(), 6).empty());
+}
+
+TEST_F(BathLogTest, theLastPullsCount)
+{
+    pull(shift, "B1", 10, 76);
+    pull(shift, "B2", 400, 80);
+    const auto last = opensOf(shift.station.state(), cardsHeat(), 1);
+    ASSERT_EQ(last.size(), 1U);
+    EXPECT_NEAR(last[0].slush, 80, 0.01);
+}
+
+}  // namespace
+}  // namespace bathside::test

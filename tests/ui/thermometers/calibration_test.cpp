@@ -1,0 +1,164 @@
+// A certificate typed in, by real taps. What a corrected value and its U come to is worked out by
+// hand after JCGM 100 (quadrature, rectangle's half-width / √3, k = 2).
+
+#include <gtest/gtest.h>
+
+#include "tests/ui/thermometers/thermo_stand.h"
+#include "ui/controls/label.h"
+#include "ui/controls/number_pad.h"
+#include "ui/controls/tap_button.h"
+
+namespace bathside::test {
+namespace {
+
+using namespace std::chrono;
+
+class CalibrationTest : public testing::Test {
+protected:
+    CalibrationTest()
+    {
+        stand().say(DescribeProbe{
+            {"GLASS"},
+            R"({"drift_uc":0,"id":"GLASS","name":"GLASS","points":[],"resolution_uc":100000})"});
+        thermo.show();
+    }
+
+    [[nodiscard]] Stand& stand() { return thermo.stand(); }
+    [[nodiscard]] const Probe& probe() { return *stand().bench().probes.at({"GLASS"}); }
+    [[nodiscard]] std::size_t described()
+    {
+        return static_cast<std::size_t>(std::ranges::count_if(
+            stand().kept().all,
+            [](const Event& event) { return std::holds_alternative<ProbeDescribed>(event.fact); }));
+    }
+    void begin() { stand().tap(QStringLiteral("thermometers.calibrate")); }
+    void number(const char* choice, const char* digits)
+    {
+        stand().tap(QString::fromLatin1(choice));
+        thermo.type(QString::fromLatin1(digits));
+    }
+    void point(const char* indicated, const char* reference, const char* expanded)
+    {
+        stand().tap(QStringLiteral("ask.add"));
+        for (const char* each : {indicated, reference, expanded})
+            thermo.type(QString::fromLatin1(each));
+    }
+    void certificateAndDays()
+    {
+        stand().tap(QStringLiteral("ask.certificate"));
+        thermo.spell(QStringLiteral("KAB"));
+        number("ask.date", "20260105");
+        number("ask.due", "20270105");
+    }
+    [[nodiscard]] QString padNote()
+    {
+        const auto* pad = stand().frame().current()->findChild<ui::NumberPad*>();
+        QString all;
+        for (const auto* each : pad->findChildren<ui::Label*>())
+            all += each->text() + u'|';
+        return all;
+    }
+
+    ThermoStand thermo{kTenInch, QStringLiteral("en")};
+};
+
+TEST_F(CalibrationTest, aWholeCertificateIsSaidAtOnceWhenItIsSaved)
+{
+    begin();
+    certificateAndDays();
+    point("28", "28.1", "0.1");
+    point("10.0", "10", "0.08");
+    EXPECT_EQ(described(), 1U);
+    stand().tap(QStringLiteral("ask.save"));
+    EXPECT_EQ(described(), 2U);
+    EXPECT_EQ(documentOf(probe()),
+              R"({"calibrated":"2026-01-05","certificate":"KAB","drift_uc":0,"due":"2027-01-05",)"
+              R"("id":"GLASS","name":"GLASS","points":[)"
+              R"({"expanded_uc":80000,"indicated_uc":10000000,"reference_uc":10000000},)"
+              R"({"expanded_uc":100000,"indicated_uc":28000000,"reference_uc":28100000}],)"
+              R"("resolution_uc":100000})");
+}
+
+// Shown 28.05: beyond the only point, so + 0.1; u² = 0.05² + (0.1 / (2√3))², U = 2u = 0.1155.
+TEST_F(CalibrationTest, theNextReadingIsCorrectedByIt)
+{
+    begin();
+    certificateAndDays();
+    point("28", "28.1", "0.1");
+    stand().tap(QStringLiteral("ask.save"));
+    stand().say(TakeReading{{"GLASS"}, MilliCelsius{28'050}});
+    const ReadingTaken& fact = stand().bench().lastTaken->fact;
+    EXPECT_EQ(fact.corrected, MilliCelsius{28'150});
+    EXPECT_EQ(fact.expanded, MilliCelsius{115});
+    EXPECT_EQ(fact.verdict, Verdict::Inside);
+}
+
+TEST_F(CalibrationTest, nothingIsSavedBeforeAllOfItIsThere)
+{
+    begin();
+    auto* save = qobject_cast<ui::TapButton*>(stand().target(QStringLiteral("ask.save")));
+    ASSERT_TRUE(save);
+    EXPECT_EQ(save->reason(), QStringLiteral("The certificate's number is missing."));
+    stand().tap(QStringLiteral("ask.save"));
+    EXPECT_EQ(described(), 1U);
+    certificateAndDays();
+    save = qobject_cast<ui::TapButton*>(stand().target(QStringLiteral("ask.save")));
+    EXPECT_EQ(save->reason(), QStringLiteral("At least one point is needed."));
+    stand().tap(QStringLiteral("ask.save"));
+    EXPECT_EQ(described(), 1U);
+    EXPECT_GT(stand().heard().refusals, 0);
+}
+
+TEST_F(CalibrationTest, aDayThatIsNoneIsRefusedInWordsAndThePadStays)
+{
+    begin();
+    number("ask.date", "20260231");
+    EXPECT_TRUE(padNote().contains(QStringLiteral("There is no such day.")))
+        << padNote().toStdString();
+    EXPECT_TRUE(stand().target(QStringLiteral("pad.set")));
+}
+
+TEST_F(CalibrationTest, itIsNotDueBeforeItWasCalibrated)
+{
+    begin();
+    certificateAndDays();
+    point("28", "28.1", "0.1");
+    number("ask.due", "20250101");
+    const auto* save = qobject_cast<ui::TapButton*>(stand().target(QStringLiteral("ask.save")));
+    EXPECT_EQ(save->reason(), QStringLiteral("It cannot be due before it was calibrated."));
+}
+
+TEST_F(CalibrationTest, aPointStandsOnceAndCanBeRemoved)
+{
+    begin();
+    point("28", "28.1", "0.1");
+    stand().tap(QStringLiteral("ask.add"));
+    thermo.type(QStringLiteral("28.000"));
+    EXPECT_TRUE(padNote().contains(QStringLiteral("There is a point with that value already.")));
+    stand().tap(QStringLiteral("pad.cancel"));
+    begin();
+    stand().taps({"ask.point:0", "ask.remove"});
+    EXPECT_FALSE(stand().target(QStringLiteral("ask.point:0")));
+}
+
+TEST_F(CalibrationTest, whatWasTypedIsKeptOverALookElsewhereAndForgottenWhenAsked)
+{
+    begin();
+    certificateAndDays();
+    stand().tap(QStringLiteral("ask.date"));
+    stand().tap(QStringLiteral("pad.cancel"));
+    EXPECT_TRUE(probe().certificate.empty());
+    begin();
+    const auto* kept =
+        qobject_cast<ui::TapButton*>(stand().target(QStringLiteral("ask.certificate")));
+    EXPECT_EQ(kept->line(), QStringLiteral("KAB"));
+    stand().tap(QStringLiteral("ask.drop"));
+    begin();
+    const auto* afresh =
+        qobject_cast<ui::TapButton*>(stand().target(QStringLiteral("ask.certificate")));
+    EXPECT_EQ(afresh->line(), QStringLiteral("–"));
+    EXPECT_EQ(described(), 1U);
+}
+
+}  // namespace
+}  // namespace bathside::test

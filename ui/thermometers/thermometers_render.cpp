@@ -1,0 +1,328 @@
+// What the thermometers page shows and where it stands.
+
+#include <QEvent>
+#include <algorithm>
+
+#include "ui/charts/chart.h"
+#include "ui/controls/banner.h"
+#include "ui/controls/grid.h"
+#include "ui/controls/label.h"
+#include "ui/controls/tap_button.h"
+#include "ui/text/numbers.h"
+#include "ui/text/subjects.h"
+#include "ui/text/time.h"
+#include "ui/theme/theme.h"
+#include "ui/thermometers/bath_pictures.h"
+#include "ui/thermometers/probe_words.h"
+#include "ui/thermometers/thermometers_page.h"
+
+namespace bathside::ui {
+namespace {
+
+using namespace std::chrono_literals;
+
+constexpr double kNoticeMm = 11, kAfterMm = 1.5;
+constexpr double kTileWide = 58, kTileHigh = 20;
+constexpr double kTitleMm = 9, kWordsMm = 17, kReckonedMm = 17;
+constexpr auto kSaidFor = 6s;
+constexpr int kMostReckoned = 40;  // ampoules at a time
+
+/// A thermometer that shows *inside* past its due date is not simply good.
+Role roleOf(Role standing, Role due)
+{
+    const bool isCalm = standing == Role::Good || standing == Role::Neutral;
+    return isCalm && due != Role::Neutral ? due : standing;
+}
+
+/// One line: what is wrong, or that nothing is.
+QString shortText(const ProbeStanding& standing, const Probe& probe, std::chrono::sys_days today)
+{
+    const Role due = roleOfDue(probe, today);
+    if (standing.role == Role::Quiet || roleOf(standing.role, due) == standing.role)
+        return standing.role == Role::Good
+                   ? QStringLiteral("%1 · %2").arg(standing.word, dueText(probe, today))
+                   : standing.word;
+    return dueText(probe, today);
+}
+
+}  // namespace
+
+void ThermometersPage::resizeEvent(QResizeEvent*)
+{
+    place();
+    render();
+}
+
+void ThermometersPage::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::LanguageChange) {
+        m_curveOf.reset();
+        put(View::Probes);
+    }
+    Page::changeEvent(event);
+}
+
+std::chrono::sys_days ThermometersPage::today() const
+{
+    return localDay(m_model.now().wall, m_bench.zoneNow());
+}
+
+/// Under the ids by which readings name them; those in use first, by name.
+std::vector<Probe> ThermometersPage::probes() const
+{
+    std::vector<Probe> all;
+    for (const auto& [id, probe] : m_model.bench().probes) {
+        all.push_back(*probe);
+        all.back().id = id;
+    }
+    std::ranges::stable_sort(all, {}, [](const Probe& probe) {
+        return std::pair(std::holds_alternative<OutOfUse>(probe.source), nameText(probe));
+    });
+    return all;
+}
+
+std::optional<Probe> ThermometersPage::looked() const
+{
+    const auto all = probes();
+    const auto found = std::ranges::find_if(
+        all, [this](const Probe& probe) { return m_looked && probe.id == *m_looked; });
+    if (found != all.end())
+        return *found;
+    return all.empty() ? std::nullopt : std::optional(all.front());
+}
+
+int ThermometersPage::pages() const
+{
+    const auto many = static_cast<int>(m_model.bench().probes.size()),
+               each = std::max(1, static_cast<int>(m_tiles.size()));
+    return std::max(1, (many + each - 1) / each);
+}
+
+QList<Chart*> ThermometersPage::charts() const
+{
+    return m_view == View::Probes ? QList<Chart*>{m_trace} : QList<Chart*>{m_dip, m_slush};
+}
+
+// --- where it stands -----------------------------------------------------------------------------
+
+// Top: the notice. Bottom: the bar. Between them the thermometers with the one that is looked at,
+// or the two pictures of the bath; over all of it what is asked.
+void ThermometersPage::place()
+{
+    const Metrics& metrics = theme().metrics();
+    const int gap = metrics.gapPx(), bar = metrics.ceilPx(Metrics::kMinimum);
+    const int notice = metrics.ceilPx(kNoticeMm), top = notice + metrics.ceilPx(kAfterMm);
+    m_notice->setGeometry(0, 0, width(), notice);
+    const QRect room(0, top, width(), height() - top);
+    m_ask->setGeometry(m_ask->room() == AskPane::Room::Page ? rect() : room);
+    const QRect middle = room.adjusted(0, 0, 0, -(bar + gap));
+    placeProbes(middle);
+    placeForecast(middle);
+    placeBar();
+}
+
+void ThermometersPage::placeProbes(const QRect& room)
+{
+    const Metrics& metrics = theme().metrics();
+    const int gap = metrics.gapPx(), left = metrics.ceilPx(kTileWide);
+    const int rows = std::max(1, (room.height() + gap) / (metrics.ceilPx(kTileHigh) + gap));
+    makeTiles(static_cast<std::size_t>(rows));
+    const QRect column(room.left(), room.top(), left, room.height());
+    for (int i = 0; i < rows; ++i)
+        m_tiles[static_cast<std::size_t>(i)]->setGeometry(cellOf(column, {1, rows}, i));
+    const int from = left + gap, wide = room.width() - from, title = metrics.ceilPx(kTitleMm),
+              words = metrics.ceilPx(kWordsMm);
+    m_title->setGeometry(from, room.top(), wide, title);
+    m_words->setGeometry(from, room.top() + title, wide, words);
+    m_trace->setGeometry(from, room.top() + title + words, wide, room.height() - title - words);
+}
+
+void ThermometersPage::placeForecast(const QRect& room)
+{
+    const Metrics& metrics = theme().metrics();
+    const int words = metrics.ceilPx(kReckonedMm);
+    m_reckoned->setGeometry(room.left(), room.top(), room.width(), words);
+    const QRect pictures = room.adjusted(0, words, 0, 0);
+    m_dip->setGeometry(cellOf(pictures, {2, 1}, 0));
+    m_slush->setGeometry(cellOf(pictures, {2, 1}, 1));
+}
+
+void ThermometersPage::placeBar()
+{
+    const int bar = theme().metrics().ceilPx(Metrics::kMinimum);
+    const QRect low(0, height() - bar, width(), bar);
+    QList<TapButton*> all{m_back,      m_more,     m_add,   m_change,
+                          m_calibrate, m_forecast, m_whole, m_save};
+    if (pages() == 1)
+        all.removeOne(m_more);
+    for (int i = 0; i < all.size(); ++i)
+        all.at(i)->setGeometry(cellOf(low, {static_cast<int>(all.size()), 1}, i));
+}
+
+void ThermometersPage::makeTiles(std::size_t count)
+{
+    while (m_tiles.size() > count) {
+        m_tiles.back()->deleteLater();
+        m_tiles.pop_back();
+    }
+    while (m_tiles.size() < count) {
+        const std::size_t index = m_tiles.size();
+        auto* tile = new TapButton(QStringLiteral("thermometers.probe"), this);
+        tile->setCapMm(Metrics::kWords);
+        connect(tile, &TapButton::pressed, this, [this, index] { pressTile(index); });
+        tile->hide();
+        tile->stackUnder(m_ask);
+        m_tiles.push_back(tile);
+    }
+    m_page = std::min(m_page, pages() - 1);
+}
+
+// --- what it says --------------------------------------------------------------------------------
+
+void ThermometersPage::render()
+{
+    if (!isVisible())
+        return;
+    if (m_saidAt && elapsed(*m_saidAt, m_model.now()).time > kSaidFor)
+        m_saidAt.reset();
+    renderNotice();
+    renderTiles();
+    renderDetail();
+    renderForecast();
+    renderBar();
+}
+
+void ThermometersPage::renderNotice()
+{
+    if (m_saidAt)
+        return m_notice->say(m_said.first, {}, m_said.second);
+    if (m_view == View::Forecast)
+        return m_notice->say(Role::Neutral, {},
+                             m_fits.isEmpty()
+                                 ? tr("No pull of this shift shows yet how good these figures are.")
+                                 : m_fits);
+    const auto all = probes();
+    if (all.empty())
+        return m_notice->say(
+            Role::Neutral, {},
+            tr("No thermometer is described. Readings by hand are taken, undecided at best."));
+    const bool anyDue = std::ranges::any_of(all, [this](const Probe& probe) {
+        return !std::holds_alternative<OutOfUse>(probe.source) &&
+               roleOfDue(probe, today()) != Role::Neutral;
+    });
+    if (anyDue)
+        return m_notice->say(
+            Role::HeadsUp, {},
+            tr("A thermometer is not calibrated, or overdue: do not trust it alone."));
+    m_notice->say(Role::Good, {}, tr("Every thermometer in use has a calibration that holds."));
+}
+
+void ThermometersPage::renderTiles()
+{
+    const auto all = probes();
+    const bool shown = m_view == View::Probes && !m_ask->isOpen();
+    const auto chosen = looked();
+    const std::size_t first = static_cast<std::size_t>(m_page) * m_tiles.size();
+    for (std::size_t i = 0; i < m_tiles.size(); ++i) {
+        TapButton* tile = m_tiles[i];
+        const bool there = first + i < all.size();
+        tile->setVisible(shown && there);
+        if (!there)
+            continue;
+        const Probe& probe = all[first + i];
+        const ProbeStanding standing = standingOf(m_model.bench(), probe, m_model.now());
+        tile->setPlace(QStringLiteral("thermometers.probe.") + idText(probe.id));
+        tile->setWord(nameText(probe));
+        tile->setLine(shortText(standing, probe, today()));
+        const Role role = roleOf(standing.role, roleOfDue(probe, today()));
+        tile->setRole(role);
+        tile->setChosen(chosen && probe.id == chosen->id);
+    }
+}
+
+void ThermometersPage::renderDetail()
+{
+    const auto probe = looked();
+    const bool shown = m_view == View::Probes && !m_ask->isOpen() && probe;
+    for (QWidget* each : {static_cast<QWidget*>(m_title), static_cast<QWidget*>(m_words),
+                          static_cast<QWidget*>(m_trace)})
+        each->setVisible(shown);
+    if (!shown)
+        return;
+    const Bench& bench = m_model.bench();
+    const ProbeStanding standing = standingOf(bench, *probe, m_model.now());
+    m_title->setText(standing.reading.isEmpty()
+                         ? standing.word
+                         : QStringLiteral("%1 · %2").arg(standing.word, standing.reading));
+    m_words->setText(
+        QStringLiteral("%1 · %2 · %3")
+            .arg(dueText(*probe, today()), connectionText(probe->source), calibrationText(*probe)));
+    m_trace->show(traceContent(
+        bench, *probe, traceOf(bench, *probe, m_parts.live.trace(probe->id), m_model.now())));
+}
+
+/// What the bath is now; without a reading, what the card wants.
+BathNow ThermometersPage::bathNow() const
+{
+    const Bench& bench = m_model.bench();
+    const auto last = bench.lastGoodReading();
+    if (!last || !last->fact.corrected)
+        return {static_cast<double>(bench.card->content().bath.target.count) / 1000, 0};
+    return {static_cast<double>(last->fact.corrected->count) / 1000,
+            static_cast<double>(last->fact.expanded.value_or(MilliCelsius{0}).count) / 1000};
+}
+
+void ThermometersPage::renderForecast()
+{
+    const auto& card = m_model.bench().card;
+    const bool shown = m_view == View::Forecast && !m_ask->isOpen() && card;
+    for (QWidget* each : {static_cast<QWidget*>(m_reckoned), static_cast<QWidget*>(m_dip),
+                          static_cast<QWidget*>(m_slush)})
+        each->setVisible(shown);
+    if (!shown)
+        return;
+    const Card::Content& content = card->content();
+    const BathNow now = bathNow();
+    const int usual = content.ampoulesPerPull;
+    const int most = forecastOf(content.heat, content.bath, now, 0).most;
+    const BathForecast forecast =
+        forecastOf(content.heat, content.bath, now, std::clamp(most + 1, usual, kMostReckoned));
+    m_reckoned->setText(forecastText(forecast, now, usual));
+    m_dip->show(dipContent(forecast, usual));
+    if (m_curveOf == card->hash())
+        return;
+    m_curveOf = card->hash();
+    m_slush->show(slushContent(slushCurve(content.heat)));
+}
+
+void ThermometersPage::renderBar()
+{
+    placeBar();
+    const bool shown = !m_ask->isOpen();
+    const bool onProbes = shown && m_view == View::Probes;
+    const bool hasProbe = looked().has_value();
+    const bool anyZoomed = std::ranges::any_of(
+        charts(), [](const Chart* chart) { return !chart->window().isWhole(); });
+    m_back->setVisible(shown);
+    m_more->setVisible(onProbes && pages() > 1);
+    m_add->setVisible(onProbes);
+    m_change->setVisible(onProbes && hasProbe);
+    m_calibrate->setVisible(onProbes && hasProbe);
+    m_forecast->setVisible(onProbes && m_model.bench().card);
+    m_whole->setVisible(shown && anyZoomed);
+    m_save->setVisible(shown && (m_view == View::Forecast || hasProbe));
+    m_back->setWord(tr("back"));
+    m_back->setMark(Mark::Back);
+    m_more->setWord(tr("more …", "more thermometers"));
+    m_more->setLine(tr("%1 of %2", "which page of how many").arg(m_page + 1).arg(pages()));
+    m_add->setWord(tr("add …"));
+    m_add->setRole(hasProbe ? Role::Neutral : Role::Primary);
+    m_change->setWord(tr("change …"));
+    m_calibrate->setWord(tr("certificate …"));
+    m_calibrate->setLine(m_context.calibration ? tr("not saved") : QString());
+    m_forecast->setWord(tr("forecast"));
+    m_whole->setWord(tr("all of it", "the whole of a chart"));
+    m_save->setWord(tr("save", "a picture of the chart"));
+}
+
+}  // namespace bathside::ui
