@@ -1,19 +1,16 @@
 #include "core/replay/script.h"
 
 #include <cmath>
-#include <functional>
-#include <map>
 #include <set>
 
 #include "core/base/day.h"
 #include "core/base/rfc3339.h"
-#include "core/card/strict_json.h"
+#include "core/replay/verbs.h"
 
 namespace bathside {
 namespace {
 
-constexpr std::size_t kShort = 64;  // ids, lots, initials
-constexpr std::size_t kLong = 500;  // reasons, notes
+constexpr std::size_t kShort = kShortText, kLong = kLongText;
 constexpr WholeRange kNumbers{1, 999, ""};
 constexpr NumberRange kMillilitres{0, 100'000, "mL"};
 constexpr NumberRange kCelsius{-200, 200, "°C"};
@@ -202,10 +199,10 @@ Statement planLine(JsonObject& entry)
 }
 
 // The verbs of a script, each with how its keys are read.
-const std::map<std::string, std::function<Statement(JsonObject&)>, std::less<>>& verbs()
+Verbs ownVerbs()
 {
     using J = JsonObject&;
-    static const std::map<std::string, std::function<Statement(JsonObject&)>, std::less<>> all{
+    return {
         {"open-shift", openShift},
         {"close-shift", [](J) { return Intent(CloseShift{}); }},
         {"duty", [](J e) { return Intent(TakeDuty{{e.text("person", kShort)}}); }},
@@ -346,6 +343,15 @@ const std::map<std::string, std::function<Statement(JsonObject&)>, std::less<>>&
         {"plan-line", planLine},
         {"restart", [](J e) { return RestartEntry{flagOr(e, "synchronised")}; }},
     };
+}
+
+const Verbs& verbs()
+{
+    static const Verbs all = [] {
+        Verbs made = ownVerbs();
+        addPeopleVerbs(made);
+        return made;
+    }();
     return all;
 }
 
@@ -363,7 +369,7 @@ PlaceId placeOf(const std::string& verb, JsonObject& entry)
     std::string place = "script " + verb;
     for (const std::string_view key :
          {"bag", "line", "name", "person", "probe", "ampoule", "ampoules", "question", "of", "kind",
-          "item", "lot", "component", "at", "from", "to"}) {
+          "item", "lot", "component", "at", "from", "to", "limit", "subject", "meaning"}) {
         if (entry.has(key))
             place += " " + entry.textOf(key);
     }
