@@ -12,6 +12,9 @@ namespace {
 
 using Outcome = Result<std::optional<Event>, AmendFault>;
 
+template <typename T, typename... Of>
+constexpr bool isOneOf = (std::is_same_v<T, Of> || ...);
+
 template <typename T>
 std::optional<T> number(const std::string& text)
 {
@@ -142,8 +145,21 @@ bool isOfStock(const Fact& fact)
 
 }  // namespace
 
+bool isMendable(const Fact& fact)
+{
+    return std::visit(
+        []<typename F>(const F&) {
+            return !isOneOf<F, PersonListed, PinSet, PinRefused, RecordSigned, DeviationReviewed,
+                            ReviewCarried, NoteCommented, CardApproved, DaySealed, SealWitnessed,
+                            BackupMade>;
+        },
+        fact);
+}
+
 Outcome amended(const Event& event, const std::string& field, const std::string& value)
 {
+    if (!isMendable(event.fact))
+        return failure(AmendFault::NoSuchField);
     const auto read = reader(value);
     if (field == "at")
         return withTime(event, value);

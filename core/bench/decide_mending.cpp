@@ -12,7 +12,7 @@ namespace {
 /// A person's statement that can be taken back with one tap: not the shift's frame, not a mending.
 bool isUndoable(const Event& event)
 {
-    return !event.place.empty() &&
+    return !event.place.empty() && isMendable(event.fact) &&
            std::visit(
                []<typename F>(const F&) {
                    constexpr bool isFrame =

@@ -29,7 +29,11 @@ std::optional<Refusal> unprovenFor(const Bench& bench, const PersonId& person, A
     return unentitled(bench, person, act);
 }
 
-bool isLead(const Member& member) { return member.role == Role::ShiftLead && !member.departed; }
+/// Who can sign as a shift lead.
+bool isLead(const Member& member)
+{
+    return member.role == Role::ShiftLead && !member.departed && member.hasPin;
+}
 
 std::ptrdiff_t leads(const People& people)
 {
@@ -37,12 +41,25 @@ std::ptrdiff_t leads(const People& people)
                                  [](const auto& item) { return isLead(item.second); });
 }
 
-/// A site without a shift lead could list nobody any more.
+/// A site without a shift lead who can sign could list nobody any more.
 bool takesLastLead(const People& people, const PersonListed& as)
 {
     const Member* before = people.find(as.person);
     const bool staysLead = as.role == Role::ShiftLead && !as.departed;
     return before && isLead(*before) && !staysLead && leads(people) == 1;
+}
+
+/// Nobody signs what has not been written.
+bool areOnRecord(const Bench& bench, const std::vector<Seq>& seqs)
+{
+    return std::ranges::all_of(seqs, [&](Seq seq) { return seq > 0 && seq <= bench.lastSeq; });
+}
+
+bool saysTheSame(const DeviationOnRecord& known, const ReviewDeviation& meant)
+{
+    return known.reviewed && known.reviewed->by == meant.by &&
+           known.reviewed->cause == meant.as.cause && known.reviewed->words == meant.as.words &&
+           known.reviewed->action == meant.as.action;
 }
 
 }  // namespace
@@ -103,17 +120,23 @@ Decision on(const Context& now, const Sign& meant)
         if (const auto no = unentitled(now.bench, meant.person, Act::Judge))
             return failure(*no);
     }
+    if (!areOnRecord(now.bench, meant.of))
+        return refuse(RefusalCode::OutOfRange, {}, std::to_string(now.bench.lastSeq));
     return facts(RecordSigned{meant.meaning, meant.of, meant.words});
 }
 
 Decision on(const Context& now, const ReviewDeviation& meant)
 {
-    if (!now.bench.reviews.deviations.contains(meant.as.of))
+    const auto& all = now.bench.reviews.deviations;
+    const auto known = all.find(meant.as.of);
+    if (known == all.end() || known->second.isKept)
         return refuse(RefusalCode::NoSuchDeviation);
     if (const auto no = unprovenFor(now.bench, meant.by, Act::Judge))
         return failure(*no);
     if (meant.as.cause.empty())
         return refuse(RefusalCode::ReasonMissing);
+    if (saysTheSame(known->second, meant))
+        return refuse(RefusalCode::NothingChanges);
     return facts(meant.as, RecordSigned{Meaning::Reviewed, {meant.as.of}, {}});
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/bench/card_in_force.h"
 #include "core/bench/decide_rows.h"
 #include "core/stores/carry.h"
 
@@ -88,7 +89,7 @@ Decision on(const Context& now, const OpenShift& meant)
     if (const auto no = unentitled(now.bench, meant.person, Act::WorkAtBench))
         return failure(*no);
     const auto day = meant.day.value_or(std::chrono::floor<std::chrono::days>(now.tap.at.wall));
-    std::vector<Fact> said{ShiftOpened{meant.zone, now.bench.card->hash(), meant.day}};
+    std::vector<Fact> said{ShiftOpened{meant.zone, cardOfNextBag(now.bench)->hash(), meant.day}};
     if (auto balance = carried(now.bench.stores, day))
         said.emplace_back(StoreCarried{std::move(*balance)});
     if (auto open = carriedFrom(now.bench.reviews))

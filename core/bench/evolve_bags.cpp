@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/bench/card_in_force.h"
 #include "core/bench/evolve_rows.h"
 
 namespace bathside::folds {
@@ -14,7 +15,7 @@ Bag* bagIn(Bench& bench, const BagId& id)
 
 void on(Bench& bench, const Event& event, const BagStarted& fact)
 {
-    if (bench.next)
+    if (bench.next && mayHold(bench, bench.next->hash()))
         bench.card = std::exchange(bench.next, nullptr);
     Bag bag;
     bag.id = fact.bag;

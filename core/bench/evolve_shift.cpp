@@ -1,5 +1,6 @@
 // Rows of `evolve`: the shift, its set-up and its bath.
 
+#include "core/bench/card_in_force.h"
 #include "core/bench/evolve_rows.h"
 
 namespace bathside::folds {
@@ -32,7 +33,8 @@ void on(Bench& bench, const Event& event, const ShiftOpened& fact)
     bench.shift = Shift{.zone = fact.zone, .opened = momentOf(event), .closed = {}};
     if (const auto card = bench.cards.find(fact.card); card != bench.cards.end())
         bench.card = card->second;
-    bench.next.reset();
+    if (bench.next && mayHold(bench, bench.next->hash()))
+        bench.next.reset();
     bench.onDuty.reset();
     bench.checks.clear();
     bench.waterSince = event.at;

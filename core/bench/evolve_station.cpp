@@ -1,8 +1,10 @@
 // Rows of `evolve`: the station, and what the day is judged by.
 
 #include <algorithm>
+#include <utility>
 
 #include "core/bath/card_heat.h"
+#include "core/bench/card_in_force.h"
 #include "core/bench/evolve_rows.h"
 #include "core/card/read.h"
 
@@ -65,7 +67,8 @@ void on(Bench& bench, const Event&, const CardAdopted& fact)
     const auto card = std::make_shared<const Card>(*read);
     bench.slush[card->hash()] = slushScaleIn(bench, card->content());
     bench.cards[card->hash()] = card;
-    (bench.card && bench.shiftIsOpen() ? bench.next : bench.card) = card;
+    const bool atOnce = !bench.card || (!bench.shiftIsOpen() && mayHold(bench, card->hash()));
+    (atOnce ? bench.card : bench.next) = card;
 }
 
 void on(Bench& bench, const Event&, const ProbeDescribed& fact)
@@ -88,7 +91,12 @@ void on(Bench& bench, const Event& event, const VesselDipped& fact)
                 {event.at.wall, fact.millimetres, fact.filled, event.seq});
 }
 
-void on(Bench& bench, const Event&, const CardApproved& fact) { bench.approved.insert(fact.card); }
+void on(Bench& bench, const Event&, const CardApproved& fact)
+{
+    bench.approved.insert(fact.card);
+    if (bench.next && bench.next->hash() == fact.card && !bench.shiftIsOpen())
+        bench.card = std::exchange(bench.next, nullptr);
+}
 
 void on(Bench& bench, const Event& event, const DaySealed&) { bench.sealed = event.seq; }
 

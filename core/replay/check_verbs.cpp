@@ -1,9 +1,11 @@
-#include "core/replay/check_verbs.h"
+// The verbs of checks and the cryogen vessel.
+
+#include "core/replay/verbs.h"
 
 namespace bathside {
 namespace {
 
-constexpr std::size_t kShort = 64;  // ids
+constexpr std::size_t kShort = kShortText;
 
 std::optional<LineId> lineIn(JsonObject& entry)
 {
@@ -45,10 +47,12 @@ Statement dip(JsonObject& entry)
 
 }  // namespace
 
-ScriptVerbs checkVerbs()
+void addCheckVerbs(Verbs& verbs)
 {
-    return {
-        {"dose-check", doseCheck}, {"birds-check", birdsCheck}, {"vessel", vessel}, {"dip", dip}};
+    verbs["dose-check"] = doseCheck;
+    verbs["birds-check"] = birdsCheck;
+    verbs["vessel"] = vessel;
+    verbs["dip"] = dip;
 }
 
 }  // namespace bathside

@@ -90,6 +90,14 @@ std::optional<PlayFault> Player::play(const ScriptEntry& entry)
         return correct(entry, *correction);
     if (const auto* delivery = std::get_if<DeliveryEntry>(&entry.statement))
         return deliver(entry, *delivery);
+    if (const auto* signing = std::get_if<SignEntry>(&entry.statement))
+        return sign(entry, *signing);
+    if (const auto* reviewing = std::get_if<ReviewEntry>(&entry.statement))
+        return review(entry, *reviewing);
+    if (const auto* commenting = std::get_if<CommentEntry>(&entry.statement))
+        return comment(entry, *commenting);
+    if (const auto* approval = std::get_if<ApproveEntry>(&entry.statement))
+        return approve(entry, *approval);
     return say(entry, std::get<Intent>(entry.statement), entry.place);
 }
 

@@ -50,6 +50,11 @@ private:
     std::optional<PlayFault> openShift(const ScriptEntry& entry, const OpenShiftEntry& open);
     std::optional<PlayFault> deliver(const ScriptEntry& entry, const DeliveryEntry& delivery);
     std::optional<PlayFault> correct(const ScriptEntry& entry, const CorrectEntry& correction);
+    // people_entries.cpp
+    std::optional<PlayFault> sign(const ScriptEntry& entry, const SignEntry& signing);
+    std::optional<PlayFault> review(const ScriptEntry& entry, const ReviewEntry& reviewing);
+    std::optional<PlayFault> comment(const ScriptEntry& entry, const CommentEntry& commenting);
+    std::optional<PlayFault> approve(const ScriptEntry& entry, const ApproveEntry& approval);
 
     const std::vector<ScriptEntry>& m_entries;
     std::string m_version;

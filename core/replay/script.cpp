@@ -5,13 +5,12 @@
 
 #include "core/base/day.h"
 #include "core/base/rfc3339.h"
-#include "core/replay/check_verbs.h"
+#include "core/replay/verbs.h"
 
 namespace bathside {
 namespace {
 
-constexpr std::size_t kShort = 64;  // ids, lots, initials
-constexpr std::size_t kLong = 500;  // reasons, notes
+constexpr std::size_t kShort = kShortText, kLong = kLongText;
 constexpr WholeRange kNumbers{1, 999, ""};
 constexpr NumberRange kMillilitres{0, 100'000, "mL"};
 constexpr NumberRange kCelsius{-200, 200, "°C"};
@@ -209,7 +208,7 @@ Statement planLine(JsonObject& entry)
 }
 
 // The verbs of a script, each with how its keys are read.
-ScriptVerbs benchVerbs()
+Verbs ownVerbs()
 {
     using J = JsonObject&;
     return {
@@ -351,12 +350,13 @@ ScriptVerbs benchVerbs()
     };
 }
 
-const ScriptVerbs& verbs()
+const Verbs& verbs()
 {
-    static const ScriptVerbs all = [] {
-        ScriptVerbs joined = benchVerbs();
-        joined.merge(checkVerbs());
-        return joined;
+    static const Verbs all = [] {
+        Verbs made = ownVerbs();
+        addCheckVerbs(made);
+        addPeopleVerbs(made);
+        return made;
     }();
     return all;
 }
@@ -374,8 +374,9 @@ PlaceId placeOf(const std::string& verb, JsonObject& entry)
 {
     std::string place = "script " + verb;
     for (const std::string_view key :
-         {"bag", "line", "name", "person", "probe", "ampoule", "ampoules", "question", "of", "kind",
-          "item", "lot", "component", "at", "from", "to", "vessel"}) {
+         {"bag",      "line", "name",   "person", "probe",   "ampoule",   "ampoules",
+          "question", "of",   "kind",   "item",   "lot",     "component", "at",
+          "from",     "to",   "vessel", "limit",  "subject", "meaning"}) {
         if (entry.has(key))
             place += " " + entry.textOf(key);
     }

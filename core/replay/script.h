@@ -39,7 +39,30 @@ struct DeliveryEntry {
     std::string file, csv;
 };
 
-using Statement = std::variant<Intent, OpenShiftEntry, CorrectEntry, RestartEntry, DeliveryEntry>;
+/// Signs what the entries `of` became; none: the shift.
+struct SignEntry {
+    Sign sign;
+    std::vector<std::string> of;
+};
+/// Reviews the last deviation of that limit and subject.
+struct ReviewEntry {
+    LimitName limit{};
+    Subject subject;
+    ReviewDeviation review;
+};
+/// Comments the note that the entry `of` became.
+struct CommentEntry {
+    std::string of;
+    CommentNote comment;
+};
+/// Approves the card whose hash begins so; empty: the one that waits.
+struct ApproveEntry {
+    PersonId by;
+    std::string hash;
+};
+
+using Statement = std::variant<Intent, OpenShiftEntry, CorrectEntry, RestartEntry, DeliveryEntry,
+                               SignEntry, ReviewEntry, CommentEntry, ApproveEntry>;
 
 struct ScriptEntry {
     int line = 0;  // from 1

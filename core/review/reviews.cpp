@@ -12,11 +12,8 @@ namespace {
 
 using Json = nlohmann::json;
 
-void on(Reviews& reviews, const Event&, const ShiftOpened&)
-{
-    reviews.comments.clear();
-    std::erase_if(reviews.deviations, [](const auto& item) { return !item.second.isOpen(); });
-}
+/// What is still open is written right after it, as `review.carried`.
+void on(Reviews& reviews, const Event&, const ShiftOpened&) { reviews = {}; }
 
 void on(Reviews& reviews, const Event& event, const DeviationFound& fact)
 {
@@ -29,12 +26,18 @@ void on(Reviews& reviews, const Event& event, const DeviationFound& fact)
         .reviewed = std::nullopt};
 }
 
+/// Written in a shift before: its ampoules and bags are not those of today with the same names.
+bool isCarried(const DeviationOnRecord& deviation) { return deviation.at.bootId == BootId{}; }
+
 /// The last one of that limit and subject; one that a correction found is written as a rejudgement.
+/// What was reviewed has to be looked at again when it comes out otherwise.
 void on(Reviews& reviews, const Event& event, const Rejudged& fact)
 {
     const auto known =
         std::find_if(reviews.deviations.rbegin(), reviews.deviations.rend(), [&](const auto& item) {
-            return item.second.fact.limit == fact.limit && item.second.fact.subject == fact.subject;
+            const DeviationOnRecord& one = item.second;
+            return !isCarried(one) && one.fact.limit == fact.limit &&
+                   one.fact.subject == fact.subject;
         });
     if (known == reviews.deviations.rend()) {
         if (fact.over)
@@ -42,9 +45,15 @@ void on(Reviews& reviews, const Event& event, const Rejudged& fact)
                DeviationFound{fact.limit, fact.subject, fact.bag, *fact.over, fact.from});
         return;
     }
-    known->second.isKept = !fact.over;
-    if (fact.over)
-        known->second.fact.over = *fact.over;
+    DeviationOnRecord& deviation = known->second;
+    const bool isOtherwise = deviation.isKept || fact.over != deviation.fact.over;
+    deviation.isKept = !fact.over;
+    if (fact.over) {
+        deviation.fact.over = *fact.over;
+        deviation.fact.bag = fact.bag;
+    }
+    if (isOtherwise && fact.over)
+        deviation.reviewed.reset();
 }
 
 void on(Reviews& reviews, const Event& event, const DeviationReviewed& fact)
@@ -60,11 +69,15 @@ void on(Reviews& reviews, const Event& event, const DeviationReviewed& fact)
                               .isSigned = false};
 }
 
-void on(Reviews& reviews, const Event&, const RecordSigned& fact)
+void on(Reviews& reviews, const Event& event, const RecordSigned& fact)
 {
+    if (fact.meaning != Meaning::Reviewed || !event.person)
+        return;
     for (const Seq seq : fact.of) {
         const auto found = reviews.deviations.find(seq);
-        if (found != reviews.deviations.end() && found->second.reviewed)
+        const bool isTheirs = found != reviews.deviations.end() && found->second.reviewed &&
+                              found->second.reviewed->by == event.person->id;
+        if (isTheirs)
             found->second.reviewed->isSigned = true;
     }
 }
@@ -74,26 +87,37 @@ void on(Reviews& reviews, const Event&, const NoteCommented& fact)
     reviews.comments[fact.of].push_back(fact.text);
 }
 
-// {"open": [{"seq", "at" (ms since 1970), "person"?, "deviation": payload}, …]}
+/// Nothing where the document is not one of ours: a record that was tampered with still folds.
+std::optional<DeviationOnRecord> carriedItem(const Json& item)
+{
+    const auto whole = [&](const char* key) {
+        return item.is_object() && item.contains(key) && item[key].is_number_integer();
+    };
+    if (!whole("seq") || !whole("at_ms") || !item.contains("deviation"))
+        return std::nullopt;
+    const auto fact = factFrom(DeviationFound::kKind, item["deviation"].dump());
+    const auto* found = fact ? std::get_if<DeviationFound>(&*fact) : nullptr;
+    if (!found)
+        return std::nullopt;
+    DeviationOnRecord kept;
+    kept.seq = item["seq"].get<Seq>();
+    kept.at.wall = WallTime(Millis(item["at_ms"].get<std::int64_t>()));
+    kept.fact = *found;
+    if (item.contains("person") && item["person"].is_string())
+        kept.onDuty = PersonId{item["person"].get<std::string>()};
+    return kept;
+}
+
+// {"open": [{"seq", "at_ms" (since 1970), "person"?, "deviation": payload}, …]}
 void on(Reviews& reviews, const Event&, const ReviewCarried& fact)
 {
     reviews.deviations.clear();
     const Json document = Json::parse(fact.document.text, nullptr, false);
-    if (!document.is_object() || !document.contains("open"))
+    if (!document.is_object() || !document.contains("open") || !document["open"].is_array())
         return;
     for (const Json& item : document["open"]) {
-        const auto deviation =
-            factFrom(DeviationFound::kKind, item.value("deviation", Json{}).dump());
-        const auto* found = deviation ? std::get_if<DeviationFound>(&*deviation) : nullptr;
-        const Seq seq = item.value("seq", Seq{});
-        if (!found || seq <= 0)
-            continue;
-        DeviationOnRecord& kept = reviews.deviations[seq];
-        kept.seq = seq;
-        kept.at.wall = WallTime(Millis(item.value("at_ms", std::int64_t{})));
-        kept.fact = *found;
-        if (item.contains("person"))
-            kept.onDuty = PersonId{item.value("person", std::string())};
+        if (auto kept = carriedItem(item))
+            reviews.deviations.insert_or_assign(kept->seq, std::move(*kept));
     }
 }
 

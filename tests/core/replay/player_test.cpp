@@ -106,5 +106,50 @@ TEST(PlayerTest, aRestartIsAnotherBootAndTheClocksGoOn)
     EXPECT_FALSE(run.certain);
 }
 
+const std::string kLead =
+    R"({"t":"2026-03-05T06:50:00Z","do":"person","person":"LS","name":"Lena","role":"shift lead"})"
+    "\n"
+    R"({"t":"2026-03-05T06:51:00Z","do":"pin","person":"LS"})"
+    "\n";
+
+TEST(PlayerTest, whatIsSignedOrCommentedIsNamedByAnEntryBefore)
+{
+    for (const char* line :
+         {R"({"t":"2026-03-05T07:01:00Z","do":"sign","person":"LS","meaning":"done","of":["x"]})",
+          R"({"t":"2026-03-05T07:01:00Z","do":"comment","of":"x","by":"LS","text":"why?"})"}) {
+        const Played day = played(kLead + line);
+        ASSERT_TRUE(day.fault) << line;
+        EXPECT_EQ(day.fault->kind, PlayFault::Kind::UnknownEntry);
+    }
+    const Played day = played(
+        kLead + R"({"t":"2026-03-05T07:01:00Z","do":"note","id":"n","text":"late"})" + "\n" +
+        R"({"t":"2026-03-05T07:02:00Z","do":"sign","person":"LS","meaning":"witnessed","of":["n"]})");
+    ASSERT_FALSE(day.fault);
+    Seq note = 0;
+    std::vector<Seq> of;
+    for (const Event& event : day.events) {
+        if (std::holds_alternative<NoteMade>(event.fact))
+            note = event.seq;
+        if (const auto* signature = std::get_if<RecordSigned>(&event.fact))
+            of = signature->of;
+    }
+    EXPECT_EQ(of, std::vector<Seq>{note});
+}
+
+TEST(PlayerTest, theCardThatWaitsIsApproved)
+{
+    const auto next = cardWith(R"({"version": 2})");
+    const std::string adopt =
+        R"({"t":"2026-03-05T06:52:00Z","do":"adopt-card","card":)" + next->document() + "}\n";
+    const Played day =
+        played(kLead + adopt + R"({"t":"2026-03-05T06:53:00Z","do":"approve-card","by":"LS"})");
+    ASSERT_FALSE(day.fault);
+    const auto approved = std::ranges::find_if(day.events, [](const Event& event) {
+        return std::holds_alternative<CardApproved>(event.fact);
+    });
+    ASSERT_NE(approved, day.events.end());
+    EXPECT_EQ(std::get<CardApproved>(approved->fact).card, next->hash());
+}
+
 }  // namespace
 }  // namespace bathside::test

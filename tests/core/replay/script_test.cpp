@@ -54,6 +54,17 @@ INSTANTIATE_TEST_SUITE_P(
                R"({"t":"2026-03-05T07:10:00Z","do":"birds","line":"A","count":"12"})", "count"},
         Broken{"ExpectSomethingElse",
                R"({"t":"2026-03-05T07:10:00Z","do":"in-bath","expect":"taken"})", "expect"},
+        Broken{"PersonOfNoRole",
+               R"({"t":"2026-03-05T07:10:00Z","do":"person","person":"AB","name":"A","role":"x"})",
+               "role"},
+        Broken{
+            "ReviewOfNobody",
+            R"({"t":"2026-03-05T07:10:00Z","do":"review","limit":"thaw","subject":"him","by":"LS"})",
+            "subject"},
+        Broken{
+            "SignatureOfNumbers",
+            R"({"t":"2026-03-05T07:10:00Z","do":"sign","person":"LS","meaning":"done","of":[1]})",
+            "of[0]"},
         Broken{"NegativeVolume",
                R"({"t":"2026-03-05T07:10:00Z","do":"diluent-drawn","volume_ml":-1})", "volume_ml"},
         Broken{
