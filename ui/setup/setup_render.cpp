@@ -49,9 +49,15 @@ void SetUpPage::place()
                               m_reading, m_probes, m_duty,  m_screen};
     if (pages() == 1)
         targets.removeOne(m_more);
-    const QRect low(0, height() - bar, width(), bar);
-    for (int i = 0; i < targets.size(); ++i)
-        targets.at(i)->setGeometry(cellOf(low, {static_cast<int>(targets.size()), 1}, i));
+    // The two that lead to other pages are as small as may be, for the words of the others.
+    const auto count = static_cast<int>(targets.size());
+    const int rest = (width() - (count - 1) * gap - 2 * bar) / (count - 2);
+    int left = 0;
+    for (TapButton* each : targets) {
+        const int wide = each == m_bench || each == m_probes ? bar : rest;
+        each->setGeometry(left, height() - bar, wide, bar);
+        left += wide + gap;
+    }
     m_refusal->setGeometry(0, height() - bar - gap - metrics.ceilPx(11), width(),
                            metrics.ceilPx(11));
 }

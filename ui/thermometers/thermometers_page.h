@@ -67,7 +67,7 @@ private:
     void showRefusal(const Refusal& refusal);
     void say(Role role, const QString& words);
 
-    // what is shown (thermometers_render.cpp)
+    // what is shown (thermometers_layout.cpp, thermometers_render.cpp)
     void place();
     void placeProbes(const QRect& room);
     void placeForecast(const QRect& room);

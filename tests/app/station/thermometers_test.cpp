@@ -142,6 +142,19 @@ TEST_F(ThermometersTest, aDescribedLineIsReadAndWritten)
     EXPECT_EQ(thermometers.trace({"bath"}).size(), 1U);
 }
 
+// A line that the pattern does not fit is what its pattern is chosen by.
+TEST_F(ThermometersTest, theLastLineIsKeptAsItCame)
+{
+    const Plugged device(port());
+    describeLine();
+    after(1);
+    EXPECT_FALSE(thermometers.lastLine({"bath"}));
+    device.send("tail\nch1 28,1 C\n");
+    after(1);
+    EXPECT_EQ(thermometers.lastLine({"bath"}), "ch1 28,1 C");
+    EXPECT_FALSE(thermometers.lastLine({"other"}));
+}
+
 // Spec: temperatures, reading; alarms: probe lost.
 TEST_F(ThermometersTest, aBathsProbeThatGoesIsAnAlarmUntilItIsBack)
 {
