@@ -6,8 +6,10 @@
 #include "app/station/plan_file.h"
 #include "app/station/trail_record.h"
 #include "ui/bench/bench_page.h"
+#include "ui/people/people_page.h"
 #include "ui/plan/plan_page.h"
 #include "ui/record/record_page.h"
+#include "ui/review/review_page.h"
 #include "ui/setup/setup_page.h"
 #include "ui/stores/stores_page.h"
 
@@ -36,6 +38,16 @@ ui::Frame* frameFor(Session& session, const ui::Language& language, ui::Preferen
                    new ui::StoresPage({.model = session.model(),
                                        .language = language,
                                        .deliveries = deliveries,
+                                       .zone = zone}));
+    frame->addPage(QString::fromLatin1(ui::Frame::kReview),
+                   new ui::ReviewPage({.model = session.model(),
+                                       .language = language,
+                                       .pins = session.pins(),
+                                       .zone = zone}));
+    frame->addPage(QString::fromLatin1(ui::Frame::kPeople),
+                   new ui::PeoplePage({.model = session.model(),
+                                       .language = language,
+                                       .pins = session.pins(),
                                        .zone = zone}));
     auto* source = new TrailRecord(session, frame);
     frame->addPage(QString::fromLatin1(ui::Frame::kRecord),

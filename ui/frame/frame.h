@@ -25,7 +25,8 @@ class Frame final : public QWidget {
 
 public:
     static constexpr auto kBench = "bench", kSetUp = "setup", kRecord = "record",
-                          kStores = "stores", kPlan = "plan";
+                          kStores = "stores", kPlan = "plan", kReview = "review",
+                          kPeople = "people";
 
     Frame(StationModel& model, const Language& language, QWidget* parent = nullptr);
 

@@ -22,6 +22,7 @@ SetUpPage::SetUpPage(Parts parts, QWidget* parent)
       m_sound(button("setup.sound")),
       m_reading(button("setup.reading")),
       m_duty(button("setup.duty")),
+      m_people(button("setup.people")),
       m_screen(button("setup.screen")),
       m_refusal(new Banner(QStringLiteral("setup.refusal"), this)),
       m_gauge(new CardGauge(m_parts.preferences, this)),
@@ -63,6 +64,8 @@ void SetUpPage::connectAll()
     connect(m_reading, &TapButton::pressed, this,
             [this](const TapStamp& stamp) { ask(stamp, [this] { askReading(m_context); }); });
     connect(m_duty, &TapButton::pressed, this, &SetUpPage::pressDuty);
+    connect(m_people, &TapButton::pressed, this,
+            [this] { emit asksFor(QString::fromLatin1(Frame::kPeople)); });
     connect(m_screen, &TapButton::pressed, this,
             [this](const TapStamp& stamp) { ask(stamp, [this] { askScreen(); }); });
     connect(m_gauge, &CardGauge::closed, this, &SetUpPage::closeAll);

@@ -45,7 +45,8 @@ void SetUpPage::place()
     m_ask->setGeometry(m_ask->room() == AskPane::Room::Page ? rect() : room);
     m_gauge->setGeometry(room);
     placeTiles(room.adjusted(0, 0, 0, -(bar + gap)));
-    QList<TapButton*> targets{m_bench, m_more, m_other, m_sound, m_reading, m_duty, m_screen};
+    QList<TapButton*> targets{m_bench,   m_more, m_other,  m_sound,
+                              m_reading, m_duty, m_people, m_screen};
     if (pages() == 1)
         targets.removeOne(m_more);
     const QRect low(0, height() - bar, width(), bar);
@@ -158,7 +159,8 @@ void SetUpPage::renderBar()
 {
     const Bench& bench = m_model.bench();
     const bool covered = m_ask->isOpen() || m_gauge->isVisibleTo(this);
-    for (TapButton* each : {m_bench, m_more, m_other, m_sound, m_reading, m_duty, m_screen})
+    for (TapButton* each :
+         {m_bench, m_more, m_other, m_sound, m_reading, m_duty, m_people, m_screen})
         each->setVisible(!covered);
     m_bench->setWord(tr("bench"));
     m_bench->setMark(Mark::Back);
@@ -178,6 +180,7 @@ void SetUpPage::renderBar()
     m_duty->setWord(isOpen ? idText(bench.onDuty->id) : tr("who?"));
     m_duty->setLine(tr("on duty"));
     m_duty->setRole(isOpen ? Role::Neutral : Role::Primary);
+    m_people->setWord(tr("people …"));
     m_screen->setWord(tr("screen …"));
 }
 
