@@ -6,8 +6,10 @@
 #include "app/station/trail_record.h"
 #include "ui/bench/bench_page.h"
 #include "ui/checks/checks_page.h"
+#include "ui/people/people_page.h"
 #include "ui/plan/plan_page.h"
 #include "ui/record/record_page.h"
+#include "ui/review/review_page.h"
 #include "ui/setup/setup_page.h"
 #include "ui/stores/stores_page.h"
 #include "ui/thermometers/thermometers_page.h"
@@ -46,6 +48,16 @@ ui::Frame* frameFor(Session& session, const Surroundings& around)
     frame->addPage(
         QString::fromLatin1(ui::Frame::kChecks),
         new ui::ChecksPage({.model = session.model(), .language = language, .zone = zone}));
+    frame->addPage(QString::fromLatin1(ui::Frame::kReview),
+                   new ui::ReviewPage({.model = session.model(),
+                                       .language = language,
+                                       .pins = session.pins(),
+                                       .zone = zone}));
+    frame->addPage(QString::fromLatin1(ui::Frame::kPeople),
+                   new ui::PeoplePage({.model = session.model(),
+                                       .language = language,
+                                       .pins = session.pins(),
+                                       .zone = zone}));
     auto* source = new TrailRecord(session, frame);
     frame->addPage(QString::fromLatin1(ui::Frame::kRecord),
                    new ui::RecordPage(session.model(), *source));

@@ -98,7 +98,7 @@ Result<std::unique_ptr<Session>, QString> Session::open(const SessionSetting& se
 }
 
 Session::Session(std::filesystem::path trail, TrailLock lock)
-    : m_trail(std::move(trail)), m_lock(std::move(lock))
+    : m_trail(std::move(trail)), m_lock(std::move(lock)), m_pins(m_trail)
 {
     const auto told = [this](const RecordState& record) {
         QMetaObject::invokeMethod(

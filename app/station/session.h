@@ -11,6 +11,7 @@
 #include <filesystem>
 #include <memory>
 
+#include "app/station/pins.h"
 #include "app/station/thermometers.h"
 #include "app/system/trail_lock.h"
 #include "core/station/station.h"
@@ -51,6 +52,7 @@ public:
     [[nodiscard]] ui::StationModel& model() { return *m_model; }
     [[nodiscard]] Station& station() { return *m_station; }
     [[nodiscard]] ui::LiveProbes& probes() { return *m_probes; }
+    [[nodiscard]] ui::PinDesk& pins() { return m_pins; }
     [[nodiscard]] store::StoreThread& store() { return *m_store; }
     [[nodiscard]] const std::filesystem::path& trail() const { return m_trail; }
     /// Why closed shifts are not sealed; empty: they are, or nobody asked for it.
@@ -69,6 +71,7 @@ private:
 
     std::filesystem::path m_trail;
     TrailLock m_lock;
+    Pins m_pins;
     std::unique_ptr<store::StoreThread> m_store;
     store::ZoneDays m_days;
     std::unique_ptr<Station> m_station;

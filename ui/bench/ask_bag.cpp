@@ -80,6 +80,10 @@ void askWhyReleased(BenchContext& context, const BagId& bag, const PersonId& by)
 
 void askWhoReleases(BenchContext& context, const BagId& bag)
 {
+    if (context.bench().people.areListed()) {  // a signature is asked for, on the page for it
+        context.asker.close();
+        return context.goTo(QStringLiteral("review"));
+    }
     context.asker.text({.title = BagText::tr("Which shift lead releases it? Initials"),
                         .shortest = 1,
                         .longest = 4,
@@ -95,6 +99,16 @@ struct Saying {
     Intent intent;  // what decides whether it is offered; said as it is when nothing is asked
     void (*ask)(BenchContext&, const BagId&) = nullptr;
 };
+
+/// Who could release it; where nobody is listed, anybody.
+PersonId someLead(const Bench& bench)
+{
+    for (const auto& [id, member] : bench.people.members) {
+        if (may(bench.people, id, Act::Judge))
+            return id;
+    }
+    return {"?"};
+}
 
 std::vector<Saying> sayings(const BenchContext& context, const Bag& bag)
 {
@@ -112,7 +126,7 @@ std::vector<Saying> sayings(const BenchContext& context, const Bag& bag)
         {QStringLiteral("held"), BagText::tr("put on hold …"), HoldBag{id, HoldReason::Other, {}},
          askWhyHeld},
         {QStringLiteral("released"), BagText::tr("released …"),
-         ReleaseBag{id, PersonId{somebody}, somebody}, askWhoReleases},
+         ReleaseBag{id, someLead(context.bench()), somebody}, askWhoReleases},
         {QStringLiteral("down"), BagText::tr("taken down …"),
          TakeBagDown{id, DownReason::Empty, {}}, askWhyDown},
     };

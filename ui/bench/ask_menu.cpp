@@ -55,6 +55,7 @@ void askMore(BenchContext& context)
     choices.append({.id = QStringLiteral("page:plan"), .word = MenuText::tr("plan")});
     choices.append({.id = QStringLiteral("page:stores"), .word = MenuText::tr("stores")});
     choices.append({.id = QStringLiteral("page:checks"), .word = MenuText::tr("checks")});
+    choices.append({.id = QStringLiteral("page:review"), .word = MenuText::tr("review")});
     choices.append({.id = QStringLiteral("page:record"), .word = MenuText::tr("record")});
     context.asker.choose(MenuText::tr("What else?"), choices,
                          [&context, items](const QString& id, const AnswerTap&) {

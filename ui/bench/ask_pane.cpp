@@ -29,8 +29,12 @@ AskPane::AskPane(const StationModel& model, QWidget* parent)
     });
     connect(m_number, &NumberPad::accepted, this, [this](qint64 value, const TapStamp& stamp) {
         answer(stamp.inputMs, [this, value, stamp] {
+            const AnswerTap tap{stamp.inputMs, QStringLiteral("pad.set")};
             const Counted counted = m_counted;
-            counted(value, {stamp.inputMs, QStringLiteral("pad.set")});
+            const Written given = m_given;
+            if (given)
+                return given(m_number->typed(), tap);
+            counted(value, tap);
         });
     });
     connect(m_letters, &LetterPad::accepted, this,
@@ -57,9 +61,18 @@ void AskPane::choose(const QString& title, const QList<Choice>& choices, Chosen 
 void AskPane::number(const NumberQuestion& question, Counted counted)
 {
     m_counted = std::move(counted);
+    m_given = {};
     m_step.reset();
     put(m_number, Room::Whole);
     m_number->ask(question);
+}
+
+void AskPane::secret(const QString& title, const QString& note, Written given)
+{
+    m_given = std::move(given);
+    m_step.reset();
+    put(m_number, Room::Whole);
+    m_number->ask({.title = title, .hidden = true, .note = note});
 }
 
 void AskPane::text(const TextQuestion& question, Written written)

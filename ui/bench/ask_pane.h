@@ -30,6 +30,7 @@ public:
                 std::optional<Step> step) override;
     void number(const NumberQuestion& question, Counted counted) override;
     void text(const TextQuestion& question, Written written) override;
+    void secret(const QString& title, const QString& note, Written given) override;
     void close() override;
 
     [[nodiscard]] Room room() const noexcept { return m_room; }
@@ -67,6 +68,7 @@ private:
     Chosen m_chosen;
     Counted m_counted;
     Written m_written;
+    Written m_given;  // none: the pad asks for a number
     std::optional<Step> m_step;
     quint64 m_openedMs = 0;
 };

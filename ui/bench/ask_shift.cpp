@@ -22,8 +22,27 @@ constexpr qint64 kLongestCane = 3600;  // s
 
 using Person = std::function<void(const PersonId&, const AnswerTap&)>;
 
+/// By one tap on a name; no PIN stands between a person and a frozen ampoule.
+void askName(BenchContext& context, const QString& title, Person answered)
+{
+    const People& people = context.bench().people;
+    QList<Choice> choices;
+    for (const auto& [id, member] : people.members) {
+        if (may(people, id, Act::WorkAtBench))
+            choices.append({.id = QStringLiteral("person:") + idText(id),
+                            .word = idText(id),
+                            .line = fromCore(member.name)});
+    }
+    context.asker.choose(title, choices,
+                         [answered = std::move(answered)](const QString& id, const AnswerTap& tap) {
+                             answered({id.mid(7).toStdString()}, tap);
+                         });
+}
+
 void askInitials(BenchContext& context, const QString& title, Person answered)
 {
+    if (context.bench().people.areListed())
+        return askName(context, title, std::move(answered));
     context.asker.text(
         {.title = title, .shortest = 1, .longest = kLongestInitials, .suggested = {}},
         [answered = std::move(answered)](const QString& text, const AnswerTap& tap) {
@@ -70,7 +89,9 @@ void askTimeOfNextPull(BenchContext& context)
 
 void askWhoOpens(BenchContext& context)
 {
-    askInitials(context, ShiftText::tr("Who is on duty? Initials"),
+    askInitials(context,
+                context.bench().people.areListed() ? ShiftText::tr("Who is on duty?")
+                                                   : ShiftText::tr("Who is on duty? Initials"),
                 [&context](const PersonId& person, const AnswerTap& tap) {
                     context.say(OpenShift{context.zone, person,
                                           localDay(context.model.now().wall, context.zone)},
@@ -80,7 +101,9 @@ void askWhoOpens(BenchContext& context)
 
 void askDuty(BenchContext& context)
 {
-    askInitials(context, ShiftText::tr("Who takes over? Initials"),
+    askInitials(context,
+                context.bench().people.areListed() ? ShiftText::tr("Who takes over?")
+                                                   : ShiftText::tr("Who takes over? Initials"),
                 [&context](const PersonId& person, const AnswerTap& tap) {
                     context.say(TakeDuty{person}, tap);
                 });

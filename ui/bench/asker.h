@@ -41,6 +41,8 @@ public:
                         std::optional<Step> step = {}) = 0;
     virtual void number(const NumberQuestion& question, Counted counted) = 0;
     virtual void text(const TextQuestion& question, Written written) = 0;
+    /// A PIN, its digits hidden; `note` stands beside it.
+    virtual void secret(const QString& title, const QString& note, Written given) = 0;
     virtual void close() = 0;
 };
 

@@ -124,6 +124,8 @@ void NumberPad::deleteLast()
 
 void NumberPad::set(const TapStamp& stamp)
 {
+    if (m_question.hidden && !m_typed.isEmpty())
+        return emit accepted(0, stamp);
     const auto told = value();
     if (told && *told >= m_question.lowest && *told <= m_question.highest)
         return emit accepted(*told, stamp);
@@ -144,6 +146,12 @@ QString NumberPad::rangeText() const
 
 void NumberPad::show()
 {
+    if (m_question.hidden) {
+        m_shown->setText(m_typed.isEmpty() ? QStringLiteral("–")
+                                           : QString(m_typed.size(), QChar(0x2022)));
+        m_shown->setSoft(false);
+        return showNote();
+    }
     const bool untouched = m_typed.isEmpty() && m_question.suggested;
     const QString number = untouched ? scaledText(*m_question.suggested, m_question.decimals,
                                                   m_question.typedDecimals, QLocale())
@@ -152,7 +160,14 @@ void NumberPad::show()
                          .arg(number.isEmpty() ? QStringLiteral("–") : number, m_question.unit)
                          .trimmed());
     m_shown->setSoft(untouched);
-    m_note->setText(m_refusal.isEmpty() ? rangeText() : m_refusal);
+    showNote();
+}
+
+void NumberPad::showNote()
+{
+    const bool isPlain = m_question.hidden || !m_question.note.isEmpty();
+    const QString note = isPlain ? m_question.note : rangeText();
+    m_note->setText(m_refusal.isEmpty() ? note : m_refusal);
     m_note->setRole(m_refusal.isEmpty() ? Role::Neutral : Role::HeadsUp);
 }
 

@@ -3,10 +3,11 @@
 // A keypad of our own: digits, the locale's decimal sign, delete, set. In place, no dialog, no
 // wheel.
 //
-// What is typed is parsed by parseDecimal (ui/text/numbers.h), so point and locale sign both work,
-// from a real keyboard too. The value told is a whole number in the smallest unit that `decimals`
-// allows: 28.1 °C with 3 decimals is 28100. A value out of range is refused in place, in words, and
-// nothing is told.
+// A PIN is no number: its digits are hidden, noughts at its front count, 0 is told and `typed`
+// read. What is typed is parsed by parseDecimal (ui/text/numbers.h), so point and locale sign both
+// work, from a real keyboard too. The value told is a whole number in the smallest unit that
+// `decimals` allows: 28.1 °C with 3 decimals is 28100. A value out of range is refused in place, in
+// words, and nothing is told.
 
 #include <QList>
 #include <optional>
@@ -27,6 +28,8 @@ struct NumberQuestion {
     int decimals = 0;                   // of the smallest unit: told = typed × 10^decimals
     int typedDecimals = 0;              // how many may be typed; 0: no decimal sign on the pad
     std::optional<qint64> suggested{};  // shown until the first key; set takes it
+    bool hidden = false;  // a PIN: dots for digits, no range; what was typed is `typed`
+    QString note{};       // in place of the range
 };
 
 class NumberPad final : public Control {
@@ -58,6 +61,7 @@ protected:
 private:
     void arrange();
     void show();
+    void showNote();
     void type(QChar sign);
     void deleteLast();
     void set(const TapStamp& stamp);

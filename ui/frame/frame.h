@@ -29,7 +29,8 @@ class Frame final : public QWidget {
 public:
     static constexpr auto kScanPlace = "scan";  // where a scan lands, as a tap does
     static constexpr auto kBench = "bench", kSetUp = "setup", kRecord = "record",
-                          kStores = "stores", kPlan = "plan", kChecks = "checks";
+                          kStores = "stores", kPlan = "plan", kChecks = "checks",
+                          kReview = "review", kPeople = "people";
 
     Frame(StationModel& model, const Language& language, QWidget* parent = nullptr);
 

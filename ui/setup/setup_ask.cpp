@@ -1,8 +1,10 @@
 // What set-up asks: how a check stands, whether the alarm was heard, the screen.
 
+#include "ui/frame/frame.h"
 #include "ui/setup/card_gauge.h"
 #include "ui/setup/setup_page.h"
 #include "ui/text/subjects.h"
+#include "ui/thermometers/thermometers_page.h"
 
 namespace bathside::ui {
 namespace {
@@ -130,7 +132,7 @@ void SetUpPage::askLoudspeaker()
         {});
 }
 
-void SetUpPage::askScreen()
+void SetUpPage::askStation()
 {
     const Preference now = m_parts.preferences.now();
     QList<Choice> choices;
@@ -150,13 +152,24 @@ void SetUpPage::askScreen()
                     .word = tr("labels …"),
                     .line = tr("printers and paper"),
                     .mark = Mark::Sheet});
+    choices.append({.id = QStringLiteral("page:") + QString::fromLatin1(ThermometersPage::kPage),
+                    .word = tr("thermometers …"),
+                    .line = tr("and the bath")});
+    choices.append({.id = QStringLiteral("page:") + QString::fromLatin1(Frame::kPeople),
+                    .word = tr("people …"),
+                    .line = tr("roles and PINs")});
     choices.append(back(tr("back")));
-    m_ask->choose(tr("Screen and labels"), choices,
-                  [this](const QString& id, const AnswerTap&) { chooseScreen(id); }, {});
+    m_ask->choose(tr("The station"), choices,
+                  [this](const QString& id, const AnswerTap&) { chooseStation(id); }, {});
 }
 
-void SetUpPage::chooseScreen(const QString& id)
+void SetUpPage::chooseStation(const QString& id)
 {
+    if (id.startsWith(QLatin1String("page:"))) {
+        m_ask->close();
+        emit asksFor(id.mid(5));
+        return;
+    }
     if (id == QLatin1String(kPrint))
         return m_print.ask();
     Preference next = m_parts.preferences.now();

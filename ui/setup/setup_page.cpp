@@ -10,7 +10,6 @@
 #include "ui/text/printing.h"
 #include "ui/text/refusals.h"
 #include "ui/theme/theme.h"
-#include "ui/thermometers/thermometers_page.h"
 
 namespace bathside::ui {
 SetUpPage::SetUpPage(Parts parts, QWidget* parent)
@@ -23,7 +22,6 @@ SetUpPage::SetUpPage(Parts parts, QWidget* parent)
       m_other(button("setup.other")),
       m_sound(button("setup.sound")),
       m_reading(button("setup.reading")),
-      m_probes(button("setup.probes")),
       m_duty(button("setup.duty")),
       m_screen(button("setup.screen")),
       m_refusal(new Banner(QStringLiteral("setup.refusal"), this)),
@@ -41,7 +39,7 @@ SetUpPage::SetUpPage(Parts parts, QWidget* parent)
                .preferences = m_parts.preferences,
                .printing = m_parts.printing,
                .testLabel = [this] { return testLabel(m_model.now().wall, m_context.zoneNow()); },
-               .back = [this] { askScreen(); }})
+               .back = [this] { askStation(); }})
 {
     setObjectName(QStringLiteral("setup"));
     m_cautions->setObjectName(QStringLiteral("setup.cautions"));
@@ -70,11 +68,9 @@ void SetUpPage::connectAll()
     connect(m_sound, &TapButton::pressed, this, &SetUpPage::pressSound);
     connect(m_reading, &TapButton::pressed, this,
             [this](const TapStamp& stamp) { ask(stamp, [this] { askReading(m_context); }); });
-    connect(m_probes, &TapButton::pressed, this,
-            [this] { emit asksFor(QString::fromLatin1(ThermometersPage::kPage)); });
     connect(m_duty, &TapButton::pressed, this, &SetUpPage::pressDuty);
     connect(m_screen, &TapButton::pressed, this,
-            [this](const TapStamp& stamp) { ask(stamp, [this] { askScreen(); }); });
+            [this](const TapStamp& stamp) { ask(stamp, [this] { askStation(); }); });
     connect(m_gauge, &CardGauge::closed, this, &SetUpPage::closeAll);
     connect(m_ask, &AskPane::changed, this, [this] {
         place();

@@ -6,7 +6,7 @@
 // A tap on a check says that it is ok. "Not ok" or an override: the target for it first, then the
 // check; that way nothing is said by the first tap. The check that proves the sound stands in the
 // bar and is asked after the alarm was played. Places: setup.check.X, setup.bench, .more, .other,
-// .sound, .reading, .probes, .duty, .screen; what is asked as on the bench (ask.X, pad.X,
+// .sound, .reading, .duty, .screen; what is asked as on the bench (ask.X, pad.X,
 // letters.X).
 
 #include <vector>
@@ -60,8 +60,8 @@ private:
     void askWhy(const CheckId& check);
     void askHeard();
     void askLoudspeaker();
-    void askScreen();
-    void chooseScreen(const QString& id);
+    void askStation();
+    void chooseStation(const QString& id);
     void tellPrinted(const PrintOutcome& outcome);
     void showRefusal(const Refusal& refusal);
     void closeAll();
@@ -83,7 +83,7 @@ private:
     PullDraft m_draft;  // what is asked at the bench wants one; nothing is planned here
     Cautions* m_cautions;
     std::vector<CheckTile*> m_tiles;
-    TapButton *m_bench, *m_more, *m_other, *m_sound, *m_reading, *m_probes, *m_duty, *m_screen;
+    TapButton *m_bench, *m_more, *m_other, *m_sound, *m_reading, *m_duty, *m_screen;
     Banner* m_refusal;
     CardGauge* m_gauge;
     AskPane* m_ask;

@@ -45,19 +45,12 @@ void SetUpPage::place()
     m_ask->setGeometry(m_ask->room() == AskPane::Room::Page ? rect() : room);
     m_gauge->setGeometry(room);
     placeTiles(room.adjusted(0, 0, 0, -(bar + gap)));
-    QList<TapButton*> targets{m_bench,   m_more,   m_other, m_sound,
-                              m_reading, m_probes, m_duty,  m_screen};
+    QList<TapButton*> targets{m_bench, m_more, m_other, m_sound, m_reading, m_duty, m_screen};
     if (pages() == 1)
         targets.removeOne(m_more);
-    // The two that lead to other pages are as small as may be, for the words of the others.
-    const auto count = static_cast<int>(targets.size());
-    const int rest = (width() - (count - 1) * gap - 2 * bar) / (count - 2);
-    int left = 0;
-    for (TapButton* each : targets) {
-        const int wide = each == m_bench || each == m_probes ? bar : rest;
-        each->setGeometry(left, height() - bar, wide, bar);
-        left += wide + gap;
-    }
+    const QRect low(0, height() - bar, width(), bar);
+    for (int i = 0; i < targets.size(); ++i)
+        targets.at(i)->setGeometry(cellOf(low, {static_cast<int>(targets.size()), 1}, i));
     m_refusal->setGeometry(0, height() - bar - gap - metrics.ceilPx(11), width(),
                            metrics.ceilPx(11));
 }
@@ -165,8 +158,7 @@ void SetUpPage::renderBar()
 {
     const Bench& bench = m_model.bench();
     const bool covered = m_ask->isOpen() || m_gauge->isVisibleTo(this);
-    for (TapButton* each :
-         {m_bench, m_more, m_other, m_sound, m_reading, m_probes, m_duty, m_screen})
+    for (TapButton* each : {m_bench, m_more, m_other, m_sound, m_reading, m_duty, m_screen})
         each->setVisible(!covered);
     m_bench->setWord(tr("bench"));
     m_bench->setMark(Mark::Back);
@@ -182,12 +174,11 @@ void SetUpPage::renderBar()
     m_sound->setLine(proven ? tr("heard") : standingText(heard, hasSoundCheck()));
     m_sound->setRole(proven ? Role::Good : ui::roleOf(heard, true));
     m_reading->setWord(tr("bath reading"));
-    m_probes->setWord(tr("probes", "thermometers, to be described and calibrated"));
     const bool isOpen = bench.shiftIsOpen() && bench.onDuty;
     m_duty->setWord(isOpen ? idText(bench.onDuty->id) : tr("who?"));
     m_duty->setLine(tr("on duty"));
     m_duty->setRole(isOpen ? Role::Neutral : Role::Primary);
-    m_screen->setWord(tr("screen, labels"));
+    m_screen->setWord(tr("station …"));
 }
 
 }  // namespace bathside::ui

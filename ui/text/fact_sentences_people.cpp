@@ -3,6 +3,7 @@
 
 #include "ui/text/fact_sentences.h"
 #include "ui/text/numbers.h"
+#include "ui/text/review.h"
 #include "ui/text/subjects.h"
 #include "ui/text/words.h"
 
@@ -37,8 +38,8 @@ QString sentenceOf(const PersonListed& fact)
 {
     const QString id = idText(fact.person), name = fromCore(fact.name);
     return fact.departed ? FactText::tr("%1 (%2) works here no more.").arg(name, id)
-                     : FactText::tr("%1 (%2) is listed as %3.", "name, initials, role")
-                           .arg(name, id, wordOf(fact.role));
+                         : FactText::tr("%1 (%2) is listed as %3.", "name, initials, role")
+                               .arg(name, id, wordOf(fact.role));
 }
 
 QString sentenceOf(const PinSet& fact)
@@ -62,8 +63,9 @@ QString sentenceOf(const RecordSigned& fact)
 
 QString sentenceOf(const DeviationReviewed& fact)
 {
+    const QString words = fact.words.empty() ? QString() : u' ' + fromCore("(" + fact.words + ")");
     return FactText::tr("Deviation of event %1 reviewed. Cause: %2. Action: %3.")
-        .arg(QString::number(fact.of), fromCore(fact.cause), fromCore(fact.action));
+        .arg(QString::number(fact.of), causeText(fact.cause) + words, actionText(fact.action));
 }
 
 QString sentenceOf(const ReviewCarried&)

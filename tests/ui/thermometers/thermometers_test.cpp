@@ -50,7 +50,7 @@ protected:
 TEST_F(ThermometersPageTest, setUpLeadsHereAndBack)
 {
     EXPECT_TRUE(stand().frame().showPage(QString::fromLatin1(ui::Frame::kSetUp)));
-    stand().tap(QStringLiteral("setup.probes"));
+    stand().taps({"setup.screen", "ask.page:thermometers"});
     EXPECT_EQ(stand().frame().current()->objectName(), QStringLiteral("thermometers"));
     stand().tap(QStringLiteral("thermometers.back"));
     EXPECT_EQ(stand().frame().current()->objectName(), QStringLiteral("setup"));

@@ -1,0 +1,302 @@
+// The review page, by real taps to the recorded facts. Sizes as in tests/ui/bench/walk_test.cpp.
+
+#include <algorithm>
+
+#include <gmock/gmock.h>
+
+#include "core/record/cases.h"
+#include "tests/support/cards.h"
+#include "tests/ui/review/review_stand.h"
+#include "ui/record/field_sheet.h"
+#include "ui/review/case_tile.h"
+
+namespace bathside::test {
+namespace {
+
+using testing::ElementsAre;
+
+class ReviewPageTest : public testing::Test {
+protected:
+    ReviewPageTest() : pages(kTenInch, QStringLiteral("en"))
+    {
+        liveThroughDeviations(pages);
+        pages.show(ui::Frame::kReview);
+    }
+
+    Stand& stand() { return pages.stand(); }
+    /// The open deviation of that limit and subject.
+    Seq seqOf(LimitName limit, const char* subject, bool carried = false)
+    {
+        for (const ReviewCase& one : reviewCases(pages.bench())) {
+            if (one.deviation && one.isCarried == carried && one.deviation->fact.limit == limit &&
+                toText(one.deviation->fact.subject) == subject)
+                return one.deviation->seq;
+        }
+        ADD_FAILURE() << "no such case: " << subject;
+        return 0;
+    }
+    void tapCase(Seq seq)
+    {
+        const QString place = QStringLiteral("review.case.%1").arg(seq);
+        for (int page = 0; page < 3 && !stand().target(place); ++page)
+            stand().tap(QStringLiteral("review.more"));
+        stand().tap(place);
+    }
+    /// Where what is asked about the late ampoule is put off.
+    void toBench()
+    {
+        stand().tap(QStringLiteral("review.bench"));
+        if (stand().target(QStringLiteral("ask.later")))
+            stand().tap(QStringLiteral("ask.later"));
+    }
+    template <typename F>
+    std::vector<F> all()
+    {
+        std::vector<F> found;
+        for (const Event& event : stand().kept().all) {
+            if (const F* fact = std::get_if<F>(&event.fact))
+                found.push_back(*fact);
+        }
+        return found;
+    }
+    const Reviewed* reviewOf(Seq seq)
+    {
+        const auto& found = pages.bench().reviews.deviations.at(seq).reviewed;
+        return found ? &*found : nullptr;
+    }
+    /// As its last events have it.
+    Event last(int back = 0)
+    {
+        return stand().kept().all.at(stand().kept().all.size() - 1 -
+                                     static_cast<std::size_t>(back));
+    }
+
+    ReviewStand pages;
+};
+
+TEST_F(ReviewPageTest, isTwoTapsFromTheIdleBench)
+{
+    toBench();
+    stand().taps({"more", "ask.page:review"});
+    EXPECT_TRUE(stand().target(QStringLiteral("review.bench")));
+}
+
+TEST_F(ReviewPageTest, everyCaseIsThereTheBagOnHoldFirstAndYesterdaysToo)
+{
+    std::vector<std::string> words;
+    for (const ReviewCase& one : reviewCases(pages.bench()))
+        words.push_back(one.deviation ? std::string(nameOf(one.deviation->fact.limit)) : "held");
+    EXPECT_THAT(words, ElementsAre("held", "in use", "exposure", "diluent", "exposure"));
+    EXPECT_TRUE(stand().target(QStringLiteral("review.held.B3")));
+    EXPECT_TRUE(seqOf(LimitName::Exposure, "ampoule:1/1", true));
+}
+
+TEST_F(ReviewPageTest, aReviewIsSignedByPinAndStandsOnRecord)
+{
+    const Seq seq = seqOf(LimitName::InUse, "bag:B1");
+    tapCase(seq);
+    stand().taps({"review.judge", "ask.plan too tight", "ask.plan changed"});
+    EXPECT_FALSE(reviewOf(seq));
+    pages.pin("4071");
+
+    const Reviewed* review = reviewOf(seq);
+    ASSERT_TRUE(review);
+    EXPECT_EQ(review->cause, "plan too tight");
+    EXPECT_EQ(review->action, "plan changed");
+    EXPECT_TRUE(review->isSigned);
+    EXPECT_EQ(last().person, (Person{{"LS"}, Proof::Proven}));
+    EXPECT_EQ(all<RecordSigned>().back().meaning, Meaning::Reviewed);
+    EXPECT_TRUE(pages.notice("review.notice").contains(QStringLiteral("signed by LS, Lena Sanz")))
+        << pages.notice("review.notice").toStdString();
+    EXPECT_TRUE(pages.bench().onDuty->id == PersonId{"MK"});
+}
+
+TEST_F(ReviewPageTest, theCaseSaysWhatWasTouched)
+{
+    tapCase(seqOf(LimitName::InUse, "bag:B1"));
+    const auto* sheet = stand().frame().findChild<ui::FieldSheet*>(QStringLiteral("review.sheet"));
+    ASSERT_TRUE(sheet && sheet->isVisible());
+    QStringList fields;
+    for (const ui::Field& field : sheet->fields())
+        fields.append(field.name + u'=' + field.value);
+    EXPECT_TRUE(fields.contains(QStringLiteral("Birds touched=1,900")))
+        << fields.join(u'\n').toStdString();
+    EXPECT_TRUE(fields.contains(QStringLiteral("Bag=B1, taken down")));
+    EXPECT_TRUE(fields.contains(QStringLiteral("On duty=MK, Mira Kolar")));
+}
+
+TEST_F(ReviewPageTest, wordsOfOnesOwnAndANoteForTheBag)
+{
+    const Seq seq = seqOf(LimitName::Exposure, "ampoule:2/1");
+    tapCase(seq);
+    stand().taps({"review.judge", "ask.other"});
+    pages.spell("DOOR OPEN");
+    stand().taps({"ask.other"});
+    pages.spell("DOOR SHUT");
+    stand().tap(QStringLiteral("ask.use with note"));
+    pages.spell("LINE A");
+    pages.pin("4071");
+    const Reviewed* review = reviewOf(seq);
+    ASSERT_TRUE(review);
+    EXPECT_EQ(review->words, "DOOR OPEN");
+    EXPECT_EQ(review->action, "DOOR SHUT; bag: use with note: LINE A");
+}
+
+TEST_F(ReviewPageTest, aHeldBagIsReleasedBySignature)
+{
+    stand().taps({"review.held.B3", "review.judge", "ask.use"});
+    EXPECT_TRUE(pages.bench().bag({"B3"})->held);
+    pages.pin("4071");
+    EXPECT_FALSE(pages.bench().bag({"B3"})->held);
+    const auto released = all<BagReleased>();
+    ASSERT_EQ(released.size(), 1U);
+    EXPECT_EQ(released[0].by, PersonId{"LS"});
+    EXPECT_EQ(all<RecordSigned>().back().words, "bag B3: use");
+    EXPECT_FALSE(stand().target(QStringLiteral("review.held.B3")));
+}
+
+TEST_F(ReviewPageTest, aBagIsDiscardedWithWhatIsLeftInIt)
+{
+    const Seq seq = seqOf(LimitName::Diluent, "bag:B3");
+    tapCase(seq);
+    stand().taps({"review.judge", "ask.tool or bath", "ask.none needed", "ask.discard"});
+    pages.pin("395");  // mL, on the same pad
+    pages.pin("4071");
+    const Bag* bag = pages.bench().bag({"B3"});
+    ASSERT_TRUE(bag->down);
+    EXPECT_EQ(bag->down->why, DownReason::Discarded);
+    EXPECT_EQ(bag->down->left, MicroLitres{395'000});
+    EXPECT_EQ(reviewOf(seq)->action, "none needed; bag: discard");
+}
+
+TEST_F(ReviewPageTest, yesterdaysCaseIsReviewedToday)
+{
+    const Seq seq = seqOf(LimitName::Exposure, "ampoule:1/1", true);
+    tapCase(seq);
+    stand().taps({"review.judge", "ask.hands not ready", "ask.shown again"});
+    pages.pin("4071");
+    EXPECT_TRUE(reviewOf(seq));
+}
+
+TEST_F(ReviewPageTest, aWrongPinIsSaidNotedAndAskedAgain)
+{
+    const Seq seq = seqOf(LimitName::InUse, "bag:B1");
+    tapCase(seq);
+    stand().taps({"review.judge", "ask.interrupted", "ask.none needed"});
+    pages.pin("9314");  // MK's
+    EXPECT_EQ(all<PinRefused>().size(), 1U);
+    EXPECT_TRUE(pages.notice("review.notice").contains(QStringLiteral("not the PIN of LS")));
+    EXPECT_FALSE(reviewOf(seq));
+    pages.pin("4071");
+    EXPECT_TRUE(reviewOf(seq));
+    EXPECT_EQ(pages.bench().people.find({"LS"})->refused, 0);
+}
+
+TEST_F(ReviewPageTest, afterFourWrongPinsEvenTheRightOneWaits)
+{
+    const Seq seq = seqOf(LimitName::InUse, "bag:B1");
+    tapCase(seq);
+    stand().taps({"review.judge", "ask.interrupted", "ask.none needed"});
+    for (int i = 0; i < 4; ++i)
+        pages.pin("1212");
+    EXPECT_EQ(all<PinRefused>().size(), 4U);
+    pages.pin("4071");  // about 2 s later, of 5
+    EXPECT_FALSE(reviewOf(seq));
+    EXPECT_EQ(all<PinRefused>().size(), 4U);
+    EXPECT_TRUE(pages.notice("review.notice").contains(QStringLiteral("Too many wrong PINs")))
+        << pages.notice("review.notice").toStdString();
+    stand().pass(std::chrono::seconds(6));
+    pages.pin("4071");
+    EXPECT_TRUE(reviewOf(seq));
+}
+
+TEST_F(ReviewPageTest, aNewCardIsShownBesideTheOldAndApproved)
+{
+    EXPECT_FALSE(stand().target(QStringLiteral("review.card")));
+    stand().note(
+        AdoptCard{cardWith(R"({"version": 2, "limits": {"thaw": {"at_ms": 85000}}})")->document()});
+    stand().tap(QStringLiteral("review.card"));
+    const auto* sheet = stand().frame().findChild<ui::FieldSheet*>(QStringLiteral("review.sheet"));
+    ASSERT_EQ(sheet->fields().size(), 2);
+    EXPECT_EQ(sheet->fields().first().value, QStringLiteral("90000 becomes 85000"));
+    stand().tap(QStringLiteral("review.approve"));
+    pages.pin("4071");
+    EXPECT_EQ(all<CardApproved>().size(), 1U);
+    EXPECT_FALSE(stand().target(QStringLiteral("review.card")));
+}
+
+TEST_F(ReviewPageTest, theBenchLeadsHereToReleaseABag)
+{
+    toBench();
+    stand().taps({"more", "ask.bags", "ask.bag:B3", "ask.released"});
+    EXPECT_TRUE(stand().target(QStringLiteral("review.held.B3")));
+}
+
+TEST_F(ReviewPageTest, theBenchIsWorkedByTappingAName)
+{
+    toBench();
+    stand().taps({"more", "ask.duty", "ask.person:LS"});
+    EXPECT_EQ(pages.bench().onDuty->id, PersonId{"LS"});
+    EXPECT_EQ(last().person->proof, Proof::Claimed);
+}
+
+// --- how it looks -------------------------------------------------------------------------------
+
+struct Look {
+    const char* name;
+    std::vector<const char*> taps;
+    Panel panel;
+    const char* language;
+};
+
+std::vector<Look> looks()
+{
+    const std::vector<std::pair<const char*, std::vector<const char*>>> sights{
+        {"list", {}},
+        {"held", {"review.held.B3"}},
+        {"worst", {"*"}},
+        {"cause", {"*", "review.judge"}},
+        {"remedy", {"*", "review.judge", "ask.interrupted"}},
+        {"words", {"*", "review.judge", "ask.other"}},
+        {"bag", {"review.held.B3", "review.judge"}},
+        {"pin", {"review.held.B3", "review.judge", "ask.use", "pad.4", "pad.0"}},
+        {"people", {"@people"}},
+        {"person", {"@people", "people.person.MK"}},
+        {"new", {"@people", "people.add"}},
+        {"forgotten", {"@people", "people.person.MK", "ask.pin"}},
+    };
+    std::vector<Look> all;
+    for (const auto& [name, taps] : sights) {
+        for (const char* language : {"en", "es"}) {
+            all.push_back({name, taps, kTenInch, language});
+            all.push_back({name, taps, kFifteenInch, language});
+        }
+    }
+    return all;
+}
+
+class ReviewLook : public testing::TestWithParam<Look> {};
+
+TEST_P(ReviewLook, everyTargetIsLargeApartAndWhole)
+{
+    ReviewStand pages(GetParam().panel, QString::fromLatin1(GetParam().language));
+    liveThroughDeviations(pages);
+    pages.show(ui::Frame::kReview);
+    for (const char* tap : GetParam().taps) {
+        if (std::string_view(tap) == "@people")
+            pages.show(ui::Frame::kPeople);
+        else if (std::string_view(tap) == "*")
+            pages.stand().tap(
+                QStringLiteral("review.case.%1").arg(reviewCases(pages.bench())[1].deviation->seq));
+        else
+            pages.stand().tap(QString::fromLatin1(tap));
+    }
+    expectTargetsAsTheyMustBe(pages.stand().frame());
+}
+
+INSTANTIATE_TEST_SUITE_P(Review, ReviewLook, testing::ValuesIn(looks()), [](const auto& test) {
+    return std::string(test.param.name) + "_" + test.param.language + "_" + test.param.panel.name;
+});
+
+}  // namespace
+}  // namespace bathside::test

@@ -1,0 +1,219 @@
+#include "ui/review/review_talk.h"
+
+#include <QCoreApplication>
+
+#include "ui/text/review.h"
+#include "ui/text/subjects.h"
+#include "ui/text/time.h"
+
+namespace bathside::ui {
+namespace {
+
+struct TalkText {
+    Q_DECLARE_TR_FUNCTIONS(ReviewTalk)
+};
+
+constexpr int kShortestWords = 3, kLongestWords = 80;
+
+Choice back()
+{
+    return {.id = QStringLiteral("back"),
+            .word = TalkText::tr("back"),
+            .role = Role::Quiet,
+            .mark = Mark::Back};
+}
+
+template <typename E>
+QList<Choice> choicesOf()
+{
+    QList<Choice> choices;
+    for (std::size_t i = 0; i < Names<E>::all.size(); ++i) {
+        const auto value = static_cast<E>(i);
+        choices.append({.id = fromCore(std::string(nameOf(value))), .word = wordOf(value)});
+    }
+    choices.append(back());
+    return choices;
+}
+
+QString isDone(const QString& what, const QString& who, const QString& time)
+{
+    return TalkText::tr("%1: signed by %2 at %3.", "what, who, time").arg(what, who, time);
+}
+
+}  // namespace
+
+void ReviewTalk::begin(const ReviewCase& one)
+{
+    m_case = one;
+    m_cause = m_words = m_remedy = m_note = {};
+    m_disposition.reset();
+    m_left = {};
+    if (one.deviation)
+        return askCause();
+    askBag();
+}
+
+const Bag* ReviewTalk::bag() const
+{
+    const Bag* known = m_case.bag ? m_signing.model.bench().bag(*m_case.bag) : nullptr;
+    return known && known->isOpen() ? known : nullptr;
+}
+
+void ReviewTalk::askCause()
+{
+    m_signing.asker.choose(TalkText::tr("%1: what was the cause?").arg(titleOf(m_case)),
+                           choicesOf<Cause>(), [this](const QString& id, const AnswerTap&) {
+                               const auto cause = named<Cause>(id.toStdString());
+                               if (!cause)
+                                   return m_signing.asker.close();
+                               m_cause = id.toStdString();
+                               if (*cause == Cause::Other)
+                                   return askWords(TalkText::tr("The cause, in your words"),
+                                                   &m_words, &ReviewTalk::askRemedy);
+                               askRemedy();
+                           });
+}
+
+void ReviewTalk::askRemedy()
+{
+    QList<Choice> choices = choicesOf<Remedy>();
+    if (m_words.empty())
+        choices.insert(choices.size() - 1,
+                       {.id = QStringLiteral("words"),
+                        .word = TalkText::tr("first add words to the cause …")});
+    m_signing.asker.choose(TalkText::tr("What is done so that it does not happen again?"), choices,
+                           [this](const QString& id, const AnswerTap&) {
+                               if (id == QLatin1String("words"))
+                                   return askWords(TalkText::tr("The cause, in your words"),
+                                                   &m_words, &ReviewTalk::askRemedy);
+                               const auto remedy = named<Remedy>(id.toStdString());
+                               if (!remedy)
+                                   return m_signing.asker.close();
+                               m_remedy = id.toStdString();
+                               if (*remedy == Remedy::Other)
+                                   return askWords(TalkText::tr("What is done, in your words"),
+                                                   &m_remedy, &ReviewTalk::askBag);
+                               askBag();
+                           });
+}
+
+void ReviewTalk::askWords(const QString& title, std::string* into, void (ReviewTalk::*then)())
+{
+    m_signing.asker.text({.title = title,
+                          .shortest = kShortestWords,
+                          .longest = kLongestWords,
+                          .suggested = {},
+                          .signs = TextQuestion::Signs::Any},
+                         [this, into, then](const QString& text, const AnswerTap&) {
+                             *into = text.toStdString();
+                             (this->*then)();
+                         });
+}
+
+void ReviewTalk::askBag()
+{
+    if (!bag())
+        return askSigned();
+    const QString name = subjectText(subjectOf(*m_case.bag));
+    const QString hold = bag()->held ? TalkText::tr("ends the hold") : QString();
+    const QList<Choice> choices{{.id = QStringLiteral("use"),
+                                 .word = wordOf(Disposition::Use),
+                                 .line = hold,
+                                 .role = Role::Good},
+                                {.id = QStringLiteral("use with note"),
+                                 .word = wordOf(Disposition::UseWithNote),
+                                 .line = hold,
+                                 .role = Role::HeadsUp},
+                                {.id = QStringLiteral("discard"),
+                                 .word = wordOf(Disposition::Discard),
+                                 .line = TalkText::tr("volume left …"),
+                                 .role = Role::Limit},
+                                back()};
+    m_signing.asker.choose(TalkText::tr("What becomes of %1?").arg(name), choices,
+                           [this](const QString& id, const AnswerTap&) {
+                               m_disposition = named<Disposition>(id.toStdString());
+                               if (!m_disposition)
+                                   return m_signing.asker.close();
+                               if (*m_disposition == Disposition::UseWithNote)
+                                   return askNote();
+                               if (*m_disposition == Disposition::Discard)
+                                   return askLeft();
+                               askSigned();
+                           });
+}
+
+void ReviewTalk::askNote()
+{
+    askWords(TalkText::tr("The note for the bag"), &m_note, &ReviewTalk::askSigned);
+}
+
+void ReviewTalk::askLeft()
+{
+    const Bench& bench = m_signing.model.bench();
+    const qint64 most = bag()->volume.count + bench.card->content().syringe.count;
+    m_signing.asker.number({.title = TalkText::tr("How much is left in the bag?"),
+                            .unit = QStringLiteral("mL"),
+                            .lowest = 0,
+                            .highest = most,
+                            .decimals = 3,
+                            .typedDecimals = 0,
+                            .suggested = {}},
+                           [this](qint64 left, const AnswerTap&) {
+                               m_left = {left};
+                               askSigned();
+                           });
+}
+
+void ReviewTalk::askSigned()
+{
+    askSignature(m_signing, Act::Judge,
+                 QStringLiteral("%1. %2").arg(titleOf(m_case), meaningText(Meaning::Reviewed)),
+                 [this](const Proven& by, const AnswerTap& tap) { write(by, tap); });
+}
+
+std::vector<Intent> ReviewTalk::intents(const PersonId& by) const
+{
+    const std::string becomes =
+        m_disposition ? bathside::textOf(*m_disposition, m_note) : std::string();
+    std::vector<Intent> all;
+    if (m_case.deviation)
+        all.emplace_back(ReviewDeviation{by,
+                                         {.of = m_case.deviation->seq,
+                                          .cause = m_cause,
+                                          .words = m_words,
+                                          .action = bathside::actionText(m_remedy, becomes)}});
+    const Bag* meant = bag();
+    if (!meant || !m_disposition)
+        return all;
+    if (!m_case.deviation)
+        all.emplace_back(Sign{by,
+                              Meaning::Reviewed,
+                              {meant->held ? meant->held->moment.seq : meant->started.seq},
+                              "bag " + meant->id.text + ": " + becomes});
+    if (*m_disposition == Disposition::Discard)
+        all.emplace_back(TakeBagDown{meant->id, DownReason::Discarded, m_left});
+    else if (meant->held)
+        all.emplace_back(ReleaseBag{meant->id, by, becomes});
+    return all;
+}
+
+/// All of it or nothing: what would be refused is found before the first is said.
+void ReviewTalk::write(const Proven& by, const AnswerTap& tap)
+{
+    StationModel& model = m_signing.model;
+    const std::vector<Intent> all = intents(by.person());
+    for (const Intent& intent : all) {
+        if (const auto no = model.refusal(intent)) {
+            m_signing.asker.close();
+            return model.refuse(*no);
+        }
+    }
+    int part = 0;
+    for (const Intent& intent : all)
+        model.say(intent, tap.inputMs, QStringLiteral("review.signed.%1").arg(++part));
+    m_signing.asker.close();
+    m_signing.tell(isDone(titleOf(m_case), personText(model.bench().people, by.person()),
+                          localTimeText(model.now().wall, m_signing.zone)));
+}
+
+}  // namespace bathside::ui
