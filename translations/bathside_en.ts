@@ -52,6 +52,91 @@
             <numerusform>+%n</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Vessel %1 loses more than usual: read its level more often</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vessel %1: its vacuum is failing: move the ampoules</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>AskPrintText</name>
+    <message>
+        <source>back</source>
+        <translation type="unfinished">back</translation>
+    </message>
+    <message>
+        <source>No printer is installed: PDFs are saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labels and sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>printer for labels …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paper for labels …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>test label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>printer for sheets …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paper for sheets …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no printer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>save PDFs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not there now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>more printers</comment>
+        <translation type="unfinished">more …</translation>
+    </message>
+    <message>
+        <source>Which printer for labels?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which printer for sheets?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which paper for labels?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which paper for sheets?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none: PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: not there now</source>
+        <extracomment>%1 is a printer.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>BagLabel</name>
@@ -200,6 +285,10 @@
         <source>Which bag?</source>
         <translation>Which bag?</translation>
     </message>
+    <message>
+        <source>print label</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>BigStepText</name>
@@ -244,6 +333,405 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
             <numerusform>%1: late by %n minute</numerusform>
             <numerusform>%1: late by %n minutes</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>PRINT LABEL</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>BirdsText</name>
+    <message>
+        <source>on record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, at %2</source>
+        <comment>a line, a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>looked at …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>birds</source>
+        <translation type="unfinished">birds</translation>
+    </message>
+    <message>
+        <source>target …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at birds first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a line first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>RECORD</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many birds did you look at?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many of the %1 have it well?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many in a hundred are to have it well?</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CalibrationText</name>
+    <message>
+        <source>There is no such day. Year, month, day, as 20260305.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number of the certificate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point: what the thermometer showed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is a point with that value already. Remove it first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point: what the reference was</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point: its U at k = 2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>REMOVE THE POINT</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The certificate&apos;s number is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day of the calibration is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day on which it is due again is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It cannot be due before it was calibrated.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At least one point is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>certificate …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>calibrated on …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due on …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>point %1 …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>add a point …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forget what was typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>CALIBRATION SAVED</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calibrated on: year, month, day, as 20260305</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Due on: year, month, day, as 20260305</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: its calibration. Nothing counts before it is saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CheckText</name>
+    <message>
+        <source>%1 birds</source>
+        <translation type="unfinished">%1 birds</translation>
+    </message>
+    <message>
+        <source>line …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another …</source>
+        <comment>line</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which line?</source>
+        <translation type="unfinished">Which line?</translation>
+    </message>
+    <message>
+        <source>%1: birds done so far, in all</source>
+        <comment>a line</comment>
+        <translation type="unfinished">%1: birds done so far, in all</translation>
+    </message>
+    <message>
+        <source>birds</source>
+        <translation type="unfinished">birds</translation>
+    </message>
+    <message>
+        <source>count …</source>
+        <comment>birds</comment>
+        <translation type="unfinished">count …</translation>
+    </message>
+    <message>
+        <source>Choose a line first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation type="unfinished">back</translation>
+    </message>
+    <message>
+        <source>The dose is wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The dose is wrong, but not by much: measure more shots to be sure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The dose is right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The dose is right, but only just: measure more shots to be sure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bird(s) were done since a good check.</source>
+        <translation>
+            <numerusform>%n bird were done since a good check.</numerusform>
+            <numerusform>%n birds were done since a good check.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>from one figure to another</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 g/mL</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <comment>weights</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>mean of %n shot(s)</source>
+        <translation>
+            <numerusform>mean of %n shot</numerusform>
+            <numerusform>mean of %n shots</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1; set: %2</source>
+        <comment>the mean dose, and what is set</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>systematic error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; limit: ± %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>random error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; limit: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known: the shots were not measured one by one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the mean lies in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>when recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>A deviation: %n bird(s) were done since a good check.</source>
+        <translation>
+            <numerusform>A deviation: %n bird were done since a good check.</numerusform>
+            <numerusform>A deviation: %n birds were done since a good check.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>limits from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Common practice. The label and the site go first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weigh ten shots, or collect some in a cylinder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the dose check at %2 failed. Set the injector right and check again before the line goes on.</source>
+        <comment>a line, a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>birds touched</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A deviation names them; it waits for its review.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>since then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A check at %1 was good.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shown: at least %1 of the birds have it well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not decided: look at more birds to show %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Missed: fewer than %1 of the birds have it well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bird(s)</source>
+        <comment>to look at</comment>
+        <translation>
+            <numerusform>%n bird</numerusform>
+            <numerusform>%n birds</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>more than a million birds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2: %3</source>
+        <comment>birds, of how many, share</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the share lies in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, with %2 confidence</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>needed to show it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 with %n missed</source>
+        <comment>so many birds</comment>
+        <translation>
+            <numerusform>%1 with %n missed</numerusform>
+            <numerusform>%1 with %n missed</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>with none missed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supposes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>that the birds were picked at random</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at birds after their injection, and count those that have it well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>needed to show %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 with none missed, with %2 confidence</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>target from</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -654,6 +1142,83 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>The balance of the stores was carried into this shift.</source>
         <translation>The balance of the stores was carried into this shift.</translation>
     </message>
+    <message>
+        <source>Vessel %1 is described anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vessel %1 was filled; its dipstick shows %2 mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vessel %1: the dipstick shows %2 mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2) works here no more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2) is listed as %3.</source>
+        <comment>name, initials, role</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has a new PIN.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A PIN was given that is not that of %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed: %1.</source>
+        <comment>meaning</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed: %1. %2</source>
+        <comment>meaning, words</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviation of event %1 reviewed. Cause: %2. Action: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviations that nobody has reviewed yet were carried into this shift.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the note of event %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The card %1 is approved; it holds from the next bag.</source>
+        <comment>hash</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record was sealed after %1 events; its head is %2.</source>
+        <comment>count, hash</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A printed seal of %1 events was read back: the record agrees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A printed seal of %1 events was read back: the record does NOT agree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A copy of the record was made and verified: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1: of %2 birds looked at, %3 were vaccinated well.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Fault</name>
@@ -804,6 +1369,112 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>The file could not be written. Choose another folder.</source>
         <translation>The file could not be written. Choose another folder.</translation>
+    </message>
+</context>
+<context>
+    <name>InjectorText</name>
+    <message>
+        <source>weighed, in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dose set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set …</source>
+        <comment>liquid, dose</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weigh …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>shots weighed, of how many</comment>
+        <translation type="unfinished">%1 of %2</translation>
+    </message>
+    <message>
+        <source>cylinder …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>quick form</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a line first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>RECORD</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shot %1 of %2: what does it weigh?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many shots went into the cylinder?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What does the cylinder show?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much is it from one mark to the next?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water …</source>
+        <comment>what is weighed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other liquid …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by its density</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dose set …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last weight out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measure anew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is weighed, and against what?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How warm is the water that is weighed?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is its density? See its label.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which dose is set?</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1346,6 +2017,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>plan</source>
         <translation>plan</translation>
     </message>
+    <message>
+        <source>checks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>review</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>NewBagText</name>
@@ -1471,6 +2150,105 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>“%1” is not an option.</source>
         <translation>“%1” is not an option.</translation>
+    </message>
+</context>
+<context>
+    <name>PictureText</name>
+    <message>
+        <source>%1 ± %2 °C</source>
+        <comment>target, tolerance</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was typed in, corrected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last five minutes, corrected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>min</source>
+        <comment>unit of an axis: minutes before now</comment>
+        <translation type="unfinished">min</translation>
+    </message>
+    <message>
+        <source>Ampoules go in; dashed: heater on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>s</source>
+        <comment>unit of an axis: seconds</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>heated:</source>
+        <comment>a value of a chart: with the heater on</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time to slush over the bath&apos;s temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice: %1 s at %2 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ± %2 °C</source>
+        <comment>temperature, U</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At %1 the bath takes no ampoule without leaving what counts as inside.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>At %1 the bath takes up to %n ampoule(s) at a time.</source>
+        <translation>
+            <numerusform>At %1 the bath takes up to %n ampoule at a time.</numerusform>
+            <numerusform>At %1 the bath takes up to %n ampoules at a time.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n ampoule(s): down %1 °C, back after %2.</source>
+        <translation>
+            <numerusform>%n ampoule: down %1 °C, back after %2.</numerusform>
+            <numerusform>%n ampoules: down %1 °C, back after %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This is a calculation; the thermometer decides.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>From %n pull(s): the bath acts as %1 kg of water; the card&apos;s %2 kg foresaw its dips to %3 °C.</source>
+        <translation>
+            <numerusform>From %n pull: the bath acts as %1 kg of water; the card&apos;s %2 kg foresaw its dips to %3 °C.</numerusform>
+            <numerusform>From %n pulls: the bath acts as %1 kg of water; the card&apos;s %2 kg foresaw its dips to %3 °C.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>From %n pull(s): opened as with %1 W/(m² K) or more; the card&apos;s %2 foresaw it to %3 s.</source>
+        <translation>
+            <numerusform>From %n pull: opened as with %1 W/(m² K) or more; the card&apos;s %2 foresaw it to %3 s.</numerusform>
+            <numerusform>From %n pulls: opened as with %1 W/(m² K) or more; the card&apos;s %2 foresaw it to %3 s.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>PinText</name>
+    <message>
+        <source>Too many wrong PINs. Try again in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not on the list of people.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is not the PIN of %1. It is on record that it was tried.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1790,6 +2568,137 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>PrintText</name>
+    <message>
+        <source>NOT PRINTED</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>SAVED AS PDF</source>
+        <comment>what was to be printed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>DOES NOT FIT</source>
+        <comment>on its paper</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PRINTER REFUSED</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved as PDF: %1</source>
+        <extracomment>%1 is a file.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>SENT TO PRINTER</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>100 × 50 mm</source>
+        <comment>size of a label</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>62 mm roll</source>
+        <comment>of labels</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <comment>paper</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <comment>paper</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ProbeText</name>
+    <message>
+        <source>read by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one-wire %1</source>
+        <comment>a thermometer&apos;s connection</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 baud, pattern %3, %4</source>
+        <comment>port, speed, pattern, °C or element</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>out of use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no reading yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 ago</source>
+        <comment>temperature, age</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too old</source>
+        <comment>a reading</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not calibrated</source>
+        <comment>a thermometer</comment>
+        <translation type="unfinished">not calibrated</translation>
+    </message>
+    <message>
+        <source>overdue since %1</source>
+        <comment>a calibration; a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due %1</source>
+        <comment>a calibration; a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not calibrated: undecided at best.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Certificate %1: %2</source>
+        <comment>its number; its points</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is %2 ± %3 °C</source>
+        <comment>shown, reference, U</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ω of a Pt100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ω of a Pt1000</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <extracomment>A day, as QDate::toString writes it; in some languages with &quot;de&quot;.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>PullText</name>
     <message>
         <source>Lot on the ampoule: %1</source>
@@ -1882,6 +2791,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>ampoule %1</source>
         <translation>ampoule %1</translation>
     </message>
+    <message>
+        <source>None of these</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot %1 was scanned. Which ampoule was it?</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ReceiptText</name>
@@ -1944,6 +2861,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>What came in?</source>
         <translation>What came in?</translation>
+    </message>
+    <message>
+        <source>Lot %1 is new here. What is it?</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2503,6 +3424,327 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>There are only %1. Count them if there are more.</source>
         <translation>There are only %1. Count them if there are more.</translation>
     </message>
+    <message>
+        <source>the scanned code</source>
+        <comment>what is outside what can be</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not on the list of people. A shift lead can add them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first person on the list has to be a shift lead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is not for %1. Ask a shift lead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has no PIN yet. Set one in Set-up, under People.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no such deviation in this shift, or it is reviewed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no such note in this shift.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no such vessel. Describe it first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing of that lot belongs into the next bag. Put it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put it back and take lot %1, or choose the other one in the stores.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ReviewTalk</name>
+    <message>
+        <source>back</source>
+        <translation type="unfinished">back</translation>
+    </message>
+    <message>
+        <source>%1: signed by %2 at %3.</source>
+        <comment>what, who, time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: what was the cause?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cause, in your words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first add words to the cause …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is done so that it does not happen again?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is done, in your words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ends the hold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>volume left …</source>
+        <translation type="unfinished">volume left …</translation>
+    </message>
+    <message>
+        <source>What becomes of %1?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The note for the bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much is left in the bag?</source>
+        <translation type="unfinished">How much is left in the bag?</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewText</name>
+    <message>
+        <source>hands not ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ampoule stuck or frozen in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>interrupted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tool or bath</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plan too tight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done in time, tapped late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another cause …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shown again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tool mended or replaced</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plan changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more hands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>something else …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>use</source>
+        <comment>what becomes of a bag</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>use with a note</source>
+        <comment>what becomes of a bag</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>discard</source>
+        <comment>what becomes of a bag</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>started</source>
+        <comment>a bag</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first ampoule in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <comment>a bag</comment>
+        <translation type="unfinished">mixed</translation>
+    </message>
+    <message>
+        <source>hung</source>
+        <comment>a bag</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>down</source>
+        <comment>a bag</comment>
+        <translation type="unfinished">down</translation>
+    </message>
+    <message>
+        <source>%1; the bag: %2</source>
+        <comment>what was done, what becomes of the bag</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I did this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I looked at this and judged it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This may be used from now on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I saw this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A PIN has 4 to 8 digits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All digits are the same: anybody would try that. Choose another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Those digits follow each other: anybody would try that. Choose another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on hold</source>
+        <comment>bag B2</comment>
+        <translation type="unfinished">%1 on hold</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>limit, whom</comment>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 birds</source>
+        <translation type="unfinished">%1 birds</translation>
+    </message>
+</context>
+<context>
+    <name>ScanText</name>
+    <message>
+        <source>WRONG LOT</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>LOT EXPIRED</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>LOT IN QUARANTINE</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>UNKNOWN LOT</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>LABEL DIFFERS</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>NOT READ</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>NOT TAKEN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scanned: person %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scanned: %1</source>
+        <translation type="unfinished">Scanned: %1</translation>
+    </message>
+    <message>
+        <source>Scanned: lot %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scanned: lot %1, good to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lot %2</source>
+        <extracomment>%1 is a component of the vaccine, %2 its lot.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>diluent lot %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Expected: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SerialText</name>
+    <message>
+        <source>now</source>
+        <translation type="unfinished">now</translation>
+    </message>
+    <message>
+        <source>How fast does it send? Baud, as in its handbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What does the number in its line mean?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It sent “%1”. Which number is it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing has come yet. Which of these is like its line?</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ShiftText</name>
@@ -2588,6 +3830,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>later</source>
         <translation>later</translation>
+    </message>
+    <message>
+        <source>Who is on duty?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who takes over?</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2792,6 +4042,87 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>lot %1 chosen</source>
         <translation>lot %1 chosen</translation>
+    </message>
+    <message>
+        <source>%1: birds looked at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vessel described</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vessel filled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vessel level read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 listed</source>
+        <comment>a person</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN not right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>deviation reviewed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>note commented on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>card approved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>record sealed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seal agrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seal does not agree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copy made</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SignText</name>
+    <message>
+        <source>Signed %1: %2</source>
+        <comment>time, meaning</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No shift lead with a PIN is listed. List one: set-up, people.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who signs?</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3069,6 +4400,101 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>ThermometerText</name>
+    <message>
+        <source>leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its name, as on its label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The smallest step it shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>serial port</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one-wire</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>glass or digital, typed in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>smallest step …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drift …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>± %1 °C since calibration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>speed …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 baud</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pattern …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it sends …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in use again …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>connection …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>OUT OF USE</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drift since calibration, either way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How is the same thermometer connected now? Its calibration stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which thermometer is new?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: what is different?</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Time</name>
     <message>
         <source>%1 s</source>
@@ -3094,6 +4520,262 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>%1 min %2 s</source>
         <comment>minutes and seconds</comment>
         <translation>%1 min %2 s</translation>
+    </message>
+</context>
+<context>
+    <name>VesselAsk</name>
+    <message>
+        <source>Row %1 of the table: what does the dipstick show?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much is in it at %1 mm?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another row …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>that is the table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last row out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>later</source>
+        <comment>goes on with it later</comment>
+        <translation type="unfinished">later</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s), from %1 to %2</source>
+        <comment>of a dipstick&apos;s table</comment>
+        <translation>
+            <numerusform>%n row, from %1 to %2</numerusform>
+            <numerusform>%n rows, from %1 to %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Which level must it never fall below?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much does it usually lose? See its papers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How often an hour is its air changed?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an hour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How large is the room it stands in?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its room …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without a room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its room says how much oxygen is left if it all boils off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>VesselText</name>
+    <message>
+        <source>vessel …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vessel %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another …</source>
+        <comment>vessel</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>level …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the dipstick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Describe it first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>describe anew …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>describe …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>goes on where it stopped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a vessel first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a new one …</source>
+        <comment>vessel</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which vessel?</source>
+        <translation type="unfinished">Which vessel?</translation>
+    </message>
+    <message>
+        <source>What is the vessel called?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What does the dipstick show?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not filled since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>filled since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm. Was it filled since the reading before?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The vacuum is sound: the vessel loses no more than usual.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The vacuum is suspect: the vessel loses more than usual. Read its level more often.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The vacuum is failing: the vessel loses far more than usual. Move the ampoules.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The level is below its minimum: fill it now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read the level again tomorrow: a loss takes two readings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not for a thousand years</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; it lies in %2</source>
+        <comment>a loss and its interval</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; too few readings to say how surely</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fill by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the soonest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no lack of oxygen by this estimate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too little oxygen: below 19.5 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave the room: below 18 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>danger to life: below 14 % nobody helps himself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>oxygen, if all of it boils off at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>oxygen, and what that means</comment>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>oxygen, with its usual loss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>caution</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An estimate. Cold gas sinks and does not spread evenly: a meter at the bench stays necessary, and local rules go first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Describe the vessel first: its dipstick&apos;s table, its minimum, its usual loss.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dip the vessel and enter its level.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2; minimum: %3</source>
+        <comment>litres</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too high from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 a day; usual: %2</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3609,6 +5291,38 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>why a bag is on hold</comment>
         <translation>a lot expired, in quarantine or unknown</translation>
     </message>
+    <message>
+        <source>vaccinator</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shift lead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>auditor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done by me</source>
+        <comment>meaning of a signature</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reviewed</source>
+        <comment>meaning of a signature</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>approved</source>
+        <comment>meaning of a signature</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>witnessed</source>
+        <comment>meaning of a signature</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>bathside::app::Session</name>
@@ -3623,6 +5337,22 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>The trail&apos;s folder cannot be made (%1): %2</source>
         <translation>The trail&apos;s folder cannot be made (%1): %2</translation>
+    </message>
+    <message>
+        <source>The key that seals the record cannot be read: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This file should hold the key that seals the record, and holds something else: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The key that seals the record cannot be made: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Others may read the key that seals the record. Take their rights away (mode 0600) and ask whether it was copied: %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3806,6 +5536,25 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>bathside::ui::CaseTile</name>
+    <message>
+        <source>from a shift before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blocked until a shift lead decides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on hold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reviewed by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>bathside::ui::Cautions</name>
     <message>
         <source>Cryogen burns skin and eyes and displaces the oxygen of a closed room.</source>
@@ -3860,6 +5609,44 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>waived</source>
         <comment>a check overridden with a reason</comment>
         <translation>waived</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::ChecksPage</name>
+    <message>
+        <source>CHECKS</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits here are common practice: the label and the site go first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>injector</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>birds</source>
+        <comment>the check of birds</comment>
+        <translation type="unfinished">birds</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation type="unfinished">bench</translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>figures</comment>
+        <translation type="unfinished">more …</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which page of how many</comment>
+        <translation type="unfinished">%1 of %2</translation>
     </message>
 </context>
 <context>
@@ -4006,6 +5793,179 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>bathside::ui::PeoplePage</name>
+    <message>
+        <source>back</source>
+        <translation type="unfinished">back</translation>
+    </message>
+    <message>
+        <source>new PIN …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set a PIN …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another role …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is back …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>works here no more …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Initials of the person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Initials of the shift lead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is on the list already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the first on the list is one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: which role?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 works here no more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is listed as %2.</source>
+        <comment>name, role</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I know the old one …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forgotten …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a shift lead signs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new PIN for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The old PIN.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 sets a new PIN.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New PIN of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>4 to 8 digits, not all the same and not in a row. Nobody else may see it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New PIN of %1, once more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same digits again, so that no slip of the finger locks you out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The two were not the same. Type a new PIN again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The PIN could not be written beside the record. The one before still holds; see whether the disk is full.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has a new PIN.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>works here no more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, no PIN</source>
+        <comment>role</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, has a PIN</source>
+        <comment>role</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, PIN lost: set a new one</source>
+        <comment>role</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set-up</source>
+        <translation type="unfinished">set-up</translation>
+    </message>
+    <message>
+        <source>add a person …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>more people</comment>
+        <translation type="unfinished">more …</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which page of how many</comment>
+        <translation type="unfinished">%1 of %2</translation>
+    </message>
+    <message>
+        <source>NOBODY IS LISTED</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everybody may do everything. The first on the list is a shift lead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>NOBODY CAN SIGN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A shift lead has to set a PIN: tap the name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>IN ORDER</source>
+        <translation type="unfinished">IN ORDER</translation>
+    </message>
+    <message>
+        <source>A name is enough at the bench; a PIN is a signature.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>bathside::ui::PlanPage</name>
     <message>
         <source>The plan&apos;s sheet is saved</source>
@@ -4077,6 +6037,18 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>print</source>
         <translation>print</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s sheet is on its way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plan&apos;s sheet is printed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>printer</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4307,6 +6279,161 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>bathside::ui::ReviewPage</name>
+    <message>
+        <source>Card version %1. %2</source>
+        <comment>number, meaning</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The new card is approved; it holds from the next bag.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation type="unfinished">bench</translation>
+    </message>
+    <message>
+        <source>all cases</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>more of the list or sheet</comment>
+        <translation type="unfinished">more …</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which page of how many</comment>
+        <translation type="unfinished">%1 of %2</translation>
+    </message>
+    <message>
+        <source>review …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>review again …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>decide on the bag …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new card …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to be approved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>approve …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ALL REVIEWED</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No limit was passed, and no bag is on hold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing waits for a shift lead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>NOBODY CAN SIGN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>List a shift lead first: set-up, people.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>TO REVIEW</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n case(s) wait for a shift lead, the worst first.</source>
+        <translation>
+            <numerusform>%n case wait for a shift lead, the worst first.</numerusform>
+            <numerusform>%n cases wait for a shift lead, the worst first.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Passed by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On duty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On hold because</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, taken down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Birds touched</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none: it never hung on a line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a shift before; its bag and steps are on the record page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cause</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Action</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2. %3</source>
+        <comment>name, time, meaning</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 becomes %2</source>
+        <comment>value, new value</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Card version %1 would take the place of version %2. What changes:</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>bathside::ui::SetUpPage</name>
     <message>
         <source>ok</source>
@@ -4401,10 +6528,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>with a bank card</translation>
     </message>
     <message>
-        <source>The screen</source>
-        <translation>The screen</translation>
-    </message>
-    <message>
         <source>bench</source>
         <translation>bench</translation>
     </message>
@@ -4434,10 +6557,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>on duty</translation>
     </message>
     <message>
-        <source>screen …</source>
-        <translation>screen …</translation>
-    </message>
-    <message>
         <source>more …</source>
         <comment>more checks</comment>
         <translation>more …</translation>
@@ -4449,6 +6568,38 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>who?</source>
         <translation>who?</translation>
+    </message>
+    <message>
+        <source>labels …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>printers and paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thermometers …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and the bath</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>people …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>roles and PINs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>station …</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4623,6 +6774,77 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>reckoning</source>
         <translation>reckoning</translation>
+    </message>
+    <message>
+        <source>Which of these?</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::ThermometersPage</name>
+    <message>
+        <source>Saved: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No pull of this shift shows yet how good these figures are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No thermometer is described. Readings by hand are taken, undecided at best.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A thermometer is not calibrated, or overdue: do not trust it alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every thermometer in use has a calibration that holds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation type="unfinished">back</translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>more thermometers</comment>
+        <translation type="unfinished">more …</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which page of how many</comment>
+        <translation type="unfinished">%1 of %2</translation>
+    </message>
+    <message>
+        <source>add …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>change …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>certificate …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forecast</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all of it</source>
+        <comment>the whole of a chart</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>save</source>
+        <comment>a picture of the chart</comment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -52,6 +52,91 @@
             <numerusform>+%n</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Vessel %1 loses more than usual: read its level more often</source>
+        <translation>El termo %1 pierde más de lo habitual: lea su nivel más a menudo</translation>
+    </message>
+    <message>
+        <source>Vessel %1: its vacuum is failing: move the ampoules</source>
+        <translation>Termo %1: falla el vacío: traslade las ampollas</translation>
+    </message>
+</context>
+<context>
+    <name>AskPrintText</name>
+    <message>
+        <source>back</source>
+        <translation>volver</translation>
+    </message>
+    <message>
+        <source>No printer is installed: PDFs are saved.</source>
+        <translation>No hay impresora instalada: se guardan PDF.</translation>
+    </message>
+    <message>
+        <source>Labels and sheets</source>
+        <translation>Etiquetas y hojas</translation>
+    </message>
+    <message>
+        <source>printer for labels …</source>
+        <translation>impresora de etiquetas …</translation>
+    </message>
+    <message>
+        <source>paper for labels …</source>
+        <translation>papel de etiquetas …</translation>
+    </message>
+    <message>
+        <source>test label</source>
+        <translation>etiqueta de prueba</translation>
+    </message>
+    <message>
+        <source>printer for sheets …</source>
+        <translation>impresora de hojas …</translation>
+    </message>
+    <message>
+        <source>paper for sheets …</source>
+        <translation>papel de hojas …</translation>
+    </message>
+    <message>
+        <source>no printer</source>
+        <translation>sin impresora</translation>
+    </message>
+    <message>
+        <source>save PDFs</source>
+        <translation>guardar PDF</translation>
+    </message>
+    <message>
+        <source>not there now</source>
+        <translation>ahora no está</translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>more printers</comment>
+        <translation>más …</translation>
+    </message>
+    <message>
+        <source>Which printer for labels?</source>
+        <translation>¿Qué impresora para las etiquetas?</translation>
+    </message>
+    <message>
+        <source>Which printer for sheets?</source>
+        <translation>¿Qué impresora para las hojas?</translation>
+    </message>
+    <message>
+        <source>Which paper for labels?</source>
+        <translation>¿Qué papel para las etiquetas?</translation>
+    </message>
+    <message>
+        <source>Which paper for sheets?</source>
+        <translation>¿Qué papel para las hojas?</translation>
+    </message>
+    <message>
+        <source>none: PDF</source>
+        <translation>ninguna: PDF</translation>
+    </message>
+    <message>
+        <source>%1: not there now</source>
+        <extracomment>%1 is a printer.</extracomment>
+        <translation>%1: ahora no está</translation>
+    </message>
 </context>
 <context>
     <name>BagLabel</name>
@@ -200,6 +285,10 @@
         <source>Which bag?</source>
         <translation>¿Qué bolsa?</translation>
     </message>
+    <message>
+        <source>print label</source>
+        <translation>imprimir etiqueta</translation>
+    </message>
 </context>
 <context>
     <name>BigStepText</name>
@@ -244,6 +333,405 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
             <numerusform>%1: con retraso de %n minuto</numerusform>
             <numerusform>%1: con retraso de %n minutos</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>PRINT LABEL</source>
+        <translation>IMPRIMIR ETIQUETA</translation>
+    </message>
+</context>
+<context>
+    <name>BirdsText</name>
+    <message>
+        <source>on record</source>
+        <translation>anotado</translation>
+    </message>
+    <message>
+        <source>%1, at %2</source>
+        <comment>a line, a time</comment>
+        <translation>%1, a las %2</translation>
+    </message>
+    <message>
+        <source>looked at …</source>
+        <translation>miradas …</translation>
+    </message>
+    <message>
+        <source>%1 of %2 good</source>
+        <translation>%1 de %2 bien</translation>
+    </message>
+    <message>
+        <source>birds</source>
+        <translation>aves</translation>
+    </message>
+    <message>
+        <source>target …</source>
+        <translation>objetivo …</translation>
+    </message>
+    <message>
+        <source>Look at birds first.</source>
+        <translation>Mire antes algunas aves.</translation>
+    </message>
+    <message>
+        <source>Choose a line first.</source>
+        <translation>Elija antes una línea.</translation>
+    </message>
+    <message>
+        <source>RECORD</source>
+        <translation>ANOTAR</translation>
+    </message>
+    <message>
+        <source>How many birds did you look at?</source>
+        <translation>¿Cuántas aves miró?</translation>
+    </message>
+    <message>
+        <source>How many of the %1 have it well?</source>
+        <translation>¿Cuántas de las %1 la tienen bien?</translation>
+    </message>
+    <message>
+        <source>How many in a hundred are to have it well?</source>
+        <translation>¿Cuántas de cada cien deben tenerla bien?</translation>
+    </message>
+</context>
+<context>
+    <name>CalibrationText</name>
+    <message>
+        <source>There is no such day. Year, month, day, as 20260305.</source>
+        <translation>Ese día no existe. Año, mes, día, como 20260305.</translation>
+    </message>
+    <message>
+        <source>Number of the certificate</source>
+        <translation>Número del certificado</translation>
+    </message>
+    <message>
+        <source>Point: what the thermometer showed</source>
+        <translation>Punto: lo que marcó el termómetro</translation>
+    </message>
+    <message>
+        <source>There is a point with that value already. Remove it first.</source>
+        <translation>Ya hay un punto con ese valor. Quítelo primero.</translation>
+    </message>
+    <message>
+        <source>Point: what the reference was</source>
+        <translation>Punto: lo que marcó el patrón</translation>
+    </message>
+    <message>
+        <source>Point: its U at k = 2</source>
+        <translation>Punto: su U con k = 2</translation>
+    </message>
+    <message>
+        <source>REMOVE THE POINT</source>
+        <translation>QUITAR EL PUNTO</translation>
+    </message>
+    <message>
+        <source>leave it</source>
+        <translation>dejarlo</translation>
+    </message>
+    <message>
+        <source>The certificate&apos;s number is missing.</source>
+        <translation>Falta el número del certificado.</translation>
+    </message>
+    <message>
+        <source>The day of the calibration is missing.</source>
+        <translation>Falta el día de la calibración.</translation>
+    </message>
+    <message>
+        <source>The day on which it is due again is missing.</source>
+        <translation>Falta el día en que vence.</translation>
+    </message>
+    <message>
+        <source>It cannot be due before it was calibrated.</source>
+        <translation>No puede vencer antes de calibrarse.</translation>
+    </message>
+    <message>
+        <source>At least one point is needed.</source>
+        <translation>Hace falta al menos un punto.</translation>
+    </message>
+    <message>
+        <source>certificate …</source>
+        <translation>certificado …</translation>
+    </message>
+    <message>
+        <source>calibrated on …</source>
+        <translation>calibrado el …</translation>
+    </message>
+    <message>
+        <source>due on …</source>
+        <translation>vence el …</translation>
+    </message>
+    <message>
+        <source>point %1 …</source>
+        <translation>punto %1 …</translation>
+    </message>
+    <message>
+        <source>add a point …</source>
+        <translation>añadir un punto …</translation>
+    </message>
+    <message>
+        <source>forget what was typed</source>
+        <translation>olvidar lo escrito</translation>
+    </message>
+    <message>
+        <source>CALIBRATION SAVED</source>
+        <translation>CALIBRACIÓN GUARDADA</translation>
+    </message>
+    <message>
+        <source>Calibrated on: year, month, day, as 20260305</source>
+        <translation>Calibrado el: año, mes, día, como 20260305</translation>
+    </message>
+    <message>
+        <source>Due on: year, month, day, as 20260305</source>
+        <translation>Vence el: año, mes, día, como 20260305</translation>
+    </message>
+    <message>
+        <source>%1: its calibration. Nothing counts before it is saved.</source>
+        <translation>%1: su calibración. Nada vale hasta que se guarde.</translation>
+    </message>
+</context>
+<context>
+    <name>CheckText</name>
+    <message>
+        <source>%1 birds</source>
+        <translation>%1 aves</translation>
+    </message>
+    <message>
+        <source>line …</source>
+        <translation>línea …</translation>
+    </message>
+    <message>
+        <source>another …</source>
+        <comment>line</comment>
+        <translation>otra …</translation>
+    </message>
+    <message>
+        <source>Which line?</source>
+        <translation>¿Qué línea?</translation>
+    </message>
+    <message>
+        <source>%1: birds done so far, in all</source>
+        <comment>a line</comment>
+        <translation>%1: aves vacunadas hasta ahora, en total</translation>
+    </message>
+    <message>
+        <source>birds</source>
+        <translation>aves</translation>
+    </message>
+    <message>
+        <source>count …</source>
+        <comment>birds</comment>
+        <translation>contar …</translation>
+    </message>
+    <message>
+        <source>Choose a line first.</source>
+        <translation>Elija antes una línea.</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>volver</translation>
+    </message>
+    <message>
+        <source>The dose is wrong.</source>
+        <translation>La dosis es incorrecta.</translation>
+    </message>
+    <message>
+        <source>The dose is wrong, but not by much: measure more shots to be sure.</source>
+        <translation>La dosis es incorrecta, aunque por poco: mida más disparos para estar seguro.</translation>
+    </message>
+    <message>
+        <source>The dose is right.</source>
+        <translation>La dosis es correcta.</translation>
+    </message>
+    <message>
+        <source>The dose is right, but only just: measure more shots to be sure.</source>
+        <translation>La dosis es correcta, pero por poco: mida más disparos para estar seguro.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bird(s) were done since a good check.</source>
+        <translation>
+            <numerusform>%n ave se vacunó desde una comprobación buena.</numerusform>
+            <numerusform>%n aves se vacunaron desde una comprobación buena.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>from one figure to another</comment>
+        <translation>de %1 a %2</translation>
+    </message>
+    <message>
+        <source>water at %1</source>
+        <translation>agua a %1</translation>
+    </message>
+    <message>
+        <source>%1 g/mL</source>
+        <translation>%1 g/mL</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <comment>weights</comment>
+        <translation>aún ninguno</translation>
+    </message>
+    <message numerus="yes">
+        <source>mean of %n shot(s)</source>
+        <translation>
+            <numerusform>media de %n disparo</numerusform>
+            <numerusform>media de %n disparos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1; set: %2</source>
+        <comment>the mean dose, and what is set</comment>
+        <translation>%1; ajustada: %2</translation>
+    </message>
+    <message>
+        <source>systematic error</source>
+        <translation>error sistemático</translation>
+    </message>
+    <message>
+        <source>%1; limit: ± %2</source>
+        <translation>%1; límite: ± %2</translation>
+    </message>
+    <message>
+        <source>random error</source>
+        <translation>error aleatorio</translation>
+    </message>
+    <message>
+        <source>%1; limit: %2</source>
+        <translation>%1; límite: %2</translation>
+    </message>
+    <message>
+        <source>not known: the shots were not measured one by one</source>
+        <translation>no se sabe: los disparos no se midieron uno a uno</translation>
+    </message>
+    <message>
+        <source>the mean lies in</source>
+        <translation>la media está</translation>
+    </message>
+    <message>
+        <source>when recorded</source>
+        <translation>al anotar</translation>
+    </message>
+    <message numerus="yes">
+        <source>A deviation: %n bird(s) were done since a good check.</source>
+        <translation>
+            <numerusform>Una desviación: %n ave se vacunó desde una comprobación buena.</numerusform>
+            <numerusform>Una desviación: %n aves se vacunaron desde una comprobación buena.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>limits from</source>
+        <translation>límites según</translation>
+    </message>
+    <message>
+        <source>Common practice. The label and the site go first.</source>
+        <translation>Práctica habitual. La etiqueta y el centro van primero.</translation>
+    </message>
+    <message>
+        <source>Weigh ten shots, or collect some in a cylinder.</source>
+        <translation>Pese diez disparos, o recoja algunos en una probeta.</translation>
+    </message>
+    <message>
+        <source>%1: the dose check at %2 failed. Set the injector right and check again before the line goes on.</source>
+        <comment>a line, a time</comment>
+        <translation>%1: la comprobación de dosis de las %2 falló. Ajuste el inyector y compruebe otra vez antes de seguir con la línea.</translation>
+    </message>
+    <message>
+        <source>birds touched</source>
+        <translation>aves afectadas</translation>
+    </message>
+    <message>
+        <source>on record</source>
+        <translation>anotado</translation>
+    </message>
+    <message>
+        <source>A deviation names them; it waits for its review.</source>
+        <translation>Una desviación las nombra; espera su revisión.</translation>
+    </message>
+    <message>
+        <source>since then</source>
+        <translation>desde entonces</translation>
+    </message>
+    <message>
+        <source>A check at %1 was good.</source>
+        <translation>La comprobación de las %1 fue buena.</translation>
+    </message>
+    <message>
+        <source>Shown: at least %1 of the birds have it well.</source>
+        <translation>Demostrado: al menos el %1 de las aves la tiene bien.</translation>
+    </message>
+    <message>
+        <source>Not decided: look at more birds to show %1.</source>
+        <translation>Sin decidir: mire más aves para demostrar el %1.</translation>
+    </message>
+    <message>
+        <source>Missed: fewer than %1 of the birds have it well.</source>
+        <translation>No se alcanza: menos del %1 de las aves la tiene bien.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bird(s)</source>
+        <comment>to look at</comment>
+        <translation>
+            <numerusform>%n ave</numerusform>
+            <numerusform>%n aves</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>more than a million birds</source>
+        <translation>más de un millón de aves</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>bien</translation>
+    </message>
+    <message>
+        <source>%1 of %2: %3</source>
+        <comment>birds, of how many, share</comment>
+        <translation>%1 de %2: %3</translation>
+    </message>
+    <message>
+        <source>the share lies in</source>
+        <translation>la proporción está</translation>
+    </message>
+    <message>
+        <source>%1, with %2 confidence</source>
+        <translation>%1, con una confianza del %2</translation>
+    </message>
+    <message>
+        <source>needed to show it</source>
+        <translation>para demostrarlo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 with %n missed</source>
+        <comment>so many birds</comment>
+        <translation>
+            <numerusform>%1 con %n fallo</numerusform>
+            <numerusform>%1 con %n fallos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>with none missed</source>
+        <translation>sin ningún fallo</translation>
+    </message>
+    <message>
+        <source>supposes</source>
+        <translation>supone</translation>
+    </message>
+    <message>
+        <source>that the birds were picked at random</source>
+        <translation>que las aves se eligieron al azar</translation>
+    </message>
+    <message>
+        <source>Look at birds after their injection, and count those that have it well.</source>
+        <translation>Mire aves después de inyectarlas y cuente las que la tienen bien.</translation>
+    </message>
+    <message>
+        <source>needed to show %1</source>
+        <translation>para demostrar el %1</translation>
+    </message>
+    <message>
+        <source>%1 with none missed, with %2 confidence</source>
+        <translation>%1 sin ningún fallo, con una confianza del %2</translation>
+    </message>
+    <message>
+        <source>target from</source>
+        <translation>objetivo según</translation>
     </message>
 </context>
 <context>
@@ -654,6 +1142,83 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>The balance of the stores was carried into this shift.</source>
         <translation>El saldo de las existencias pasó a este turno.</translation>
     </message>
+    <message>
+        <source>Vessel %1 is described anew.</source>
+        <translation>El recipiente %1 se ha descrito de nuevo.</translation>
+    </message>
+    <message>
+        <source>Vessel %1 was filled; its dipstick shows %2 mm.</source>
+        <translation>El recipiente %1 se ha llenado; la varilla marca %2 mm.</translation>
+    </message>
+    <message>
+        <source>Vessel %1: the dipstick shows %2 mm.</source>
+        <translation>Recipiente %1: la varilla marca %2 mm.</translation>
+    </message>
+    <message>
+        <source>%1 (%2) works here no more.</source>
+        <translation>%1 (%2) ya no trabaja aquí.</translation>
+    </message>
+    <message>
+        <source>%1 (%2) is listed as %3.</source>
+        <comment>name, initials, role</comment>
+        <translation>%1 (%2) figura en la lista como %3.</translation>
+    </message>
+    <message>
+        <source>%1 has a new PIN.</source>
+        <translation>%1 tiene un PIN nuevo.</translation>
+    </message>
+    <message>
+        <source>A PIN was given that is not that of %1.</source>
+        <translation>Se ha dado un PIN que no es el de %1.</translation>
+    </message>
+    <message>
+        <source>Signed: %1.</source>
+        <comment>meaning</comment>
+        <translation>Firmado: %1.</translation>
+    </message>
+    <message>
+        <source>Signed: %1. %2</source>
+        <comment>meaning, words</comment>
+        <translation>Firmado: %1. %2</translation>
+    </message>
+    <message>
+        <source>Deviation of event %1 reviewed. Cause: %2. Action: %3.</source>
+        <translation>Desviación del suceso %1 revisada. Causa: %2. Acción: %3.</translation>
+    </message>
+    <message>
+        <source>Deviations that nobody has reviewed yet were carried into this shift.</source>
+        <translation>Las desviaciones que nadie ha revisado aún han pasado a este turno.</translation>
+    </message>
+    <message>
+        <source>On the note of event %1: %2</source>
+        <translation>Sobre la nota del suceso %1: %2</translation>
+    </message>
+    <message>
+        <source>The card %1 is approved; it holds from the next bag.</source>
+        <comment>hash</comment>
+        <translation>La ficha %1 está aprobada; rige desde la próxima bolsa.</translation>
+    </message>
+    <message>
+        <source>The record was sealed after %1 events; its head is %2.</source>
+        <comment>count, hash</comment>
+        <translation>El registro se selló tras %1 sucesos; su cabeza es %2.</translation>
+    </message>
+    <message>
+        <source>A printed seal of %1 events was read back: the record agrees.</source>
+        <translation>Se leyó un sello impreso de %1 sucesos: el registro coincide.</translation>
+    </message>
+    <message>
+        <source>A printed seal of %1 events was read back: the record does NOT agree.</source>
+        <translation>Se leyó un sello impreso de %1 sucesos: el registro NO coincide.</translation>
+    </message>
+    <message>
+        <source>A copy of the record was made and verified: %1.</source>
+        <translation>Se hizo y comprobó una copia del registro: %1.</translation>
+    </message>
+    <message>
+        <source>Line %1: of %2 birds looked at, %3 were vaccinated well.</source>
+        <translation>Línea %1: de %2 aves miradas, %3 estaban bien vacunadas.</translation>
+    </message>
 </context>
 <context>
     <name>Fault</name>
@@ -804,6 +1369,112 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>The file could not be written. Choose another folder.</source>
         <translation>No se pudo escribir el archivo. Elija otra carpeta.</translation>
+    </message>
+</context>
+<context>
+    <name>InjectorText</name>
+    <message>
+        <source>weighed, in %1</source>
+        <translation>pesado, %1</translation>
+    </message>
+    <message>
+        <source>dose set</source>
+        <translation>dosis ajustada</translation>
+    </message>
+    <message>
+        <source>set …</source>
+        <comment>liquid, dose</comment>
+        <translation>ajustes …</translation>
+    </message>
+    <message>
+        <source>weigh …</source>
+        <translation>pesar …</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>shots weighed, of how many</comment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>cylinder …</source>
+        <translation>probeta …</translation>
+    </message>
+    <message>
+        <source>quick form</source>
+        <translation>forma rápida</translation>
+    </message>
+    <message>
+        <source>Measure first.</source>
+        <translation>Mida antes.</translation>
+    </message>
+    <message>
+        <source>Choose a line first.</source>
+        <translation>Elija antes una línea.</translation>
+    </message>
+    <message>
+        <source>RECORD</source>
+        <translation>ANOTAR</translation>
+    </message>
+    <message>
+        <source>Shot %1 of %2: what does it weigh?</source>
+        <translation>Disparo %1 de %2: ¿cuánto pesa?</translation>
+    </message>
+    <message>
+        <source>How many shots went into the cylinder?</source>
+        <translation>¿Cuántos disparos fueron a la probeta?</translation>
+    </message>
+    <message>
+        <source>shots</source>
+        <translation>disparos</translation>
+    </message>
+    <message>
+        <source>What does the cylinder show?</source>
+        <translation>¿Qué marca la probeta?</translation>
+    </message>
+    <message>
+        <source>How much is it from one mark to the next?</source>
+        <translation>¿Cuánto hay de una marca a la siguiente?</translation>
+    </message>
+    <message>
+        <source>water …</source>
+        <comment>what is weighed</comment>
+        <translation>agua …</translation>
+    </message>
+    <message>
+        <source>other liquid …</source>
+        <translation>otro líquido …</translation>
+    </message>
+    <message>
+        <source>by its density</source>
+        <translation>por su densidad</translation>
+    </message>
+    <message>
+        <source>dose set …</source>
+        <translation>dosis ajustada …</translation>
+    </message>
+    <message>
+        <source>last weight out</source>
+        <translation>quitar el último peso</translation>
+    </message>
+    <message>
+        <source>measure anew</source>
+        <translation>medir de nuevo</translation>
+    </message>
+    <message>
+        <source>What is weighed, and against what?</source>
+        <translation>¿Qué se pesa, y contra qué?</translation>
+    </message>
+    <message>
+        <source>How warm is the water that is weighed?</source>
+        <translation>¿A qué temperatura está el agua que se pesa?</translation>
+    </message>
+    <message>
+        <source>What is its density? See its label.</source>
+        <translation>¿Cuál es su densidad? Vea la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Which dose is set?</source>
+        <translation>¿Qué dosis está ajustada?</translation>
     </message>
 </context>
 <context>
@@ -1346,6 +2017,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>plan</source>
         <translation>plan</translation>
     </message>
+    <message>
+        <source>checks</source>
+        <translation>comprobaciones</translation>
+    </message>
+    <message>
+        <source>review</source>
+        <translation>revisión</translation>
+    </message>
 </context>
 <context>
     <name>NewBagText</name>
@@ -1471,6 +2150,105 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>“%1” is not an option.</source>
         <translation>«%1» no es una opción.</translation>
+    </message>
+</context>
+<context>
+    <name>PictureText</name>
+    <message>
+        <source>%1 ± %2 °C</source>
+        <comment>target, tolerance</comment>
+        <translation>%1 ± %2 °C</translation>
+    </message>
+    <message>
+        <source>What was typed in, corrected</source>
+        <translation>Lo leído a mano, corregido</translation>
+    </message>
+    <message>
+        <source>The last five minutes, corrected</source>
+        <translation>Los últimos cinco minutos, corregidos</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <comment>unit of an axis: minutes before now</comment>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>Ampoules go in; dashed: heater on</source>
+        <translation>Al entrar ampollas; a trazos: calentando</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <comment>unit of an axis: seconds</comment>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>heated:</source>
+        <comment>a value of a chart: with the heater on</comment>
+        <translation>calentando:</translation>
+    </message>
+    <message>
+        <source>Time to slush over the bath&apos;s temperature</source>
+        <translation>Hasta hielo a medio fundir, según el baño</translation>
+    </message>
+    <message>
+        <source>common practice: %1 s at %2 °C</source>
+        <translation>práctica común: %1 s a %2 °C</translation>
+    </message>
+    <message>
+        <source>%1 ± %2 °C</source>
+        <comment>temperature, U</comment>
+        <translation>%1 ± %2 °C</translation>
+    </message>
+    <message>
+        <source>At %1 the bath takes no ampoule without leaving what counts as inside.</source>
+        <translation>A %1 el baño no admite ninguna ampolla sin salirse de lo que cuenta como dentro.</translation>
+    </message>
+    <message numerus="yes">
+        <source>At %1 the bath takes up to %n ampoule(s) at a time.</source>
+        <translation>
+            <numerusform>A %1 el baño admite hasta %n ampolla a la vez.</numerusform>
+            <numerusform>A %1 el baño admite hasta %n ampollas a la vez.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n ampoule(s): down %1 °C, back after %2.</source>
+        <translation>
+            <numerusform>%n ampolla: baja %1 °C, se repone en %2.</numerusform>
+            <numerusform>%n ampollas: baja %1 °C, se repone en %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This is a calculation; the thermometer decides.</source>
+        <translation>Es un cálculo; decide el termómetro.</translation>
+    </message>
+    <message numerus="yes">
+        <source>From %n pull(s): the bath acts as %1 kg of water; the card&apos;s %2 kg foresaw its dips to %3 °C.</source>
+        <translation>
+            <numerusform>De %n tanda: el baño actúa como %1 kg de agua; los %2 kg de la ficha previeron sus bajadas a %3 °C.</numerusform>
+            <numerusform>De %n tandas: el baño actúa como %1 kg de agua; los %2 kg de la ficha previeron sus bajadas a %3 °C.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>From %n pull(s): opened as with %1 W/(m² K) or more; the card&apos;s %2 foresaw it to %3 s.</source>
+        <translation>
+            <numerusform>De %n tanda: abiertas como con %1 W/(m² K) o más; los %2 de la ficha lo previeron a %3 s.</numerusform>
+            <numerusform>De %n tandas: abiertas como con %1 W/(m² K) o más; los %2 de la ficha lo previeron a %3 s.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>PinText</name>
+    <message>
+        <source>Too many wrong PINs. Try again in %1.</source>
+        <translation>Demasiados PIN equivocados. Pruebe de nuevo en %1.</translation>
+    </message>
+    <message>
+        <source>%1 is not on the list of people.</source>
+        <translation>%1 no está en la lista de personas.</translation>
+    </message>
+    <message>
+        <source>That is not the PIN of %1. It is on record that it was tried.</source>
+        <translation>Ese no es el PIN de %1. Queda registrado el intento.</translation>
     </message>
 </context>
 <context>
@@ -1790,6 +2568,137 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>PrintText</name>
+    <message>
+        <source>NOT PRINTED</source>
+        <translation>NO IMPRESO</translation>
+    </message>
+    <message>
+        <source>SAVED AS PDF</source>
+        <comment>what was to be printed</comment>
+        <translation>GUARDADO EN PDF</translation>
+    </message>
+    <message>
+        <source>DOES NOT FIT</source>
+        <comment>on its paper</comment>
+        <translation>NO CABE</translation>
+    </message>
+    <message>
+        <source>PRINTER REFUSED</source>
+        <translation>NO SE IMPRIMIÓ</translation>
+    </message>
+    <message>
+        <source>Saved as PDF: %1</source>
+        <extracomment>%1 is a file.</extracomment>
+        <translation>PDF guardado: %1</translation>
+    </message>
+    <message>
+        <source>SENT TO PRINTER</source>
+        <translation>ENVIADO A LA IMPRESORA</translation>
+    </message>
+    <message>
+        <source>100 × 50 mm</source>
+        <comment>size of a label</comment>
+        <translation>100 × 50 mm</translation>
+    </message>
+    <message>
+        <source>62 mm roll</source>
+        <comment>of labels</comment>
+        <translation>rollo de 62 mm</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <comment>paper</comment>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <comment>paper</comment>
+        <translation>Carta</translation>
+    </message>
+</context>
+<context>
+    <name>ProbeText</name>
+    <message>
+        <source>read by hand</source>
+        <translation>leído a mano</translation>
+    </message>
+    <message>
+        <source>one-wire %1</source>
+        <comment>a thermometer&apos;s connection</comment>
+        <translation>un hilo %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 baud, pattern %3, %4</source>
+        <comment>port, speed, pattern, °C or element</comment>
+        <translation>%1, %2 baudios, patrón %3, %4</translation>
+    </message>
+    <message>
+        <source>out of use</source>
+        <translation>fuera de uso</translation>
+    </message>
+    <message>
+        <source>no reading yet</source>
+        <translation>aún sin lectura</translation>
+    </message>
+    <message>
+        <source>no reading</source>
+        <translation>sin lectura</translation>
+    </message>
+    <message>
+        <source>%1, %2 ago</source>
+        <comment>temperature, age</comment>
+        <translation>%1, hace %2</translation>
+    </message>
+    <message>
+        <source>too old</source>
+        <comment>a reading</comment>
+        <translation>demasiado vieja</translation>
+    </message>
+    <message>
+        <source>not calibrated</source>
+        <comment>a thermometer</comment>
+        <translation>sin calibrar</translation>
+    </message>
+    <message>
+        <source>overdue since %1</source>
+        <comment>a calibration; a day</comment>
+        <translation>vencido el %1</translation>
+    </message>
+    <message>
+        <source>due %1</source>
+        <comment>a calibration; a day</comment>
+        <translation>vence %1</translation>
+    </message>
+    <message>
+        <source>Not calibrated: undecided at best.</source>
+        <translation>Sin calibrar: indeciso como mucho.</translation>
+    </message>
+    <message>
+        <source>Certificate %1: %2</source>
+        <comment>its number; its points</comment>
+        <translation>Certificado %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 is %2 ± %3 °C</source>
+        <comment>shown, reference, U</comment>
+        <translation>%1 son %2 ± %3 °C</translation>
+    </message>
+    <message>
+        <source>Ω of a Pt100</source>
+        <translation>Ω de una Pt100</translation>
+    </message>
+    <message>
+        <source>Ω of a Pt1000</source>
+        <translation>Ω de una Pt1000</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <extracomment>A day, as QDate::toString writes it; in some languages with &quot;de&quot;.</extracomment>
+        <translation>d MMM yyyy</translation>
+    </message>
+</context>
+<context>
     <name>PullText</name>
     <message>
         <source>Lot on the ampoule: %1</source>
@@ -1882,6 +2791,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>ampoule %1</source>
         <translation>ampolla %1</translation>
     </message>
+    <message>
+        <source>None of these</source>
+        <translation>Ninguna de estas</translation>
+    </message>
+    <message>
+        <source>Lot %1 was scanned. Which ampoule was it?</source>
+        <translation>Se leyó el lote %1. ¿Qué ampolla era?</translation>
+    </message>
 </context>
 <context>
     <name>ReceiptText</name>
@@ -1944,6 +2861,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>What came in?</source>
         <translation>¿Qué llegó?</translation>
+    </message>
+    <message>
+        <source>Lot %1 is new here. What is it?</source>
+        <translation>El lote %1 es nuevo aquí. ¿Qué es?</translation>
     </message>
 </context>
 <context>
@@ -2503,6 +3424,327 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>There are only %1. Count them if there are more.</source>
         <translation>Solo hay %1. Cuéntelas si hay más.</translation>
     </message>
+    <message>
+        <source>the scanned code</source>
+        <comment>what is outside what can be</comment>
+        <translation>el código escaneado</translation>
+    </message>
+    <message>
+        <source>%1 is not on the list of people. A shift lead can add them.</source>
+        <translation>%1 no está en la lista de personas. Un encargado puede añadirla.</translation>
+    </message>
+    <message>
+        <source>The first person on the list has to be a shift lead.</source>
+        <translation>La primera persona de la lista ha de ser un encargado.</translation>
+    </message>
+    <message>
+        <source>This is not for %1. Ask a shift lead.</source>
+        <translation>Esto no le corresponde a %1. Pida ayuda a un encargado.</translation>
+    </message>
+    <message>
+        <source>%1 has no PIN yet. Set one in Set-up, under People.</source>
+        <translation>%1 aún no tiene PIN. Póngalo en Preparación, en Personas.</translation>
+    </message>
+    <message>
+        <source>There is no such deviation in this shift, or it is reviewed.</source>
+        <translation>No hay tal desviación en este turno, o ya está revisada.</translation>
+    </message>
+    <message>
+        <source>There is no such note in this shift.</source>
+        <translation>No hay tal nota en este turno.</translation>
+    </message>
+    <message>
+        <source>There is no such vessel. Describe it first.</source>
+        <translation>No hay tal recipiente. Descríbalo primero.</translation>
+    </message>
+    <message>
+        <source>Nothing of that lot belongs into the next bag. Put it back.</source>
+        <translation>Nada de ese lote va en la próxima bolsa. Devuélvalo a su sitio.</translation>
+    </message>
+    <message>
+        <source>Put it back and take lot %1, or choose the other one in the stores.</source>
+        <translation>Devuélvalo y tome el lote %1, o elija el otro en las existencias.</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewTalk</name>
+    <message>
+        <source>back</source>
+        <translation>volver</translation>
+    </message>
+    <message>
+        <source>%1: signed by %2 at %3.</source>
+        <comment>what, who, time</comment>
+        <translation>%1: firmado por %2 a las %3.</translation>
+    </message>
+    <message>
+        <source>%1: what was the cause?</source>
+        <translation>%1: ¿cuál fue la causa?</translation>
+    </message>
+    <message>
+        <source>The cause, in your words</source>
+        <translation>La causa, con sus palabras</translation>
+    </message>
+    <message>
+        <source>first add words to the cause …</source>
+        <translation>antes, añadir palabras a la causa …</translation>
+    </message>
+    <message>
+        <source>What is done so that it does not happen again?</source>
+        <translation>¿Qué se hace para que no se repita?</translation>
+    </message>
+    <message>
+        <source>What is done, in your words</source>
+        <translation>Qué se hace, con sus palabras</translation>
+    </message>
+    <message>
+        <source>ends the hold</source>
+        <translation>termina la retención</translation>
+    </message>
+    <message>
+        <source>volume left …</source>
+        <translation>volumen restante …</translation>
+    </message>
+    <message>
+        <source>What becomes of %1?</source>
+        <translation>¿Qué se hace con %1?</translation>
+    </message>
+    <message>
+        <source>The note for the bag</source>
+        <translation>La nota para la bolsa</translation>
+    </message>
+    <message>
+        <source>How much is left in the bag?</source>
+        <translation>¿Cuánto queda en la bolsa?</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewText</name>
+    <message>
+        <source>hands not ready</source>
+        <translation>manos no preparadas</translation>
+    </message>
+    <message>
+        <source>ampoule stuck or frozen in</source>
+        <translation>ampolla pegada o congelada</translation>
+    </message>
+    <message>
+        <source>interrupted</source>
+        <translation>interrupción</translation>
+    </message>
+    <message>
+        <source>tool or bath</source>
+        <translation>utensilio o baño</translation>
+    </message>
+    <message>
+        <source>plan too tight</source>
+        <translation>plan demasiado justo</translation>
+    </message>
+    <message>
+        <source>done in time, tapped late</source>
+        <translation>hecho a tiempo, tocado tarde</translation>
+    </message>
+    <message>
+        <source>another cause …</source>
+        <translation>otra causa …</translation>
+    </message>
+    <message>
+        <source>none needed</source>
+        <translation>no hace falta</translation>
+    </message>
+    <message>
+        <source>shown again</source>
+        <translation>explicado de nuevo</translation>
+    </message>
+    <message>
+        <source>tool mended or replaced</source>
+        <translation>utensilio reparado o cambiado</translation>
+    </message>
+    <message>
+        <source>plan changed</source>
+        <translation>plan cambiado</translation>
+    </message>
+    <message>
+        <source>more hands</source>
+        <translation>más manos</translation>
+    </message>
+    <message>
+        <source>something else …</source>
+        <translation>otra cosa …</translation>
+    </message>
+    <message>
+        <source>use</source>
+        <comment>what becomes of a bag</comment>
+        <translation>usar</translation>
+    </message>
+    <message>
+        <source>use with a note</source>
+        <comment>what becomes of a bag</comment>
+        <translation>usar con nota</translation>
+    </message>
+    <message>
+        <source>discard</source>
+        <comment>what becomes of a bag</comment>
+        <translation>descartar</translation>
+    </message>
+    <message>
+        <source>started</source>
+        <comment>a bag</comment>
+        <translation>empezada</translation>
+    </message>
+    <message>
+        <source>first ampoule in</source>
+        <translation>primera ampolla</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <comment>a bag</comment>
+        <translation>mezclada</translation>
+    </message>
+    <message>
+        <source>hung</source>
+        <comment>a bag</comment>
+        <translation>colgada</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <comment>a bag</comment>
+        <translation>retirada</translation>
+    </message>
+    <message>
+        <source>%1; the bag: %2</source>
+        <comment>what was done, what becomes of the bag</comment>
+        <translation>%1; la bolsa: %2</translation>
+    </message>
+    <message>
+        <source>I did this.</source>
+        <translation>Yo hice esto.</translation>
+    </message>
+    <message>
+        <source>I looked at this and judged it.</source>
+        <translation>He examinado y juzgado esto.</translation>
+    </message>
+    <message>
+        <source>This may be used from now on.</source>
+        <translation>Esto puede usarse desde ahora.</translation>
+    </message>
+    <message>
+        <source>I saw this.</source>
+        <translation>Yo vi esto.</translation>
+    </message>
+    <message>
+        <source>A PIN has 4 to 8 digits.</source>
+        <translation>Un PIN tiene de 4 a 8 cifras.</translation>
+    </message>
+    <message>
+        <source>All digits are the same: anybody would try that. Choose another.</source>
+        <translation>Todas las cifras son iguales: cualquiera lo probaría. Elija otro.</translation>
+    </message>
+    <message>
+        <source>Those digits follow each other: anybody would try that. Choose another.</source>
+        <translation>Esas cifras van seguidas: cualquiera lo probaría. Elija otro.</translation>
+    </message>
+    <message>
+        <source>%1 on hold</source>
+        <comment>bag B2</comment>
+        <translation>%1 retenida</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>limit, whom</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 birds</source>
+        <translation>%1 aves</translation>
+    </message>
+</context>
+<context>
+    <name>ScanText</name>
+    <message>
+        <source>WRONG LOT</source>
+        <translation>LOTE EQUIVOCADO</translation>
+    </message>
+    <message>
+        <source>LOT EXPIRED</source>
+        <translation>LOTE CADUCADO</translation>
+    </message>
+    <message>
+        <source>LOT IN QUARANTINE</source>
+        <translation>LOTE EN CUARENTENA</translation>
+    </message>
+    <message>
+        <source>UNKNOWN LOT</source>
+        <translation>LOTE DESCONOCIDO</translation>
+    </message>
+    <message>
+        <source>LABEL DIFFERS</source>
+        <translation>LA ETIQUETA NO COINCIDE</translation>
+    </message>
+    <message>
+        <source>NOT READ</source>
+        <translation>MAL LEÍDO</translation>
+    </message>
+    <message>
+        <source>NOT TAKEN</source>
+        <translation>NO ACEPTADO</translation>
+    </message>
+    <message>
+        <source>Scanned: person %1</source>
+        <translation>Código leído: persona %1</translation>
+    </message>
+    <message>
+        <source>Scanned: %1</source>
+        <translation>Código leído: %1</translation>
+    </message>
+    <message>
+        <source>Scanned: lot %1</source>
+        <translation>Código leído: lote %1</translation>
+    </message>
+    <message>
+        <source>Scanned: lot %1, good to %2</source>
+        <translation>Código leído: lote %1, caduca el %2</translation>
+    </message>
+    <message>
+        <source>%1 lot %2</source>
+        <extracomment>%1 is a component of the vaccine, %2 its lot.</extracomment>
+        <translation>%1 lote %2</translation>
+    </message>
+    <message>
+        <source>diluent lot %1</source>
+        <translation>diluyente lote %1</translation>
+    </message>
+    <message>
+        <source>Expected: %1</source>
+        <translation>Se espera: %1</translation>
+    </message>
+</context>
+<context>
+    <name>SerialText</name>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>How fast does it send? Baud, as in its handbook</source>
+        <translation>¿A qué velocidad envía? Baudios, según su manual</translation>
+    </message>
+    <message>
+        <source>What does the number in its line mean?</source>
+        <translation>¿Qué significa el número de su línea?</translation>
+    </message>
+    <message>
+        <source>leave it</source>
+        <translation>dejarlo</translation>
+    </message>
+    <message>
+        <source>It sent “%1”. Which number is it?</source>
+        <translation>Envió «%1». ¿Qué número es?</translation>
+    </message>
+    <message>
+        <source>Nothing has come yet. Which of these is like its line?</source>
+        <translation>Aún no ha llegado nada. ¿A cuál se parece su línea?</translation>
+    </message>
 </context>
 <context>
     <name>ShiftText</name>
@@ -2588,6 +3830,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>later</source>
         <translation>después</translation>
+    </message>
+    <message>
+        <source>Who is on duty?</source>
+        <translation>¿Quién está de turno?</translation>
+    </message>
+    <message>
+        <source>Who takes over?</source>
+        <translation>¿Quién toma el relevo?</translation>
     </message>
 </context>
 <context>
@@ -2792,6 +4042,87 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>lot %1 chosen</source>
         <translation>lote %1 elegido</translation>
+    </message>
+    <message>
+        <source>%1: birds looked at</source>
+        <translation>%1: aves miradas</translation>
+    </message>
+    <message>
+        <source>vessel described</source>
+        <translation>recipiente descrito</translation>
+    </message>
+    <message>
+        <source>vessel filled</source>
+        <translation>recipiente llenado</translation>
+    </message>
+    <message>
+        <source>vessel level read</source>
+        <translation>nivel leído</translation>
+    </message>
+    <message>
+        <source>%1 listed</source>
+        <comment>a person</comment>
+        <translation>%1 en la lista</translation>
+    </message>
+    <message>
+        <source>PIN set</source>
+        <translation>PIN puesto</translation>
+    </message>
+    <message>
+        <source>PIN not right</source>
+        <translation>PIN incorrecto</translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation>firmado</translation>
+    </message>
+    <message>
+        <source>deviation reviewed</source>
+        <translation>desviación revisada</translation>
+    </message>
+    <message>
+        <source>note commented on</source>
+        <translation>nota comentada</translation>
+    </message>
+    <message>
+        <source>card approved</source>
+        <translation>ficha aprobada</translation>
+    </message>
+    <message>
+        <source>record sealed</source>
+        <translation>registro sellado</translation>
+    </message>
+    <message>
+        <source>seal agrees</source>
+        <translation>el sello coincide</translation>
+    </message>
+    <message>
+        <source>seal does not agree</source>
+        <translation>el sello no coincide</translation>
+    </message>
+    <message>
+        <source>copy made</source>
+        <translation>copia hecha</translation>
+    </message>
+</context>
+<context>
+    <name>SignText</name>
+    <message>
+        <source>Signed %1: %2</source>
+        <comment>time, meaning</comment>
+        <translation>Firmado %1: %2</translation>
+    </message>
+    <message>
+        <source>PIN of %1</source>
+        <translation>PIN de %1</translation>
+    </message>
+    <message>
+        <source>No shift lead with a PIN is listed. List one: set-up, people.</source>
+        <translation>No hay ningún encargado con PIN en la lista. Anote uno: preparación, personas.</translation>
+    </message>
+    <message>
+        <source>Who signs?</source>
+        <translation>¿Quién firma?</translation>
     </message>
 </context>
 <context>
@@ -3069,6 +4400,101 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>ThermometerText</name>
+    <message>
+        <source>leave it</source>
+        <translation>dejarlo</translation>
+    </message>
+    <message>
+        <source>Its name, as on its label</source>
+        <translation>Su nombre, como en su etiqueta</translation>
+    </message>
+    <message>
+        <source>The smallest step it shows</source>
+        <translation>El menor paso que muestra</translation>
+    </message>
+    <message>
+        <source>serial port</source>
+        <translation>puerto serie</translation>
+    </message>
+    <message>
+        <source>one-wire</source>
+        <translation>un hilo</translation>
+    </message>
+    <message>
+        <source>read by hand</source>
+        <translation>leído a mano</translation>
+    </message>
+    <message>
+        <source>glass or digital, typed in</source>
+        <translation>de vidrio o digital, escrito a mano</translation>
+    </message>
+    <message>
+        <source>name …</source>
+        <translation>nombre …</translation>
+    </message>
+    <message>
+        <source>smallest step …</source>
+        <translation>menor paso …</translation>
+    </message>
+    <message>
+        <source>%1 °C</source>
+        <translation>%1 °C</translation>
+    </message>
+    <message>
+        <source>drift …</source>
+        <translation>deriva …</translation>
+    </message>
+    <message>
+        <source>± %1 °C since calibration</source>
+        <translation>± %1 °C desde la calibración</translation>
+    </message>
+    <message>
+        <source>speed …</source>
+        <translation>velocidad …</translation>
+    </message>
+    <message>
+        <source>%1 baud</source>
+        <translation>%1 baudios</translation>
+    </message>
+    <message>
+        <source>pattern …</source>
+        <translation>patrón …</translation>
+    </message>
+    <message>
+        <source>it sends …</source>
+        <translation>envía …</translation>
+    </message>
+    <message>
+        <source>in use again …</source>
+        <translation>otra vez en uso …</translation>
+    </message>
+    <message>
+        <source>connection …</source>
+        <translation>conexión …</translation>
+    </message>
+    <message>
+        <source>OUT OF USE</source>
+        <translation>FUERA DE USO</translation>
+    </message>
+    <message>
+        <source>Drift since calibration, either way</source>
+        <translation>Deriva (±) desde la calibración</translation>
+    </message>
+    <message>
+        <source>How is the same thermometer connected now? Its calibration stays.</source>
+        <translation>¿Cómo está conectado ahora el mismo termómetro? Su calibración sigue.</translation>
+    </message>
+    <message>
+        <source>Which thermometer is new?</source>
+        <translation>¿Qué termómetro es nuevo?</translation>
+    </message>
+    <message>
+        <source>%1: what is different?</source>
+        <translation>%1: ¿qué cambia?</translation>
+    </message>
+</context>
+<context>
     <name>Time</name>
     <message>
         <source>%1 s</source>
@@ -3094,6 +4520,262 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>%1 min %2 s</source>
         <comment>minutes and seconds</comment>
         <translation>%1 min %2 s</translation>
+    </message>
+</context>
+<context>
+    <name>VesselAsk</name>
+    <message>
+        <source>Row %1 of the table: what does the dipstick show?</source>
+        <translation>Fila %1 de la tabla: ¿qué marca la varilla?</translation>
+    </message>
+    <message>
+        <source>How much is in it at %1 mm?</source>
+        <translation>¿Cuánto contiene con %1 mm?</translation>
+    </message>
+    <message>
+        <source>another row …</source>
+        <translation>otra fila …</translation>
+    </message>
+    <message>
+        <source>that is the table</source>
+        <translation>esa es la tabla</translation>
+    </message>
+    <message>
+        <source>last row out</source>
+        <translation>quitar la última fila</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <comment>goes on with it later</comment>
+        <translation>más tarde</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s), from %1 to %2</source>
+        <comment>of a dipstick&apos;s table</comment>
+        <translation>
+            <numerusform>%n fila, de %1 a %2</numerusform>
+            <numerusform>%n filas, de %1 a %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Which level must it never fall below?</source>
+        <translation>¿De qué nivel no debe bajar nunca?</translation>
+    </message>
+    <message>
+        <source>How much does it usually lose? See its papers.</source>
+        <translation>¿Cuánto pierde normalmente? Vea su documentación.</translation>
+    </message>
+    <message>
+        <source>L a day</source>
+        <translation>L al día</translation>
+    </message>
+    <message>
+        <source>How often an hour is its air changed?</source>
+        <translation>¿Cuántas veces por hora se renueva su aire?</translation>
+    </message>
+    <message>
+        <source>an hour</source>
+        <translation>por hora</translation>
+    </message>
+    <message>
+        <source>How large is the room it stands in?</source>
+        <translation>¿Qué tamaño tiene la sala donde está?</translation>
+    </message>
+    <message>
+        <source>its room …</source>
+        <translation>su sala …</translation>
+    </message>
+    <message>
+        <source>without a room</source>
+        <translation>sin sala</translation>
+    </message>
+    <message>
+        <source>Its room says how much oxygen is left if it all boils off.</source>
+        <translation>La sala dice cuánto oxígeno queda si todo se evapora.</translation>
+    </message>
+</context>
+<context>
+    <name>VesselText</name>
+    <message>
+        <source>vessel …</source>
+        <translation>termo …</translation>
+    </message>
+    <message>
+        <source>vessel %1</source>
+        <translation>termo %1</translation>
+    </message>
+    <message>
+        <source>another …</source>
+        <comment>vessel</comment>
+        <translation>otra …</translation>
+    </message>
+    <message>
+        <source>level …</source>
+        <translation>nivel …</translation>
+    </message>
+    <message>
+        <source>by the dipstick</source>
+        <translation>con la varilla</translation>
+    </message>
+    <message>
+        <source>Describe it first.</source>
+        <translation>Descríbalo antes.</translation>
+    </message>
+    <message>
+        <source>describe anew …</source>
+        <translation>describir otra vez …</translation>
+    </message>
+    <message>
+        <source>describe …</source>
+        <translation>describir …</translation>
+    </message>
+    <message>
+        <source>goes on where it stopped</source>
+        <translation>sigue donde se dejó</translation>
+    </message>
+    <message>
+        <source>Choose a vessel first.</source>
+        <translation>Elija antes un termo.</translation>
+    </message>
+    <message>
+        <source>a new one …</source>
+        <comment>vessel</comment>
+        <translation>uno nuevo …</translation>
+    </message>
+    <message>
+        <source>Which vessel?</source>
+        <translation>¿Qué termo?</translation>
+    </message>
+    <message>
+        <source>What is the vessel called?</source>
+        <translation>¿Cómo se llama el termo?</translation>
+    </message>
+    <message>
+        <source>What does the dipstick show?</source>
+        <translation>¿Qué marca la varilla?</translation>
+    </message>
+    <message>
+        <source>not filled since</source>
+        <translation>no se rellenó</translation>
+    </message>
+    <message>
+        <source>filled since</source>
+        <translation>se rellenó</translation>
+    </message>
+    <message>
+        <source>%1 mm. Was it filled since the reading before?</source>
+        <translation>%1 mm. ¿Se rellenó desde la lectura anterior?</translation>
+    </message>
+    <message>
+        <source>The vacuum is sound: the vessel loses no more than usual.</source>
+        <translation>El vacío está bien: el termo no pierde más de lo habitual.</translation>
+    </message>
+    <message>
+        <source>The vacuum is suspect: the vessel loses more than usual. Read its level more often.</source>
+        <translation>Vacío dudoso: el termo pierde más de lo habitual. Lea el nivel más a menudo.</translation>
+    </message>
+    <message>
+        <source>The vacuum is failing: the vessel loses far more than usual. Move the ampoules.</source>
+        <translation>Falla el vacío: el termo pierde mucho más de lo habitual. Traslade las ampollas.</translation>
+    </message>
+    <message>
+        <source>The level is below its minimum: fill it now.</source>
+        <translation>El nivel está por debajo del mínimo: rellene ya.</translation>
+    </message>
+    <message>
+        <source>Read the level again tomorrow: a loss takes two readings.</source>
+        <translation>Lea el nivel otra vez mañana: la pérdida necesita dos lecturas.</translation>
+    </message>
+    <message>
+        <source>not for a thousand years</source>
+        <translation>no en mil años</translation>
+    </message>
+    <message>
+        <source>L a day</source>
+        <translation>L al día</translation>
+    </message>
+    <message>
+        <source>%1; it lies in %2</source>
+        <comment>a loss and its interval</comment>
+        <translation>%1; está %2</translation>
+    </message>
+    <message>
+        <source>%1; too few readings to say how surely</source>
+        <translation>%1; faltan lecturas para decir con qué seguridad</translation>
+    </message>
+    <message>
+        <source>fill by</source>
+        <translation>rellenar antes del</translation>
+    </message>
+    <message>
+        <source>at the soonest</source>
+        <translation>como pronto</translation>
+    </message>
+    <message>
+        <source>no lack of oxygen by this estimate</source>
+        <translation>no falta oxígeno según esta estimación</translation>
+    </message>
+    <message>
+        <source>too little oxygen: below 19.5 %</source>
+        <translation>poco oxígeno: menos del 19,5 %</translation>
+    </message>
+    <message>
+        <source>leave the room: below 18 %</source>
+        <translation>salga de la sala: menos del 18 %</translation>
+    </message>
+    <message>
+        <source>danger to life: below 14 % nobody helps himself</source>
+        <translation>peligro de muerte: con menos del 14 % nadie puede valerse</translation>
+    </message>
+    <message>
+        <source>oxygen, if all of it boils off at once</source>
+        <translation>oxígeno, si todo se evapora de golpe</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>oxygen, and what that means</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>oxygen, with its usual loss</source>
+        <translation>oxígeno, con su pérdida habitual</translation>
+    </message>
+    <message>
+        <source>caution</source>
+        <translation>atención</translation>
+    </message>
+    <message>
+        <source>An estimate. Cold gas sinks and does not spread evenly: a meter at the bench stays necessary, and local rules go first.</source>
+        <translation>Una estimación. El gas frío baja y no se reparte por igual: el medidor junto a la mesa sigue siendo necesario, y las normas locales van primero.</translation>
+    </message>
+    <message>
+        <source>Describe the vessel first: its dipstick&apos;s table, its minimum, its usual loss.</source>
+        <translation>Describa antes el termo: la tabla de su varilla, su mínimo, su pérdida habitual.</translation>
+    </message>
+    <message>
+        <source>Dip the vessel and enter its level.</source>
+        <translation>Mida el termo con la varilla y anote el nivel.</translation>
+    </message>
+    <message>
+        <source>level</source>
+        <translation>nivel</translation>
+    </message>
+    <message>
+        <source>%1 of %2; minimum: %3</source>
+        <comment>litres</comment>
+        <translation>%1 de %2; mínimo: %3</translation>
+    </message>
+    <message>
+        <source>loss</source>
+        <translation>pérdida</translation>
+    </message>
+    <message>
+        <source>too high from</source>
+        <translation>demasiado desde</translation>
+    </message>
+    <message>
+        <source>%1 a day; usual: %2</source>
+        <translation>%1 al día; lo habitual: %2</translation>
     </message>
 </context>
 <context>
@@ -3609,6 +5291,38 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>why a bag is on hold</comment>
         <translation>un lote caducado, en cuarentena o desconocido</translation>
     </message>
+    <message>
+        <source>vaccinator</source>
+        <translation>vacunador</translation>
+    </message>
+    <message>
+        <source>shift lead</source>
+        <translation>encargado</translation>
+    </message>
+    <message>
+        <source>auditor</source>
+        <translation>auditor</translation>
+    </message>
+    <message>
+        <source>done by me</source>
+        <comment>meaning of a signature</comment>
+        <translation>hecho por mí</translation>
+    </message>
+    <message>
+        <source>reviewed</source>
+        <comment>meaning of a signature</comment>
+        <translation>revisado</translation>
+    </message>
+    <message>
+        <source>approved</source>
+        <comment>meaning of a signature</comment>
+        <translation>aprobado</translation>
+    </message>
+    <message>
+        <source>witnessed</source>
+        <comment>meaning of a signature</comment>
+        <translation>presenciado</translation>
+    </message>
 </context>
 <context>
     <name>bathside::app::Session</name>
@@ -3623,6 +5337,22 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>The trail&apos;s folder cannot be made (%1): %2</source>
         <translation>No se puede crear la carpeta del registro (%1): %2</translation>
+    </message>
+    <message>
+        <source>The key that seals the record cannot be read: %1</source>
+        <translation>No se puede leer la clave que sella el registro: %1</translation>
+    </message>
+    <message>
+        <source>This file should hold the key that seals the record, and holds something else: %1</source>
+        <translation>Este archivo debería contener la clave que sella el registro y contiene otra cosa: %1</translation>
+    </message>
+    <message>
+        <source>The key that seals the record cannot be made: %1</source>
+        <translation>No se puede crear la clave que sella el registro: %1</translation>
+    </message>
+    <message>
+        <source>Others may read the key that seals the record. Take their rights away (mode 0600) and ask whether it was copied: %1</source>
+        <translation>Otros pueden leer la clave que sella el registro. Quíteles el permiso (modo 0600) y pregunte si alguien la copió: %1</translation>
     </message>
 </context>
 <context>
@@ -3806,6 +5536,25 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>bathside::ui::CaseTile</name>
+    <message>
+        <source>from a shift before</source>
+        <translation>de un turno anterior</translation>
+    </message>
+    <message>
+        <source>blocked until a shift lead decides</source>
+        <translation>bloqueada hasta que decida un encargado</translation>
+    </message>
+    <message>
+        <source>on hold</source>
+        <translation>retenida</translation>
+    </message>
+    <message>
+        <source>reviewed by %1</source>
+        <translation>revisado por %1</translation>
+    </message>
+</context>
+<context>
     <name>bathside::ui::Cautions</name>
     <message>
         <source>Cryogen burns skin and eyes and displaces the oxygen of a closed room.</source>
@@ -3860,6 +5609,44 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>waived</source>
         <comment>a check overridden with a reason</comment>
         <translation>omitida</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::ChecksPage</name>
+    <message>
+        <source>CHECKS</source>
+        <translation>COMPROBACIONES</translation>
+    </message>
+    <message>
+        <source>Limits here are common practice: the label and the site go first.</source>
+        <translation>Estos límites son práctica habitual: la etiqueta y el centro van primero.</translation>
+    </message>
+    <message>
+        <source>injector</source>
+        <translation>inyector</translation>
+    </message>
+    <message>
+        <source>birds</source>
+        <comment>the check of birds</comment>
+        <translation>aves</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation>termo</translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation>puesto</translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>figures</comment>
+        <translation>más …</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which page of how many</comment>
+        <translation>%1 de %2</translation>
     </message>
 </context>
 <context>
@@ -4006,6 +5793,179 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>bathside::ui::PeoplePage</name>
+    <message>
+        <source>back</source>
+        <translation>volver</translation>
+    </message>
+    <message>
+        <source>new PIN …</source>
+        <translation>PIN nuevo …</translation>
+    </message>
+    <message>
+        <source>set a PIN …</source>
+        <translation>poner un PIN …</translation>
+    </message>
+    <message>
+        <source>another role …</source>
+        <translation>otra función …</translation>
+    </message>
+    <message>
+        <source>is back …</source>
+        <translation>ha vuelto …</translation>
+    </message>
+    <message>
+        <source>works here no more …</source>
+        <translation>ya no trabaja aquí …</translation>
+    </message>
+    <message>
+        <source>Initials of the person</source>
+        <translation>Iniciales de la persona</translation>
+    </message>
+    <message>
+        <source>Initials of the shift lead</source>
+        <translation>Iniciales del encargado</translation>
+    </message>
+    <message>
+        <source>%1 is on the list already.</source>
+        <translation>%1 ya está en la lista.</translation>
+    </message>
+    <message>
+        <source>Name of %1</source>
+        <translation>Nombre de %1</translation>
+    </message>
+    <message>
+        <source>the first on the list is one</source>
+        <translation>el primero de la lista lo es</translation>
+    </message>
+    <message>
+        <source>%1: which role?</source>
+        <translation>%1: ¿qué función?</translation>
+    </message>
+    <message>
+        <source>%1 works here no more.</source>
+        <translation>%1 ya no trabaja aquí.</translation>
+    </message>
+    <message>
+        <source>%1 is listed as %2.</source>
+        <comment>name, role</comment>
+        <translation>%1 figura como %2.</translation>
+    </message>
+    <message>
+        <source>I know the old one …</source>
+        <translation>sé el anterior …</translation>
+    </message>
+    <message>
+        <source>forgotten …</source>
+        <translation>olvidado …</translation>
+    </message>
+    <message>
+        <source>a shift lead signs</source>
+        <translation>firma un encargado</translation>
+    </message>
+    <message>
+        <source>A new PIN for %1</source>
+        <translation>Un PIN nuevo para %1</translation>
+    </message>
+    <message>
+        <source>The old PIN.</source>
+        <translation>El PIN anterior.</translation>
+    </message>
+    <message>
+        <source>%1 sets a new PIN.</source>
+        <translation>%1 pone un PIN nuevo.</translation>
+    </message>
+    <message>
+        <source>New PIN of %1</source>
+        <translation>PIN nuevo de %1</translation>
+    </message>
+    <message>
+        <source>4 to 8 digits, not all the same and not in a row. Nobody else may see it.</source>
+        <translation>De 4 a 8 cifras, ni todas iguales ni seguidas. Que nadie más lo vea.</translation>
+    </message>
+    <message>
+        <source>New PIN of %1, once more</source>
+        <translation>PIN nuevo de %1, otra vez</translation>
+    </message>
+    <message>
+        <source>The same digits again, so that no slip of the finger locks you out.</source>
+        <translation>Las mismas cifras otra vez, para que un desliz del dedo no le deje fuera.</translation>
+    </message>
+    <message>
+        <source>The two were not the same. Type a new PIN again.</source>
+        <translation>No eran iguales. Escriba otra vez un PIN nuevo.</translation>
+    </message>
+    <message>
+        <source>The PIN could not be written beside the record. The one before still holds; see whether the disk is full.</source>
+        <translation>No se pudo guardar el PIN junto al registro. Sigue valiendo el anterior; mire si el disco está lleno.</translation>
+    </message>
+    <message>
+        <source>%1 has a new PIN.</source>
+        <translation>%1 tiene un PIN nuevo.</translation>
+    </message>
+    <message>
+        <source>works here no more</source>
+        <translation>ya no trabaja aquí</translation>
+    </message>
+    <message>
+        <source>%1, no PIN</source>
+        <comment>role</comment>
+        <translation>%1, sin PIN</translation>
+    </message>
+    <message>
+        <source>%1, has a PIN</source>
+        <comment>role</comment>
+        <translation>%1, con PIN</translation>
+    </message>
+    <message>
+        <source>%1, PIN lost: set a new one</source>
+        <comment>role</comment>
+        <translation>%1, PIN perdido: ponga otro</translation>
+    </message>
+    <message>
+        <source>set-up</source>
+        <translation>preparación</translation>
+    </message>
+    <message>
+        <source>add a person …</source>
+        <translation>añadir persona …</translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>more people</comment>
+        <translation>más …</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which page of how many</comment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>NOBODY IS LISTED</source>
+        <translation>NO HAY NADIE EN LA LISTA</translation>
+    </message>
+    <message>
+        <source>Everybody may do everything. The first on the list is a shift lead.</source>
+        <translation>Todos pueden hacerlo todo. El primero de la lista es un encargado.</translation>
+    </message>
+    <message>
+        <source>NOBODY CAN SIGN</source>
+        <translation>NADIE PUEDE FIRMAR</translation>
+    </message>
+    <message>
+        <source>A shift lead has to set a PIN: tap the name.</source>
+        <translation>Un encargado tiene que poner un PIN: toque el nombre.</translation>
+    </message>
+    <message>
+        <source>IN ORDER</source>
+        <translation>EN ORDEN</translation>
+    </message>
+    <message>
+        <source>A name is enough at the bench; a PIN is a signature.</source>
+        <translation>En el puesto basta el nombre; el PIN es una firma.</translation>
+    </message>
+</context>
+<context>
     <name>bathside::ui::PlanPage</name>
     <message>
         <source>The plan&apos;s sheet is saved</source>
@@ -4077,6 +6037,18 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>print</source>
         <translation>imprimir</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s sheet is on its way</source>
+        <translation>La hoja del plan va en camino</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s sheet is printed</source>
+        <translation>La hoja del plan está impresa</translation>
+    </message>
+    <message>
+        <source>printer</source>
+        <translation>impresora</translation>
     </message>
 </context>
 <context>
@@ -4307,6 +6279,161 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>bathside::ui::ReviewPage</name>
+    <message>
+        <source>Card version %1. %2</source>
+        <comment>number, meaning</comment>
+        <translation>Ficha, versión %1. %2</translation>
+    </message>
+    <message>
+        <source>The new card is approved; it holds from the next bag.</source>
+        <translation>La ficha nueva está aprobada; vale desde la próxima bolsa.</translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation>puesto</translation>
+    </message>
+    <message>
+        <source>all cases</source>
+        <translation>todos los casos</translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>more of the list or sheet</comment>
+        <translation>más …</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which page of how many</comment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>review …</source>
+        <translation>revisar …</translation>
+    </message>
+    <message>
+        <source>review again …</source>
+        <translation>revisar otra vez …</translation>
+    </message>
+    <message>
+        <source>decide on the bag …</source>
+        <translation>decidir sobre la bolsa …</translation>
+    </message>
+    <message>
+        <source>new card …</source>
+        <translation>ficha nueva …</translation>
+    </message>
+    <message>
+        <source>to be approved</source>
+        <translation>por aprobar</translation>
+    </message>
+    <message>
+        <source>approve …</source>
+        <translation>aprobar …</translation>
+    </message>
+    <message>
+        <source>ALL REVIEWED</source>
+        <translation>TODO REVISADO</translation>
+    </message>
+    <message>
+        <source>No limit was passed, and no bag is on hold.</source>
+        <translation>No se pasó ningún límite y no hay bolsas retenidas.</translation>
+    </message>
+    <message>
+        <source>Nothing waits for a shift lead.</source>
+        <translation>Nada espera a un encargado.</translation>
+    </message>
+    <message>
+        <source>NOBODY CAN SIGN</source>
+        <translation>NADIE PUEDE FIRMAR</translation>
+    </message>
+    <message>
+        <source>List a shift lead first: set-up, people.</source>
+        <translation>Primero anote a un encargado: preparación, personas.</translation>
+    </message>
+    <message>
+        <source>TO REVIEW</source>
+        <translation>POR REVISAR</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n case(s) wait for a shift lead, the worst first.</source>
+        <translation>
+            <numerusform>%n caso espera a un encargado.</numerusform>
+            <numerusform>%n casos esperan a un encargado, el peor primero.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Passed by</source>
+        <translation>Pasado por</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>On duty</source>
+        <translation>De turno</translation>
+    </message>
+    <message>
+        <source>On hold because</source>
+        <translation>Retenida por</translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>Bag</source>
+        <translation>Bolsa</translation>
+    </message>
+    <message>
+        <source>%1, taken down</source>
+        <translation>%1, retirada</translation>
+    </message>
+    <message>
+        <source>Birds touched</source>
+        <translation>Aves afectadas</translation>
+    </message>
+    <message>
+        <source>none: it never hung on a line</source>
+        <translation>ninguna: nunca colgó en una línea</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>a shift before; its bag and steps are on the record page</source>
+        <translation>un turno anterior; su bolsa y sus pasos están en la página del registro</translation>
+    </message>
+    <message>
+        <source>Cause</source>
+        <translation>Causa</translation>
+    </message>
+    <message>
+        <source>Action</source>
+        <translation>Medida</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <translation>Firmado</translation>
+    </message>
+    <message>
+        <source>%1, %2. %3</source>
+        <comment>name, time, meaning</comment>
+        <translation>%1, %2. %3</translation>
+    </message>
+    <message>
+        <source>%1 becomes %2</source>
+        <comment>value, new value</comment>
+        <translation>%1 pasa a %2</translation>
+    </message>
+    <message>
+        <source>Card version %1 would take the place of version %2. What changes:</source>
+        <translation>La ficha, versión %1, sustituiría a la versión %2. Qué cambia:</translation>
+    </message>
+</context>
+<context>
     <name>bathside::ui::SetUpPage</name>
     <message>
         <source>ok</source>
@@ -4401,10 +6528,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>con una tarjeta bancaria</translation>
     </message>
     <message>
-        <source>The screen</source>
-        <translation>La pantalla</translation>
-    </message>
-    <message>
         <source>bench</source>
         <translation>mesa</translation>
     </message>
@@ -4434,10 +6557,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>de turno</translation>
     </message>
     <message>
-        <source>screen …</source>
-        <translation>pantalla …</translation>
-    </message>
-    <message>
         <source>more …</source>
         <comment>more checks</comment>
         <translation>más …</translation>
@@ -4449,6 +6568,38 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>who?</source>
         <translation>¿quién?</translation>
+    </message>
+    <message>
+        <source>labels …</source>
+        <translation>etiquetas …</translation>
+    </message>
+    <message>
+        <source>printers and paper</source>
+        <translation>impresoras y papel</translation>
+    </message>
+    <message>
+        <source>thermometers …</source>
+        <translation>termómetros …</translation>
+    </message>
+    <message>
+        <source>and the bath</source>
+        <translation>y el baño</translation>
+    </message>
+    <message>
+        <source>people …</source>
+        <translation>personas …</translation>
+    </message>
+    <message>
+        <source>roles and PINs</source>
+        <translation>funciones y PIN</translation>
+    </message>
+    <message>
+        <source>The station</source>
+        <translation>El puesto</translation>
+    </message>
+    <message>
+        <source>station …</source>
+        <translation>puesto …</translation>
     </message>
 </context>
 <context>
@@ -4623,6 +6774,77 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>reckoning</source>
         <translation>cuentas</translation>
+    </message>
+    <message>
+        <source>Which of these?</source>
+        <translation>¿Cuál de estos?</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::ThermometersPage</name>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Guardado: %1</translation>
+    </message>
+    <message>
+        <source>No pull of this shift shows yet how good these figures are.</source>
+        <translation>Ninguna tanda de este turno muestra aún si estas cifras son buenas.</translation>
+    </message>
+    <message>
+        <source>No thermometer is described. Readings by hand are taken, undecided at best.</source>
+        <translation>No hay termómetro descrito. Se toman lecturas a mano, indecisas como mucho.</translation>
+    </message>
+    <message>
+        <source>A thermometer is not calibrated, or overdue: do not trust it alone.</source>
+        <translation>Un termómetro está sin calibrar o vencido: no se fíe solo de él.</translation>
+    </message>
+    <message>
+        <source>Every thermometer in use has a calibration that holds.</source>
+        <translation>Todo termómetro en uso tiene una calibración vigente.</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>volver</translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>more thermometers</comment>
+        <translation>más …</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which page of how many</comment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>add …</source>
+        <translation>añadir …</translation>
+    </message>
+    <message>
+        <source>change …</source>
+        <translation>cambiar …</translation>
+    </message>
+    <message>
+        <source>certificate …</source>
+        <translation>certificado …</translation>
+    </message>
+    <message>
+        <source>not saved</source>
+        <translation>sin guardar</translation>
+    </message>
+    <message>
+        <source>forecast</source>
+        <translation>previsión</translation>
+    </message>
+    <message>
+        <source>all of it</source>
+        <comment>the whole of a chart</comment>
+        <translation>todo</translation>
+    </message>
+    <message>
+        <source>save</source>
+        <comment>a picture of the chart</comment>
+        <translation>guardar</translation>
     </message>
 </context>
 <context>

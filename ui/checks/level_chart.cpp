@@ -1,5 +1,7 @@
 #include "ui/checks/level_chart.h"
 
+#include <QDate>
+#include <QLocale>
 #include <QPainter>
 #include <algorithm>
 
