@@ -97,6 +97,11 @@ std::optional<Head> headFrom(std::string_view text)
     return head;
 }
 
+std::optional<std::string> keyOf(const VerifyOrder& order)
+{
+    return order.key.empty() ? std::nullopt : std::optional(order.key);
+}
+
 bool isDatabase(const std::string& file)
 {
     std::ifstream in(file, std::ios::binary);
@@ -113,7 +118,7 @@ Result<Answer, Unusable> verifyDatabase(const VerifyOrder& order, std::vector<He
         opened = store::TrailDb::open(order.file, store::Mode::Salvage);
     if (!opened)
         return failure(unusable(order.file, opened.error()));
-    const store::Soundness found = store::check(**opened, std::move(witnesses));
+    const store::Soundness found = store::check(**opened, std::move(witnesses), keyOf(order));
     Answer answer{found.chain, {}};
     if (!found.pages.empty())
         answer.also = "damaged pages: " + found.pages;
@@ -160,7 +165,7 @@ Result<Answer, Unusable> verifyLines(const VerifyOrder& order, std::vector<Head>
                 Unusable{order.file, "", "no permission", "a file that this user may open"});
     }
     std::istream& in = order.file == "-" ? terminal.in : file;
-    ExportVerifier verifier(std::move(manifest), std::move(witnesses));
+    ExportVerifier verifier(std::move(manifest), std::move(witnesses), keyOf(order));
     std::array<char, 64UL * 1024> piece{};
     while (in.read(piece.data(), piece.size()), in.gcount() > 0)
         verifier.add({piece.data(), static_cast<std::size_t>(in.gcount())});
@@ -181,6 +186,8 @@ Exit verifyVerb(const VerifyOrder& order, Terminal& terminal)
                           {"--head", "", order.head, "seq:hash, the hash as 64 hex digits"});
         witnesses.push_back(*head);
     }
+    if (!order.key.empty() && !hashFromHex(order.key))
+        return refuse(terminal, {"--key", "", order.key, "64 lower-case hex digits"});
     const auto answer = isDatabase(order.file) ? verifyDatabase(order, witnesses)
                                                : verifyLines(order, witnesses, terminal);
     if (!answer)
@@ -197,6 +204,7 @@ void addVerify(CLI::App& app, Call& call)
                      "A trail no station holds open, or events.jsonl; - is standard input (lines)")
         ->required();
     verb->add_option("--head", order->head, "A head that was kept elsewhere, as seq:hash");
+    verb->add_option("--key", order->key, "The public key of the seals, as it was written down");
     verb->add_flag("--json", order->json, "Print one JSON object");
     verb->footer("Exit: 0 sound, 1 not sound, 2 unusable input.");
     verb->callback([order, &call] {

@@ -8,9 +8,11 @@ namespace {
 // The longest line worth keeping; a longer one is no entry.
 constexpr std::size_t kLongestLine = std::size_t(16) * 1024 * 1024;
 
-Expectation expectationFrom(const std::optional<Manifest>& manifest, std::vector<Head> witnesses)
+Expectation expectationFrom(const std::optional<Manifest>& manifest, std::vector<Head> witnesses,
+                            std::optional<std::string> key)
 {
     Expectation expected;
+    expected.key = std::move(key);
     expected.witnesses = std::move(witnesses);
     if (!manifest)
         return expected;
@@ -24,8 +26,10 @@ Expectation expectationFrom(const std::optional<Manifest>& manifest, std::vector
 
 }  // namespace
 
-ExportVerifier::ExportVerifier(std::optional<Manifest> manifest, std::vector<Head> witnesses)
-    : m_manifest(std::move(manifest)), m_verifier(expectationFrom(m_manifest, std::move(witnesses)))
+ExportVerifier::ExportVerifier(std::optional<Manifest> manifest, std::vector<Head> witnesses,
+                               std::optional<std::string> key)
+    : m_manifest(std::move(manifest)),
+      m_verifier(expectationFrom(m_manifest, std::move(witnesses), std::move(key)))
 {
 }
 

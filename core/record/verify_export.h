@@ -25,9 +25,11 @@ struct ExportVerification {
 
 class ExportVerifier {
 public:
-    /// `witnesses`: heads kept elsewhere, besides the manifest's.
+    /// `witnesses`: heads kept elsewhere, besides the manifest's; `key`: the public key of the
+    /// seals.
     explicit ExportVerifier(std::optional<Manifest> manifest = std::nullopt,
-                            std::vector<Head> witnesses = {});
+                            std::vector<Head> witnesses = {},
+                            std::optional<std::string> key = std::nullopt);
 
     void add(std::string_view bytes);
     [[nodiscard]] ExportVerification finish();

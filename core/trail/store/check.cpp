@@ -41,7 +41,7 @@ Result<Verification, StoreTrouble> verifyChain(const TrailDb& trail, std::vector
     return verifier.finish();
 }
 
-Soundness check(const TrailDb& trail, std::vector<Head> witnesses)
+Soundness check(const TrailDb& trail, std::vector<Head> witnesses, std::optional<std::string> key)
 {
     Soundness found;
     const auto pages = trail.connection().value("PRAGMA quick_check(1)");
@@ -49,7 +49,9 @@ Soundness check(const TrailDb& trail, std::vector<Head> witnesses)
         found.trouble = pages.error();
     else if (pages->toString() != QStringLiteral("ok"))
         found.pages = pages->toString().toStdString();
-    Verifier verifier(expectation(trail, std::move(witnesses)));
+    Expectation expected = expectation(trail, std::move(witnesses));
+    expected.key = std::move(key);
+    Verifier verifier(std::move(expected));
     if (const auto done = follow(trail, verifier); !done)
         found.trouble = done.error();
     found.chain = verifier.finish();

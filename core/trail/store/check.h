@@ -23,6 +23,8 @@ struct Soundness {
 [[nodiscard]] Result<Verification, StoreTrouble> verifyChain(const TrailDb& trail,
                                                              std::vector<Head> witnesses = {});
 
-[[nodiscard]] Soundness check(const TrailDb& trail, std::vector<Head> witnesses = {});
+/// `key`: the public key of the seals, where it is known from elsewhere.
+[[nodiscard]] Soundness check(const TrailDb& trail, std::vector<Head> witnesses = {},
+                              std::optional<std::string> key = std::nullopt);
 
 }  // namespace bathside::store
