@@ -9,6 +9,7 @@
 #include "ui/checks/vessel_view.h"
 #include "ui/controls/banner.h"
 #include "ui/controls/grid.h"
+#include "ui/controls/tap_button.h"
 #include "ui/frame/frame.h"
 #include "ui/text/refusals.h"
 #include "ui/theme/theme.h"

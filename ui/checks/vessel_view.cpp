@@ -90,8 +90,10 @@ void VesselView::describe()
 {
     if (vesselNow().empty())
         return;
-    if (m_draft.vessel != vesselNow())
-        m_draft = {.vessel = vesselNow()};
+    if (m_draft.vessel != vesselNow()) {
+        m_draft = {};
+        m_draft.vessel = vesselNow();
+    }
     askVessel(context(), m_draft);
 }
 
