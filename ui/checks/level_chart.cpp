@@ -18,8 +18,10 @@ QString litresText(double litres) { return figure(litres, 1, QStringLiteral("L")
 
 QString dateText(WallTime at, const std::string& zone)
 {
-    return QLocale().toString(QDate(std::chrono::year_month_day(localDay(at, zone))),
-                              QLocale::ShortFormat);
+    const std::chrono::year_month_day day(localDay(at, zone));
+    const QDate date(static_cast<int>(day.year()), static_cast<int>(unsigned(day.month())),
+                     static_cast<int>(unsigned(day.day())));
+    return QLocale().toString(date, QLocale::ShortFormat);
 }
 
 double heightAt(const QRectF& room, const LevelSeries& levels, double litres)
