@@ -19,6 +19,7 @@ namespace {
 
 using namespace std::chrono_literals;
 
+constexpr double kActionMm = 26;  // a word, and a reason under it
 constexpr double kNoticeMm = 11, kAfterMm = 1.5, kChartShare = 0.4;
 constexpr auto kRefusalShown = 6s;
 
@@ -177,7 +178,7 @@ void ChecksPage::place()
     const int top = metrics.ceilPx(kNoticeMm + kAfterMm);
     m_ask->setGeometry(m_ask->room() == AskPane::Room::Page ? rect()
                                                             : rect().adjusted(0, top, 0, 0));
-    const int actions = height() - bar - gap - metrics.ceilPx(Metrics::kPrimary),
+    const int actions = height() - bar - gap - metrics.ceilPx(kActionMm),
               chart = static_cast<int>(kChartShare * width());
     const QRect middle(0, top, width(), actions - gap - top);
     const bool isVessel = m_view == View::Vessel;
@@ -243,7 +244,7 @@ void ChecksPage::renderActions()
         row.append(target);
     }
     const Metrics& metrics = theme().metrics();
-    const int high = metrics.ceilPx(Metrics::kPrimary), bar = metrics.ceilPx(Metrics::kMinimum);
+    const int high = metrics.ceilPx(kActionMm), bar = metrics.ceilPx(Metrics::kMinimum);
     placeRow(row, QRect(0, height() - bar - metrics.gapPx() - high, width(), high));
 }
 
