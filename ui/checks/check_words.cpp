@@ -36,7 +36,7 @@ QString verdictText(const JudgedDose& judged)
 
 QString touchedText(std::int64_t birds)
 {
-    return CheckText::tr("%n bird(s) were done since a good check.", nullptr,
+    return CheckText::tr("%Ln bird(s) were done since a good check.", nullptr,
                          static_cast<int>(birds));
 }
 
@@ -105,7 +105,7 @@ CheckSheet sheetOf(const InjectorCase& check, std::int64_t touched)
             {CheckText::tr("the mean lies in"), rangeText(*errors.interval, 4, kMillilitres)});
     if (failed)
         sheet.fields.append({CheckText::tr("when recorded"),
-                             CheckText::tr("A deviation: %n bird(s) were done since a good check.",
+                             CheckText::tr("A deviation: %Ln bird(s) were done since a good check.",
                                            nullptr, static_cast<int>(touched))});
     sheet.fields.append({CheckText::tr("limits from"),
                          CheckText::tr("Common practice. The label and the site go first.")});
@@ -171,7 +171,7 @@ Role roleOf(CoverageVerdict verdict)
 
 QString neededText(const std::optional<int>& birds)
 {
-    return birds ? CheckText::tr("%n bird(s)", "to look at", *birds)
+    return birds ? CheckText::tr("%Ln bird(s)", "to look at", *birds)
                  : CheckText::tr("more than a million birds");
 }
 

@@ -19,6 +19,7 @@ namespace {
 
 using namespace std::chrono_literals;
 
+constexpr double kActionMm = 26;  // a word, and a reason under it
 constexpr double kNoticeMm = 11, kAfterMm = 1.5, kChartShare = 0.4;
 constexpr auto kRefusalShown = 6s;
 
@@ -177,17 +178,16 @@ void ChecksPage::place()
     const int top = metrics.ceilPx(kNoticeMm + kAfterMm);
     m_ask->setGeometry(m_ask->room() == AskPane::Room::Page ? rect()
                                                             : rect().adjusted(0, top, 0, 0));
-    const int actions = height() - 2 * bar - gap, chart = static_cast<int>(kChartShare * width());
+    const int actions = height() - bar - gap - metrics.ceilPx(kActionMm),
+              chart = static_cast<int>(kChartShare * width());
     const QRect middle(0, top, width(), actions - gap - top);
     const bool isVessel = m_view == View::Vessel;
     m_chart->setGeometry(middle.left(), middle.top(), chart - gap, middle.height());
     m_sheet->setGeometry(isVessel ? middle.adjusted(chart, 0, 0, 0) : middle);
-    placeRow({m_actions.begin(), m_actions.end()}, actions);
 }
 
-void ChecksPage::placeRow(const QList<TapButton*>& targets, int top)
+void ChecksPage::placeRow(const QList<TapButton*>& targets, const QRect& row)
 {
-    const QRect row(0, top, width(), theme().metrics().ceilPx(Metrics::kMinimum));
     const GridShape shape{static_cast<int>(targets.size()), 1};
     for (int i = 0; i < targets.size(); ++i)
         targets.at(i)->setGeometry(cellOf(row, shape, i));
@@ -243,8 +243,9 @@ void ChecksPage::renderActions()
         target->setReason(action.reason);
         row.append(target);
     }
-    placeRow(row, height() - 2 * theme().metrics().ceilPx(Metrics::kMinimum) -
-                      theme().metrics().gapPx());
+    const Metrics& metrics = theme().metrics();
+    const int high = metrics.ceilPx(kActionMm), bar = metrics.ceilPx(Metrics::kMinimum);
+    placeRow(row, QRect(0, height() - bar - metrics.gapPx() - high, width(), high));
 }
 
 void ChecksPage::renderBar()
@@ -273,7 +274,8 @@ void ChecksPage::renderBar()
     QList<TapButton*> row{m_bench, m_injector, m_birds, m_vessel};
     if (turns)
         row.append(m_more);
-    placeRow(row, height() - theme().metrics().ceilPx(Metrics::kMinimum));
+    const int bar = theme().metrics().ceilPx(Metrics::kMinimum);
+    placeRow(row, QRect(0, height() - bar, width(), bar));
 }
 
 }  // namespace bathside::ui

@@ -51,7 +51,7 @@ private:
     [[nodiscard]] CheckView& view() const;
 
     void place();
-    void placeRow(const QList<TapButton*>& targets, int top);
+    void placeRow(const QList<TapButton*>& targets, const QRect& row);
     void render();
     void renderActions();
     void renderBar();

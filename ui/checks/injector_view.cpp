@@ -69,7 +69,7 @@ QList<CheckAction> InjectorView::actions()
             birdsAction(),
             {.place = QStringLiteral("checks.set"),
              .word = InjectorText::tr("set …", "liquid, dose"),
-             .line = liquidText(m_weighed.liquid),
+             .line = InjectorText::tr("liquid, dose"),
              .press = [this](const AnswerTap&) { askSettings(); }},
             {.place = QStringLiteral("checks.weigh"),
              .word = InjectorText::tr("weigh …"),
