@@ -543,13 +543,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>The dose is right, but only just: measure more shots to be sure.</source>
         <translation type="unfinished"></translation>
     </message>
-    <message numerus="yes">
-        <source>%n bird(s) were done since a good check.</source>
-        <translation>
-            <numerusform>%n bird were done since a good check.</numerusform>
-            <numerusform>%n birds were done since a good check.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>%1 to %2</source>
         <comment>from one figure to another</comment>
@@ -608,13 +601,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>when recorded</source>
         <translation type="unfinished"></translation>
     </message>
-    <message numerus="yes">
-        <source>A deviation: %n bird(s) were done since a good check.</source>
-        <translation>
-            <numerusform>A deviation: %n bird were done since a good check.</numerusform>
-            <numerusform>A deviation: %n birds were done since a good check.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>limits from</source>
         <translation type="unfinished"></translation>
@@ -663,14 +649,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>Missed: fewer than %1 of the birds have it well.</source>
         <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>%n bird(s)</source>
-        <comment>to look at</comment>
-        <translation>
-            <numerusform>%n bird</numerusform>
-            <numerusform>%n birds</numerusform>
-        </translation>
     </message>
     <message>
         <source>more than a million birds</source>
@@ -732,6 +710,28 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>target from</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln bird(s) were done since a good check.</source>
+        <translation>
+            <numerusform>%Ln bird were done since a good check.</numerusform>
+            <numerusform>%Ln birds were done since a good check.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>A deviation: %Ln bird(s) were done since a good check.</source>
+        <translation>
+            <numerusform>A deviation: %Ln bird were done since a good check.</numerusform>
+            <numerusform>A deviation: %Ln birds were done since a good check.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln bird(s)</source>
+        <comment>to look at</comment>
+        <translation>
+            <numerusform>%Ln bird</numerusform>
+            <numerusform>%Ln birds</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1474,6 +1474,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>Which dose is set?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>liquid, dose</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

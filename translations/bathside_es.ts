@@ -543,13 +543,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>The dose is right, but only just: measure more shots to be sure.</source>
         <translation>La dosis es correcta, pero por poco: mida más disparos para estar seguro.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n bird(s) were done since a good check.</source>
-        <translation>
-            <numerusform>%n ave se vacunó desde una comprobación buena.</numerusform>
-            <numerusform>%n aves se vacunaron desde una comprobación buena.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>%1 to %2</source>
         <comment>from one figure to another</comment>
@@ -608,13 +601,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>when recorded</source>
         <translation>al anotar</translation>
     </message>
-    <message numerus="yes">
-        <source>A deviation: %n bird(s) were done since a good check.</source>
-        <translation>
-            <numerusform>Una desviación: %n ave se vacunó desde una comprobación buena.</numerusform>
-            <numerusform>Una desviación: %n aves se vacunaron desde una comprobación buena.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>limits from</source>
         <translation>límites según</translation>
@@ -663,14 +649,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>Missed: fewer than %1 of the birds have it well.</source>
         <translation>No se alcanza: menos del %1 de las aves la tiene bien.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n bird(s)</source>
-        <comment>to look at</comment>
-        <translation>
-            <numerusform>%n ave</numerusform>
-            <numerusform>%n aves</numerusform>
-        </translation>
     </message>
     <message>
         <source>more than a million birds</source>
@@ -732,6 +710,28 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>target from</source>
         <translation>objetivo según</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln bird(s) were done since a good check.</source>
+        <translation>
+            <numerusform>%Ln ave se vacunó desde una comprobación buena.</numerusform>
+            <numerusform>%Ln aves se vacunaron desde una comprobación buena.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>A deviation: %Ln bird(s) were done since a good check.</source>
+        <translation>
+            <numerusform>Una desviación: %Ln ave se vacunó desde una comprobación buena.</numerusform>
+            <numerusform>Una desviación: %Ln aves se vacunaron desde una comprobación buena.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln bird(s)</source>
+        <comment>to look at</comment>
+        <translation>
+            <numerusform>%Ln ave</numerusform>
+            <numerusform>%Ln aves</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1475,6 +1475,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>Which dose is set?</source>
         <translation>¿Qué dosis está ajustada?</translation>
+    </message>
+    <message>
+        <source>liquid, dose</source>
+        <translation>líquido, dosis</translation>
     </message>
 </context>
 <context>
