@@ -256,21 +256,19 @@ struct CodeScanned { std::string text;
 #undef BATHSIDE_FACT
 // clang-format on
 
-using AnyFact =
-    std::variant<StationStarted, StationStopped, ClockStepped, ClockChecked, StoreFailed,
-                 StoreRecovered, SoundProven, SoundLost, SoundFound, CardAdopted, ProbeDescribed,
-                 ShiftOpened, ShiftClosed, DutyTaken, CheckRecorded, CheckOverridden, ReadingTaken,
-                 BathChanged, BagStarted, BagInspected, DiluentDrawn, BagMixed, BagHung, BagSwirled,
-                 BagHeld, BagReleased, BagDown, AmpouleOut, AmpouleInBath, AmpouleOpened,
-                 AmpouleInDiluent, AmpouleRinsed, AmpouleBagged, AmpouleLost, CaneExposed,
-                 PullPlanned, BirdsCounted, NeedleChanged, LineStopped, LineGoing, DoseChecked,
-                 DeviationFound, Rejudged, AlarmRaised, AlarmSounded, AlarmHeard, AlarmEnded,
-                 FactCorrected, FactTakenBack, QuestionAnswered, NoteMade, TapRefused, CodeScanned,
-                 LinePlanned, StoreReceived, StoreMoved, StoreCounted, StoreDiscarded,
-                 LotQuarantined, LotReleased, LotAllowed, LotChosen, StoreCarried, BirdsChecked,
-                 VesselDescribed, VesselDipped, PersonListed, PinSet, PinRefused, RecordSigned,
-                 DeviationReviewed, ReviewCarried, NoteCommented, CardApproved, DaySealed,
-                 SealWitnessed, BackupMade>;
+using AnyFact = std::variant<
+    StationStarted, StationStopped, ClockStepped, ClockChecked, StoreFailed, StoreRecovered,
+    SoundProven, SoundLost, SoundFound, CardAdopted, ProbeDescribed, ShiftOpened, ShiftClosed,
+    DutyTaken, CheckRecorded, CheckOverridden, ReadingTaken, BathChanged, BagStarted, BagInspected,
+    DiluentDrawn, BagMixed, BagHung, BagSwirled, BagHeld, BagReleased, BagDown, AmpouleOut,
+    AmpouleInBath, AmpouleOpened, AmpouleInDiluent, AmpouleRinsed, AmpouleBagged, AmpouleLost,
+    CaneExposed, PullPlanned, BirdsCounted, NeedleChanged, LineStopped, LineGoing, DoseChecked,
+    DeviationFound, Rejudged, AlarmRaised, AlarmSounded, AlarmHeard, AlarmEnded, FactCorrected,
+    FactTakenBack, QuestionAnswered, NoteMade, TapRefused, CodeScanned, LinePlanned, StoreReceived,
+    StoreMoved, StoreCounted, StoreDiscarded, LotQuarantined, LotReleased, LotAllowed, LotChosen,
+    StoreCarried, BirdsChecked, VesselDescribed, VesselDipped, PersonListed, PinSet, PinRefused,
+    RecordSigned, DeviationReviewed, ReviewCarried, NoteCommented, CardApproved, DaySealed,
+    SealWitnessed, BackupMade>;
 
 /// One of them. A variant like any other to `std::visit` and its kin; copied, moved and destroyed
 /// in facts.cpp, so that not every file has to build that for fifty types.
