@@ -63,7 +63,7 @@ struct Verification {
     Head head;                 // the last sound entry
     std::optional<Flaw> flaw;
     std::int64_t seals = 0;
-    std::optional<BadSeal> badSeal;
+    std::optional<BadSeal> badSeal{};
     friend bool operator==(const Verification&, const Verification&) = default;
 };
 
