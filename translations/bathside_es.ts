@@ -1401,7 +1401,7 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>quick form</source>
-        <translation>forma rápida</translation>
+        <translation>rápida</translation>
     </message>
     <message>
         <source>Measure first.</source>
@@ -1478,7 +1478,7 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>liquid, dose</source>
-        <translation>líquido, dosis</translation>
+        <translation>ajustes</translation>
     </message>
 </context>
 <context>
@@ -2023,7 +2023,7 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>checks</source>
-        <translation>comprobaciones</translation>
+        <translation>controles</translation>
     </message>
     <message>
         <source>review</source>
@@ -3716,11 +3716,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>diluent lot %1</source>
-        <translation>diluyente lote %1</translation>
+        <translation>diluyente %1</translation>
     </message>
     <message>
         <source>Expected: %1</source>
-        <translation>Se espera: %1</translation>
+        <translation>Toca: %1</translation>
     </message>
 </context>
 <context>
@@ -5547,7 +5547,7 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>blocked until a shift lead decides</source>
-        <translation>bloqueada hasta que decida un encargado</translation>
+        <translation>espera a un encargado</translation>
     </message>
     <message>
         <source>on hold</source>

@@ -87,6 +87,12 @@ bool ScanListener::isOurs(QObject* watched) const
 bool ScanListener::eventFilter(QObject* watched, QEvent* event)
 {
     const bool isPress = event->type() == QEvent::KeyPress;
+    const bool isTap =
+        event->type() == QEvent::MouseButtonPress || event->type() == QEvent::TouchBegin;
+    if (isTap && !m_delivering && !m_held.empty()) {  // a tap never overtakes what was typed before
+        m_wedge.giveUp();
+        deliver();
+    }
     if (m_delivering || (!isPress && event->type() != QEvent::KeyRelease) || !isOurs(watched))
         return false;
     const auto& key = *static_cast<QKeyEvent*>(event);
