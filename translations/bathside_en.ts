@@ -714,14 +714,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message numerus="yes">
         <source>%Ln bird(s) were done since a good check.</source>
         <translation>
-            <numerusform>%Ln bird were done since a good check.</numerusform>
+            <numerusform>%Ln bird was done since a good check.</numerusform>
             <numerusform>%Ln birds were done since a good check.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>A deviation: %Ln bird(s) were done since a good check.</source>
         <translation>
-            <numerusform>A deviation: %Ln bird were done since a good check.</numerusform>
+            <numerusform>A deviation: %Ln bird was done since a good check.</numerusform>
             <numerusform>A deviation: %Ln birds were done since a good check.</numerusform>
         </translation>
     </message>
@@ -6362,7 +6362,7 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message numerus="yes">
         <source>%n case(s) wait for a shift lead, the worst first.</source>
         <translation>
-            <numerusform>%n case wait for a shift lead, the worst first.</numerusform>
+            <numerusform>%n case waits for a shift lead, the worst first.</numerusform>
             <numerusform>%n cases wait for a shift lead, the worst first.</numerusform>
         </translation>
     </message>
