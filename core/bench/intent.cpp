@@ -6,7 +6,7 @@ namespace bathside {
 namespace {
 
 // In the order of `Intent`.
-constexpr std::array<std::string_view, std::variant_size_v<Intent>> kNames{"open-shift",
+constexpr std::array<std::string_view, std::variant_size_v<AnyIntent>> kNames{"open-shift",
                                                                            "close-shift",
                                                                            "duty",
                                                                            "check",
@@ -77,6 +77,12 @@ constexpr std::array<std::string_view, kSteps> kSteppedTo{"out-of-cryogen", "in-
                                                           "in-diluent",     "rinsed",  "in-bag"};
 
 }  // namespace
+
+Intent::Intent(const Intent&) = default;
+Intent::Intent(Intent&&) noexcept = default;
+Intent& Intent::operator=(const Intent&) = default;
+Intent& Intent::operator=(Intent&&) noexcept = default;
+Intent::~Intent() = default;
 
 std::string_view nameOf(const Intent& intent)
 {

@@ -109,7 +109,7 @@ struct NoteWitness { SealWitnessed seen; };
 struct NoteBackup { BackupMade made; };
 
 // clang-format on
-using Intent = std::variant<
+using AnyIntent = std::variant<
     OpenShift, CloseShift, TakeDuty, RecordCheck, OverrideCheck, TakeReading, ChangeWater, StartBag,
     InspectBag, DrawDiluent, MixBag, HangBag, SwirlBag, HoldBag, ReleaseBag, TakeBagDown, TakeOut,
     MoveOn, LoseAmpoule, ExposeCane, PlanPull, CountBirds, ChangeNeedle, StopLine, GoLine,
@@ -119,6 +119,16 @@ using Intent = std::variant<
     CountStock, DiscardStock, QuarantineLot, ReleaseLot, AllowLot, ChooseLot, CheckBirds,
     DescribeVessel, DipVessel, ListPerson, SetPin, RefusePin, Sign, ReviewDeviation, CommentNote,
     ApproveCard, NoteSealed, NoteWitness, NoteBackup>;
+
+/// One of them, as `Fact` is one of the facts: copied, moved and destroyed in intent.cpp.
+struct Intent : AnyIntent {
+    using AnyIntent::AnyIntent;
+    Intent(const Intent&);
+    Intent(Intent&&) noexcept;
+    Intent& operator=(const Intent&);
+    Intent& operator=(Intent&&) noexcept;
+    ~Intent();
+};
 
 /// The intent's word, as scripts and refused taps write it.
 [[nodiscard]] std::string_view nameOf(const Intent& intent);
