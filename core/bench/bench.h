@@ -188,6 +188,12 @@ struct ExposedCane {
     Moment moment;
 };
 
+/// The stretch of the record from which a chart's limits come, both ends included.
+struct Baseline {
+    Seq from = 0;
+    Seq to = 0;
+};
+
 struct Bench {
     // the station
     Stamp last;  // of the last event
@@ -232,9 +238,10 @@ struct Bench {
     std::map<VesselId, VesselLog> vessels;
     People people;
     Reviews reviews;
-    std::set<CardHash> approved;     // by a shift lead's signature
-    std::optional<Seq> sealed;       // the last seal
-    std::optional<Moment> backedUp;  // the last copy
+    std::set<CardHash> approved;                // by a shift lead's signature
+    std::optional<Seq> sealed;                  // the last seal
+    std::optional<Moment> backedUp;             // the last copy
+    std::map<std::string, Baseline> baselines;  // by chart, as a lead chose them
 
     // judgements, alarms, questions
     std::map<JudgementKey, Judgement> judgements;  // deviations that stand

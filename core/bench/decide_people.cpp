@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/bench/decide_rows.h"
+#include "core/stores/intake.h"
 
 namespace bathside::rows {
 namespace {
@@ -163,10 +164,24 @@ Decision on(const Context& now, const ApproveCard& meant)
     return facts(CardApproved{meant.card}, RecordSigned{Meaning::Approved, {}, {}});
 }
 
+Decision on(const Context& now, const ChooseBaseline& meant)
+{
+    const BaselineChosen& chosen = meant.as;
+    if (!isPlainName(chosen.chart))
+        return refuse(RefusalCode::BadValue, {}, "chart");
+    if (chosen.from < 1 || chosen.to < chosen.from || chosen.to > now.bench.lastSeq)
+        return refuse(RefusalCode::OutOfRange, {}, "baseline");
+    if (const auto no = unprovenFor(now.bench, meant.by, Act::Approve))
+        return failure(*no);
+    return facts(chosen, RecordSigned{Meaning::Approved, {}, {}});
+}
+
 Decision on(const Context&, const NoteSealed& meant) { return facts(meant.seal); }
 
 Decision on(const Context&, const NoteWitness& meant) { return facts(meant.seen); }
 
 Decision on(const Context&, const NoteBackup& meant) { return facts(meant.made); }
+
+Decision on(const Context&, const NoteContinued& meant) { return facts(meant.from); }
 
 }  // namespace bathside::rows

@@ -45,6 +45,7 @@ Decision on(const Context&, const ListPerson&);     Decision on(const Context&, 
 Decision on(const Context&, const RefusePin&);      Decision on(const Context&, const Sign&);
 Decision on(const Context&, const ReviewDeviation&);
 Decision on(const Context&, const CommentNote&);    Decision on(const Context&, const ApproveCard&);
+Decision on(const Context&, const ChooseBaseline&);
 
 // decide_vessel.cpp
 Decision on(const Context&, const DescribeVessel&); Decision on(const Context&, const DipVessel&);
@@ -66,7 +67,7 @@ Decision on(const Context&, const LoseSound&);      Decision on(const Context&, 
 Decision on(const Context&, const NoteStoreFailure&);
 Decision on(const Context&, const NoteStoreRecovery&);
 Decision on(const Context&, const NoteSealed&);     Decision on(const Context&, const NoteWitness&);
-Decision on(const Context&, const NoteBackup&);
+Decision on(const Context&, const NoteBackup&);     Decision on(const Context&, const NoteContinued&);
 // clang-format on
 
 [[nodiscard]] inline std::unexpected<Refusal> refuse(RefusalCode code, Subject subject = {},

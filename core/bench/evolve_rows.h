@@ -18,6 +18,8 @@ void on(Bench&, const Event&, const CardAdopted&);      void on(Bench&, const Ev
 void on(Bench&, const Event&, const VesselDescribed&);  void on(Bench&, const Event&, const VesselDipped&);
 void on(Bench&, const Event&, const CardApproved&);     void on(Bench&, const Event&, const DaySealed&);
 void on(Bench&, const Event&, const BackupMade&);
+void on(Bench&, const Event&, const BaselineChosen&);
+inline void on(Bench&, const Event&, const TrailContinued&) {}
 
 // evolve_shift.cpp
 void on(Bench&, const Event&, const ShiftOpened&);      void on(Bench&, const Event&, const ShiftClosed&);

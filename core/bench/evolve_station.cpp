@@ -100,6 +100,11 @@ void on(Bench& bench, const Event&, const CardApproved& fact)
 
 void on(Bench& bench, const Event& event, const DaySealed&) { bench.sealed = event.seq; }
 
+void on(Bench& bench, const Event&, const BaselineChosen& fact)
+{
+    bench.baselines[fact.chart] = {fact.from, fact.to};
+}
+
 void on(Bench& bench, const Event& event, const BackupMade&) { bench.backedUp = momentOf(event); }
 
 }  // namespace bathside::folds

@@ -88,6 +88,7 @@ struct Sign { PersonId person; Meaning meaning{}; std::vector<Seq> of; std::stri
 struct ReviewDeviation { PersonId by; DeviationReviewed as; };
 struct CommentNote { PersonId by; NoteCommented as; };
 struct ApproveCard { PersonId by; CardHash card; };
+struct ChooseBaseline { PersonId by; BaselineChosen as; };
 
 // --- the program itself --------------------------------------------------------------------------------
 struct AdoptCard { std::string document; };
@@ -107,6 +108,7 @@ struct NoteStoreRecovery { std::int64_t merged = 0; std::string spool; };
 struct NoteSealed { DaySealed seal; };
 struct NoteWitness { SealWitnessed seen; };
 struct NoteBackup { BackupMade made; };
+struct NoteContinued { TrailContinued from; };
 
 // clang-format on
 using AnyIntent = std::variant<
@@ -118,7 +120,7 @@ using AnyIntent = std::variant<
     LoseSound, FindSound, NoteStoreFailure, NoteStoreRecovery, PlanLine, Receive, MoveStock,
     CountStock, DiscardStock, QuarantineLot, ReleaseLot, AllowLot, ChooseLot, CheckBirds,
     DescribeVessel, DipVessel, ListPerson, SetPin, RefusePin, Sign, ReviewDeviation, CommentNote,
-    ApproveCard, NoteSealed, NoteWitness, NoteBackup>;
+    ApproveCard, NoteSealed, NoteWitness, NoteBackup, ChooseBaseline, NoteContinued>;
 
 /// One of them, as `Fact` is one of the facts: copied, moved and destroyed in intent.cpp.
 struct Intent : AnyIntent {

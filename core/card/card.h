@@ -18,6 +18,7 @@
 #include "core/base/time.h"
 #include "core/base/units.h"
 #include "core/card/heat_rules.h"
+#include "core/card/live_cell_rules.h"
 #include "core/facts/words.h"
 
 namespace bathside {
@@ -142,6 +143,7 @@ public:
         StoreRules stores;
         PlanRules plan;
         HeatRules heat;
+        LiveCellRules liveCells;
         std::vector<Check> checks;
         std::vector<MicroLitres> bagVolumes;  // offered at start, smallest first
         MicroLitres dose, syringe, diluentDrawn;

@@ -239,6 +239,13 @@ struct SealWitnessed { std::int64_t count = 0; std::string head; bool agrees = f
 struct BackupMade { std::string place; std::int64_t count = 0; std::string head;
     BATHSIDE_FACT("backup.made", see("place", self.place); see("count", self.count); see("head", self.head);) };
 
+/// The stretch of the record from which a chart's limits come, both ends included.
+struct BaselineChosen { std::string chart; Seq from = 0; Seq to = 0;
+    BATHSIDE_FACT("baseline.chosen", see("chart", self.chart); see("from", self.from); see("to", self.to);) };
+/// The first event of a file that goes on where a damaged one, `file`, was still sound.
+struct TrailContinued { std::int64_t count = 0; std::string head; std::string file;
+    BATHSIDE_FACT("trail.continued", see("count", self.count); see("head", self.head); see("file", self.file);) };
+
 // --- mending and words -------------------------------------------------------------------------------
 struct FactCorrected { Seq seq = 0; std::string field; std::string value; std::string why;
     BATHSIDE_FACT("fact.corrected", see("seq", self.seq); see("field", self.field); see("value", self.value); see("why", self.why);) };
@@ -268,7 +275,7 @@ using AnyFact = std::variant<
     StoreMoved, StoreCounted, StoreDiscarded, LotQuarantined, LotReleased, LotAllowed, LotChosen,
     StoreCarried, BirdsChecked, VesselDescribed, VesselDipped, PersonListed, PinSet, PinRefused,
     RecordSigned, DeviationReviewed, ReviewCarried, NoteCommented, CardApproved, DaySealed,
-    SealWitnessed, BackupMade>;
+    SealWitnessed, BackupMade, BaselineChosen, TrailContinued>;
 
 /// One of them. A variant like any other to `std::visit` and its kin; copied, moved and destroyed
 /// in facts.cpp, so that not every file has to build that for fifty types.

@@ -41,12 +41,13 @@ State restored(const std::vector<Event>& carried, const std::vector<Event>& sinc
 const std::vector<std::string>& carriedKinds()
 {
     static const std::vector<std::string> kinds{
-        std::string(CardAdopted::kKind),   std::string(ProbeDescribed::kKind),
-        std::string(CardApproved::kKind),  std::string(PersonListed::kKind),
-        std::string(PinSet::kKind),        std::string(PinRefused::kKind),
-        std::string(RecordSigned::kKind),  std::string(VesselDescribed::kKind),
-        std::string(VesselDipped::kKind),  std::string(BackupMade::kKind),
-        std::string(FactTakenBack::kKind), std::string(FactCorrected::kKind)};
+        std::string(CardAdopted::kKind),    std::string(ProbeDescribed::kKind),
+        std::string(CardApproved::kKind),   std::string(PersonListed::kKind),
+        std::string(PinSet::kKind),         std::string(PinRefused::kKind),
+        std::string(RecordSigned::kKind),   std::string(VesselDescribed::kKind),
+        std::string(VesselDipped::kKind),   std::string(BackupMade::kKind),
+        std::string(BaselineChosen::kKind), std::string(FactTakenBack::kKind),
+        std::string(FactCorrected::kKind)};
     return kinds;
 }
 

@@ -83,6 +83,8 @@ namespace bathside::ui {
 [[nodiscard]] QString sentenceOf(const DaySealed& fact);
 [[nodiscard]] QString sentenceOf(const SealWitnessed& fact);
 [[nodiscard]] QString sentenceOf(const BackupMade& fact);
+[[nodiscard]] QString sentenceOf(const BaselineChosen& fact);
+[[nodiscard]] QString sentenceOf(const TrailContinued& fact);
 
 // Judgements, alarms, mending and words: fact_sentences_after.cpp
 [[nodiscard]] QString sentenceOf(const DeviationFound& fact);

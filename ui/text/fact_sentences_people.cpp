@@ -107,4 +107,16 @@ QString sentenceOf(const BackupMade& fact)
         .arg(fromCore(fact.place));
 }
 
+QString sentenceOf(const BaselineChosen& fact)
+{
+    return FactText::tr("The limits of the chart \"%1\" come from events %2 to %3.")
+        .arg(fromCore(fact.chart), number(fact.from), number(fact.to));
+}
+
+QString sentenceOf(const TrailContinued& fact)
+{
+    return FactText::tr("This record goes on where %1 was still sound, after %2 events.")
+        .arg(fromCore(fact.file), number(fact.count));
+}
+
 }  // namespace bathside::ui
