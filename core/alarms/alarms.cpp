@@ -15,7 +15,7 @@ void note(std::optional<BootTime>& nextChange, const std::optional<BootTime>& at
         nextChange = at;
 }
 
-Alarm made(const Course& course, Level level, BootTime now)
+Alarm made(const AlarmCourse& course, Level level, BootTime now)
 {
     Alarm alarm{.id = alarmId(course.cause, course.subject),
                 .cause = course.cause,
@@ -67,12 +67,12 @@ bool worseOrOlder(const Alarm& a, const Alarm& b)
 
 Alarms alarms(const Bench& bench, const Stamp& now)
 {
-    std::vector<Course> courses = workCourses(bench, now);
+    std::vector<AlarmCourse> courses = workCourses(bench, now);
     std::ranges::move(bathCourses(bench, now), std::back_inserter(courses));
     std::ranges::move(stationCourses(bench, now), std::back_inserter(courses));
 
     Alarms result;
-    for (const Course& course : courses) {
+    for (const AlarmCourse& course : courses) {
         note(result.nextChange, course.nextRise(now.boot));
         const auto level = course.level(now.boot);
         if (!level)

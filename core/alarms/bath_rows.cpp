@@ -69,7 +69,7 @@ Origin passedSince(const View& view, const Origin& since, const Limit& limit)
     return passed;
 }
 
-std::optional<Course> bathBetweenPulls(const View& view)
+std::optional<AlarmCourse> bathBetweenPulls(const View& view)
 {
     const auto now = water(view);
     const auto due = pullDueFrom(view);
@@ -83,7 +83,7 @@ std::optional<Course> bathBetweenPulls(const View& view)
                         passedSince(view, since, limit), limit.time.overrun);
 }
 
-std::optional<Course> reading(const View& view)
+std::optional<AlarmCourse> reading(const View& view)
 {
     const Bench& bench = view.bench;
     if (!bench.shiftIsOpen())
@@ -96,9 +96,9 @@ std::optional<Course> reading(const View& view)
 
 }  // namespace
 
-std::vector<Course> bathCourses(const Bench& bench, const Stamp& now)
+std::vector<AlarmCourse> bathCourses(const Bench& bench, const Stamp& now)
 {
-    std::vector<Course> courses;
+    std::vector<AlarmCourse> courses;
     if (!bench.card)
         return courses;
     const View view{bench, now};

@@ -6,8 +6,6 @@
 namespace bathside {
 namespace {
 
-std::size_t indexOf(Level level) { return static_cast<std::size_t>(level); }
-
 /// Wall time joins two boots only where the clock of both could be relied on.
 bool wallJoins(const Bench& bench, const Stamp& from, const Stamp& now)
 {
@@ -40,7 +38,7 @@ Begins beginsFrom(const Origin& origin, const Thresholds<Millis>& thresholds)
     return {begin(thresholds.headsUp), begin(thresholds.at), begin(thresholds.overrun)};
 }
 
-std::optional<Level> Course::level(BootTime now) const
+std::optional<Level> AlarmCourse::level(BootTime now) const
 {
     for (const Level level : {Level::Overrun, Level::Limit, Level::HeadsUp}) {
         const auto& begin = begins[indexOf(level)];
@@ -50,7 +48,7 @@ std::optional<Level> Course::level(BootTime now) const
     return std::nullopt;
 }
 
-std::optional<BootTime> Course::nextRise(BootTime now) const
+std::optional<BootTime> AlarmCourse::nextRise(BootTime now) const
 {
     const auto reached = level(now);
     std::optional<BootTime> next;
@@ -61,8 +59,8 @@ std::optional<BootTime> Course::nextRise(BootTime now) const
     return next;
 }
 
-Course timedCourse(AlarmCause cause, Subject subject, const Origin& from,
-                   const Thresholds<Millis>& thresholds)
+AlarmCourse timedCourse(AlarmCause cause, Subject subject, const Origin& from,
+                        const Thresholds<Millis>& thresholds)
 {
     const Begins begins = beginsFrom(from, thresholds);
     return {.cause = cause,
@@ -73,8 +71,8 @@ Course timedCourse(AlarmCause cause, Subject subject, const Origin& from,
             .certain = from.certain};
 }
 
-Course judgedCourse(AlarmCause cause, Subject subject, Level level, const Origin& since,
-                    const std::optional<Millis>& overrun)
+AlarmCourse judgedCourse(AlarmCause cause, Subject subject, Level level, const Origin& since,
+                         const std::optional<Millis>& overrun)
 {
     Begins begins;
     begins[indexOf(level)] = since.at;

@@ -33,7 +33,7 @@ using Begins = std::array<std::optional<BootTime>, 3>;
 /// (Spec: the job, section 3, power cut in mid-pull.)
 [[nodiscard]] Begins beginsFrom(const Origin& origin, const Thresholds<Millis>& thresholds);
 
-struct Course {
+struct AlarmCourse {
     AlarmCause cause;
     Subject subject;
     Begins begins;
@@ -46,11 +46,11 @@ struct Course {
 };
 
 /// By time, from `from` on.
-[[nodiscard]] Course timedCourse(AlarmCause cause, Subject subject, const Origin& from,
-                                 const Thresholds<Millis>& thresholds);
+[[nodiscard]] AlarmCourse timedCourse(AlarmCause cause, Subject subject, const Origin& from,
+                                      const Thresholds<Millis>& thresholds);
 /// At `level` since then, not by time but for the overrun, which counts from when the limit is
 /// passed.
-[[nodiscard]] Course judgedCourse(AlarmCause cause, Subject subject, Level level,
-                                  const Origin& since, const std::optional<Millis>& overrun);
+[[nodiscard]] AlarmCourse judgedCourse(AlarmCause cause, Subject subject, Level level,
+                                       const Origin& since, const std::optional<Millis>& overrun);
 
 }  // namespace bathside

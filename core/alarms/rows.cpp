@@ -10,9 +10,7 @@
 namespace bathside {
 namespace {
 
-using Row = std::optional<Course>;
-
-std::size_t indexOf(Level level) { return static_cast<std::size_t>(level); }
+using Row = std::optional<AlarmCourse>;
 
 // --- ampoules and pulls ---
 
@@ -100,11 +98,11 @@ std::optional<BootTime> earlier(const std::optional<BootTime>& a, const std::opt
 }
 
 /// By birds or by time since the last one, whichever comes first. A stopped line's time counts too.
-Course lineRow(const View& view, LimitName cause, const Line& line, const Moment& last,
-               std::int64_t birds)
+AlarmCourse lineRow(const View& view, LimitName cause, const Line& line, const Moment& last,
+                    std::int64_t birds)
 {
     const Limit& limit = view.limit(cause);
-    Course course = timedCourse(cause, subjectOf(line.id), view.origin(last.at), limit.time);
+    AlarmCourse course = timedCourse(cause, subjectOf(line.id), view.origin(last.at), limit.time);
     const std::string id = alarmId(course.cause, course.subject);
     const std::array byBirds{limit.birds.headsUp, limit.birds.at, limit.birds.overrun};
     for (const Level level : {Level::HeadsUp, Level::Limit, Level::Overrun}) {
@@ -118,9 +116,9 @@ Course lineRow(const View& view, LimitName cause, const Line& line, const Moment
 }
 
 /// Due again at once where the last one failed, until one is good.
-Course doseCheck(const View& view, const Line& line)
+AlarmCourse doseCheck(const View& view, const Line& line)
 {
-    Course course =
+    AlarmCourse course =
         lineRow(view, LimitName::DoseCheck, line, line.since, line.birds - line.birdsAtDoseCheck);
     if (!doseIsInDoubt(line))
         return course;
@@ -130,7 +128,7 @@ Course doseCheck(const View& view, const Line& line)
     return course;
 }
 
-void addLines(const View& view, std::vector<Course>& courses)
+void addLines(const View& view, std::vector<AlarmCourse>& courses)
 {
     for (const auto& [id, line] : view.bench.lines) {
         courses.push_back(
@@ -182,9 +180,9 @@ Origin sinceOnRecord(const Bench& bench, const std::string& alarm, Level level, 
     return since;
 }
 
-std::vector<Course> workCourses(const Bench& bench, const Stamp& now)
+std::vector<AlarmCourse> workCourses(const Bench& bench, const Stamp& now)
 {
-    std::vector<Course> courses;
+    std::vector<AlarmCourse> courses;
     if (!bench.card)
         return courses;
     const View view{bench, now};

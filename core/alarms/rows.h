@@ -26,10 +26,10 @@ struct RunningLimit {
 [[nodiscard]] std::optional<RunningLimit> runningLimit(const Bench& bench, const Ampoule& ampoule);
 
 /// Ampoules, pulls, bags, lines and the planned pull.
-[[nodiscard]] std::vector<Course> workCourses(const Bench& bench, const Stamp& now);
+[[nodiscard]] std::vector<AlarmCourse> workCourses(const Bench& bench, const Stamp& now);
 /// The water before the next pull, and the age of what is known of it.
-[[nodiscard]] std::vector<Course> bathCourses(const Bench& bench, const Stamp& now);
-[[nodiscard]] std::vector<Course> stationCourses(const Bench& bench, const Stamp& now);
+[[nodiscard]] std::vector<AlarmCourse> bathCourses(const Bench& bench, const Stamp& now);
+[[nodiscard]] std::vector<AlarmCourse> stationCourses(const Bench& bench, const Stamp& now);
 
 /// When a level began that no fact of the bench dates: as the record has it, else with the last
 /// event.

@@ -10,16 +10,16 @@ const Subject kStation{SubjectKind::Station, {}};
 // Readings of a dipstick closer together differ by the hand that read them; ours.
 constexpr auto kTelling = std::chrono::hours(12);
 
-Course standing(const Bench& bench, StationCause cause, const Subject& subject, Level level,
-                const Stamp& now)
+AlarmCourse standing(const Bench& bench, StationCause cause, const Subject& subject, Level level,
+                     const Stamp& now)
 {
     const Origin since = sinceOnRecord(bench, alarmId(cause, subject), level, now);
-    Course course{.cause = cause,
-                  .subject = subject,
-                  .begins = {},
-                  .limitAt = {},
-                  .birdsLeft = {},
-                  .certain = since.certain};
+    AlarmCourse course{.cause = cause,
+                       .subject = subject,
+                       .begins = {},
+                       .limitAt = {},
+                       .birdsLeft = {},
+                       .certain = since.certain};
     course.begins[static_cast<std::size_t>(level)] = since.at;
     return course;
 }
@@ -75,9 +75,9 @@ std::optional<Level> soundLevel(const Bench& bench)
 
 }  // namespace
 
-std::vector<Course> stationCourses(const Bench& bench, const Stamp& now)
+std::vector<AlarmCourse> stationCourses(const Bench& bench, const Stamp& now)
 {
-    std::vector<Course> courses;
+    std::vector<AlarmCourse> courses;
     const auto add = [&](StationCause cause, Level level) {
         courses.push_back(standing(bench, cause, kStation, level, now));
     };

@@ -7,10 +7,10 @@ namespace {
 
 constexpr double kShortest = 120;    // s
 constexpr double kAfterwards = 1.3;  // of the longest recovery
-constexpr double kStep = 2;          // s between points of a course
-constexpr double kApart = 2;         // °C between points of the slush curve
+constexpr double kCourseStep = 2;    // s between points of a course
+constexpr double kCurveApart = 2;    // °C between points of the slush curve
 
-double celsius(MilliCelsius value) { return static_cast<double>(value.count) / 1000; }
+double asCelsius(MilliCelsius value) { return static_cast<double>(value.count) / 1000; }
 
 double lastRecovery(const std::vector<PullForecast>& pulls)
 {
@@ -44,8 +44,8 @@ BathForecast forecastOf(const HeatRules& heat, const BathRules& bath, const Bath
     for (PullForecast& pull : all.pulls) {
         if (!pull.dip)
             continue;
-        pull.course = courseOf(budget, *pull.dip, uptake, kStep, all.seconds);
-        pull.unheated = courseOf(unheated, *pull.dip, uptake, kStep, all.seconds);
+        pull.course = courseOf(budget, *pull.dip, uptake, kCourseStep, all.seconds);
+        pull.unheated = courseOf(unheated, *pull.dip, uptake, kCourseStep, all.seconds);
     }
     return all;
 }
@@ -53,8 +53,8 @@ BathForecast forecastOf(const HeatRules& heat, const BathRules& bath, const Bath
 std::vector<SlushPoint> slushCurve(const HeatRules& heat)
 {
     std::vector<SlushPoint> curve;
-    const double last = celsius(heat.cueHighest);
-    for (double bath = celsius(heat.cueLowest); bath < last + kApart; bath += kApart) {
+    const double last = asCelsius(heat.cueHighest);
+    for (double bath = asCelsius(heat.cueLowest); bath < last + kCurveApart; bath += kCurveApart) {
         const double here = std::min(bath, last);
         if (const auto slush = thawed(thawSettingOf(heat, here)).slush)
             curve.push_back({here, *slush});

@@ -7,28 +7,19 @@
 #include <set>
 #include <utility>
 
+#include "core/bath/line_text.h"
 #include "core/bath/probe_reader.h"
 
 namespace bathside {
 namespace {
 
 constexpr std::string_view kBlank = " \t";
-constexpr std::string_view kAround = " \t\r\n";
 
 bool isBlank(char c) { return kBlank.find(c) != std::string_view::npos; }
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
 bool isControl(char c) { return static_cast<unsigned char>(c) < 0x20U || c == '\x7f'; }
 
 // What may not stand beside a number whose end only a `*` or the line marks.
 bool isOfANumber(char c) { return isDigit(c) || c == '+' || c == '-' || c == '.' || c == ','; }
-
-std::string_view trimmed(std::string_view line)
-{
-    const auto from = line.find_first_not_of(kAround);
-    return from == std::string_view::npos
-               ? std::string_view()
-               : line.substr(from, line.find_last_not_of(kAround) - from + 1);
-}
 
 std::size_t digitsIn(std::string_view text)
 {

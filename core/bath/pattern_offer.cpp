@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/bath/line_text.h"
+
 namespace bathside {
 namespace {
 
@@ -10,7 +12,6 @@ struct Piece {
     bool isNumber = false;
 };
 
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
 bool isSign(char c) { return c == '+' || c == '-'; }
 bool isDecimal(char c) { return c == '.' || c == ','; }
 bool isPlain(char c) { return c >= ' ' && c <= '~'; }

@@ -13,7 +13,7 @@ using std::chrono::sys_days;
 
 constexpr NumberRange kSpread{0, 100, "°C"};
 constexpr std::size_t kMostPoints = 50;
-constexpr double kMicro = 1e6;
+constexpr double kMicros = 1e6;
 
 // The same quantity in °C as a decimal, or as whole µ°C.
 enum class Form : std::uint8_t { Celsius, MicroCelsius };
@@ -22,9 +22,9 @@ double quantity(JsonObject& object, Form form, const std::string& key, const Num
 {
     if (form == Form::Celsius)
         return object.number(key + "_c", range);
-    const WholeRange whole{std::llround(range.from * kMicro), std::llround(range.to * kMicro),
+    const WholeRange whole{std::llround(range.from * kMicros), std::llround(range.to * kMicros),
                            "µ°C"};
-    return static_cast<double>(object.whole(key + "_uc", whole)) / kMicro;
+    return static_cast<double>(object.whole(key + "_uc", whole)) / kMicros;
 }
 
 CalibrationPoint pointFrom(JsonObject& object, Form form)
@@ -44,7 +44,7 @@ std::vector<CalibrationPoint> pointsFrom(JsonObject& object, Form form)
         points.push_back(pointFrom(point, form));
     std::ranges::sort(points, {}, &CalibrationPoint::indicated);
     const auto micros = [](const CalibrationPoint& point) {
-        return std::llround(point.indicated * kMicro);
+        return std::llround(point.indicated * kMicros);
     };
     if (std::ranges::adjacent_find(points, {}, micros) != points.end())
         object.refuse("points", "each indicated value once");
@@ -73,7 +73,7 @@ void appendMicros(std::string& out, std::string_view key, double celsius)
 {
     appendJsonString(out, key);
     out += ':';
-    appendNumber(out, std::llround(celsius * kMicro));
+    appendNumber(out, std::llround(celsius * kMicros));
 }
 
 std::string pointsText(const std::vector<CalibrationPoint>& points)

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/base/rfc3339.h"
+#include "core/bath/line_text.h"
 #include "core/bath/w1_text.h"
 #include "core/card/strict_json.h"
 
@@ -13,17 +14,8 @@ namespace {
 
 using Value = std::variant<MilliCelsius, ReadingFault>;
 
-constexpr std::string_view kBlank = " \t\r";
 constexpr double kLongestSeconds = 31.0 * 24 * 60 * 60;
 constexpr NumberRange kIndicated{-273.15, 1000, "°C"};
-
-std::string_view trimmed(std::string_view text)
-{
-    const auto from = text.find_first_not_of(kBlank);
-    return from == std::string_view::npos
-               ? std::string_view()
-               : text.substr(from, text.find_last_not_of(kBlank) - from + 1);
-}
 
 std::optional<double> numberIn(std::string_view text, double from, double to)
 {
@@ -47,7 +39,7 @@ using LineOr = Result<Line, RecordingFault>;
 
 LineOr plainLine(std::string_view text)
 {
-    const auto gap = text.find_first_of(kBlank);
+    const auto gap = text.find_first_of(kAround);
     const auto seconds = numberIn(text.substr(0, gap), 0, kLongestSeconds);
     if (!seconds || gap == std::string_view::npos)
         return failure(RecordingFault{0, std::string(text), "seconds since the start and a value"});

@@ -9,7 +9,7 @@ namespace {
 
 constexpr double kStep = 0.0625;  // °C: what a 12-bit sensor shows
 
-double seconds(Micros time) { return std::chrono::duration<double>(time).count(); }
+double inSeconds(Micros time) { return std::chrono::duration<double>(time).count(); }
 
 }  // namespace
 
@@ -32,12 +32,12 @@ void SimulatedSource::dip(const Stamp& at, double depth) { m_dips.push_back({at,
 
 double SimulatedSource::waterAt(const Stamp& at) const
 {
-    const double turns = seconds(elapsed(m_start, at).time) / seconds(m_bath.period);
+    const double turns = inSeconds(elapsed(m_start, at).time) / inSeconds(m_bath.period);
     double water = m_bath.level + m_bath.drift * std::sin(2 * std::numbers::pi * turns);
     for (const Dip& dip : m_dips)
         if (dip.at.boot <= at.boot)
-            water -=
-                dip.depth * std::exp(-seconds(elapsed(dip.at, at).time) / seconds(m_bath.recovery));
+            water -= dip.depth *
+                     std::exp(-inSeconds(elapsed(dip.at, at).time) / inSeconds(m_bath.recovery));
     return water;
 }
 

@@ -14,7 +14,7 @@ namespace {
 
 constexpr double kMillimetres = 1e-3;  // m
 constexpr double kMillilitres = 1e-6;  // m³
-constexpr NumberRange kBathRange{1, 60, "°C"};
+constexpr NumberRange kThawRange{1, 60, "°C"};
 constexpr NumberRange kSeconds{0, 3600, "s"};
 constexpr std::size_t kMostLogs = 50;  // a fit runs the model some 20 times for each
 
@@ -34,7 +34,7 @@ AmpouleShape shapeFrom(JsonObject object)
 LoggedThaw logFrom(JsonObject& object, const AmpouleShape& usual)
 {
     LoggedThaw log;
-    log.bath = object.number("bath_c", kBathRange);
+    log.bath = object.number("bath_c", kThawRange);
     log.slush = object.number("slush_s", {1, 1200, "s"});
     log.shape = object.has("ampoule") ? shapeFrom(object.object("ampoule")) : usual;
     object.noOthers();
@@ -53,7 +53,7 @@ std::vector<LoggedThaw> logsFrom(JsonObject& root, const AmpouleShape& usual)
 ThawSetting settingFrom(JsonObject& root)
 {
     ThawSetting setting;
-    setting.bath = root.number("bath_c", kBathRange);
+    setting.bath = root.number("bath_c", kThawRange);
     setting.shape = shapeFrom(root.object("ampoule"));
     setting.start = root.numberIfAny("start_c", {-196, -20, "°C"}).value_or(kCryogenCelsius);
     setting.slushIce = root.numberIfAny("slush_ice", {0.01, 0.5, ""}).value_or(setting.slushIce);

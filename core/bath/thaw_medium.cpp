@@ -7,10 +7,10 @@
 namespace bathside {
 namespace {
 
-constexpr double kLowest = -200;    // °C
-constexpr double kHighest = 100;    // °C
-constexpr double kIceAtZero = 2.2;  // W/(m K) at 0 °C, falling as 1/T (K); from memory
-constexpr double kZero = 273.15;    // K
+constexpr double kColdest = -200;     // °C
+constexpr double kWarmest = 100;      // °C
+constexpr double kIceAtZero = 2.2;    // W/(m K) at 0 °C, falling as 1/T (K); from memory
+constexpr double kIcePoint = 273.15;  // K
 
 double iceShare(const Cryoprotected& contents, double celsius)
 {
@@ -32,7 +32,7 @@ ThawRow rowAt(const Cryoprotected& contents, double celsius)
     const double ice = contents.water * iceShare(contents, celsius);
     const double unfrozen = contents.water - ice;
     const double ofIce = ice > 0 ? ice * iceEnthalpy(celsius) : 0;
-    const double iceConductivity = kIceAtZero * kZero / (celsius + kZero);
+    const double iceConductivity = kIceAtZero * kIcePoint / (celsius + kIcePoint);
     return {celsius,
             ofIce + unfrozen * unfrozenEnthalpy(contents, celsius) +
                 (1 - contents.water) * contents.soluteHeat * celsius,
@@ -51,9 +51,9 @@ double stepAt(const Cryoprotected& contents, double celsius)
 ThawMedium cryoprotected(const Cryoprotected& contents)
 {
     ThawMedium medium{contents.density, {}};
-    for (double t = kLowest; t < contents.freezing; t += stepAt(contents, t))
+    for (double t = kColdest; t < contents.freezing; t += stepAt(contents, t))
         medium.rows.push_back(rowAt(contents, t));
-    for (double t = contents.freezing; t <= kHighest; t += 1)
+    for (double t = contents.freezing; t <= kWarmest; t += 1)
         medium.rows.push_back(rowAt(contents, t));
     return medium;
 }

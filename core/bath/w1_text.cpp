@@ -6,32 +6,25 @@
 #include <optional>
 #include <string>
 
+#include "core/bath/line_text.h"
+
 namespace bathside {
 namespace {
 
 constexpr std::size_t kBytes = 9;
-constexpr std::string_view kBlank = " \t\r\n";
 using Scratchpad = std::array<std::uint8_t, kBytes>;
 
 constexpr std::int64_t kPowerOn = 85'000;
 constexpr std::int64_t kTooLittlePower = 127'937;  // 127.9375 °C, cut to m°C by the kernel
 constexpr std::int64_t kOpenLine = -127'000;
-constexpr std::int64_t kLowest = -55'000;  // what the sensors can measure
-constexpr std::int64_t kHighest = 125'000;
-
-std::string_view trimmed(std::string_view text)
-{
-    const auto from = text.find_first_not_of(kBlank);
-    return from == std::string_view::npos
-               ? std::string_view()
-               : text.substr(from, text.find_last_not_of(kBlank) - from + 1);
-}
+constexpr std::int64_t kSensorLowest = -55'000;  // what the sensors can measure
+constexpr std::int64_t kSensorHighest = 125'000;
 
 /// The next word, taken off the front of `text`; empty at the end.
 std::string_view word(std::string_view& text)
 {
-    text.remove_prefix(std::min(text.find_first_not_of(kBlank), text.size()));
-    const auto found = text.substr(0, text.find_first_of(kBlank));
+    text.remove_prefix(std::min(text.find_first_not_of(kAround), text.size()));
+    const auto found = text.substr(0, text.find_first_of(kAround));
     text.remove_prefix(found.size());
     return found;
 }
@@ -117,7 +110,7 @@ std::variant<MilliCelsius, ReadingFault> measured(std::int64_t value, const Scra
         return ReadingFault::PowerOn;
     if (value == kOpenLine)
         return ReadingFault::OpenLine;
-    if (value < kLowest || value > kHighest)
+    if (value < kSensorLowest || value > kSensorHighest)
         return ReadingFault::Implausible;
     return MilliCelsius{value};
 }

@@ -11,7 +11,7 @@ constexpr Micros kSlopeWindow = std::chrono::minutes(2);
 constexpr Micros kShortestSlope =
     std::chrono::minutes(1);  // over less, the last digit makes the slope
 constexpr Micros kStabilityWindow = std::chrono::minutes(1);
-constexpr double kMilli = 1000;
+constexpr double kMillis = 1000;
 
 double seconds(Micros time) { return std::chrono::duration<double>(time).count(); }
 
@@ -23,7 +23,7 @@ bool isGood(const TakenReading& reading)
 double celsius(const TakenReading& reading)
 {
     const auto& fact = reading.fact;
-    return static_cast<double>((fact.corrected ? *fact.corrected : *fact.raw).count) / kMilli;
+    return static_cast<double>((fact.corrected ? *fact.corrected : *fact.raw).count) / kMillis;
 }
 
 bool isLater(const Stamp& at, const Stamp& now)
@@ -86,7 +86,7 @@ std::optional<double> slope(std::span<const TakenReading> good)
 bool isSteady(std::span<const TakenReading> good, MilliCelsius perMinute)
 {
     const auto moving = slope(good);
-    return !moving || std::abs(*moving) * kMilli < static_cast<double>(perMinute.count);
+    return !moving || std::abs(*moving) * kMillis < static_cast<double>(perMinute.count);
 }
 
 }  // namespace

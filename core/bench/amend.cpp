@@ -10,10 +10,10 @@
 namespace bathside {
 namespace {
 
-using Outcome = Result<std::optional<Event>, AmendFault>;
+using Amended = Result<std::optional<Event>, AmendFault>;
 
 template <typename T, typename... Of>
-constexpr bool isOneOf = (std::is_same_v<T, Of> || ...);
+constexpr bool isAnyOf = (std::is_same_v<T, Of> || ...);
 
 template <typename T>
 std::optional<T> number(const std::string& text)
@@ -35,7 +35,7 @@ std::optional<std::int64_t> thousandths(const std::string& text)
     return std::llround(*value * 1000);
 }
 
-Outcome withTime(Event event, const std::string& value)
+Amended withTime(Event event, const std::string& value)
 {
     const auto at = fromRfc3339(value);
     if (!at)
@@ -55,7 +55,7 @@ Outcome withTime(Event event, const std::string& value)
 /// What `read` makes of the value, put where `find` points in the fact; facts without it lack the
 /// field.
 template <typename Find, typename Read>
-Outcome withMember(Event event, Find find, Read read)
+Amended withMember(Event event, Find find, Read read)
 {
     auto outcome = std::visit(
         [&](auto& fact) -> Result<void, AmendFault> {
@@ -110,7 +110,7 @@ auto reader(const std::string& value)
             return kAbsent;                     \
     }
 
-Outcome withBroken(Event event, const std::string& value)
+Amended withBroken(Event event, const std::string& value)
 {
     const bool broken = value == "true";
     if (!broken && value != "false")
@@ -149,14 +149,14 @@ bool isMendable(const Fact& fact)
 {
     return std::visit(
         []<typename F>(const F&) {
-            return !isOneOf<F, PersonListed, PinSet, PinRefused, RecordSigned, DeviationReviewed,
+            return !isAnyOf<F, PersonListed, PinSet, PinRefused, RecordSigned, DeviationReviewed,
                             ReviewCarried, NoteCommented, CardApproved, DaySealed, SealWitnessed,
                             BackupMade, BaselineChosen, TrailContinued>;
         },
         fact);
 }
 
-Outcome amended(const Event& event, const std::string& field, const std::string& value)
+Amended amended(const Event& event, const std::string& field, const std::string& value)
 {
     if (!isMendable(event.fact))
         return failure(AmendFault::NoSuchField);

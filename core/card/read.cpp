@@ -14,13 +14,12 @@ namespace {
 
 constexpr std::int64_t kSchema = 1;
 constexpr std::size_t kLongestName = 80;
-constexpr std::size_t kLongestSource = 200;
 
 constexpr WholeRange kMilliCelsius{-50'000, 150'000, "m°C"};
 constexpr WholeRange kDifference{1, 50'000, "m°C"};
 constexpr WholeRange kMicroLitres{1, 10'000'000, "µL"};
 constexpr WholeRange kFromNone{0, 10'000'000, "µL"};
-constexpr WholeRange kDayMs{0, 86'400'000, "ms"};
+constexpr WholeRange kWithinADay{0, 86'400'000, "ms"};
 constexpr WholeRange kHourMs{0, 3'600'000, "ms"};
 constexpr WholeRange kMinuteMs{0, 60'000, "ms"};
 
@@ -130,7 +129,7 @@ private:
         rules.target = milliCelsius(bath, "target_mc", kMilliCelsius);
         rules.tolerance = milliCelsius(bath, "tolerance_mc", kDifference);
         rules.guardPercent = bath.whole("guard_percent", {0, 1000, "%"});
-        rules.settling = millis(bath, "settling_ms", kDayMs);
+        rules.settling = millis(bath, "settling_ms", kWithinADay);
         rules.steady = milliCelsius(bath, "steady_mc_per_min", kDifference);
         rules.fastest = milliCelsius(bath, "fastest_mc_per_s", kDifference);
         rules.lowest = milliCelsius(bath, "lowest_mc", kMilliCelsius);
@@ -159,7 +158,7 @@ private:
         m_content.handling = millis(makeUp, "handling_ms", kMinuteMs);
         m_content.shortestThaw = millis(makeUp, "shortest_thaw_ms", kHourMs);
         m_content.windowTail = millis(makeUp, "window_tail_ms", kHourMs);
-        m_content.pullSoon = millis(makeUp, "pull_soon_ms", kDayMs);
+        m_content.pullSoon = millis(makeUp, "pull_soon_ms", kWithinADay);
         if (m_content.shortestThaw >
             m_content.limits[static_cast<std::size_t>(LimitName::Thaw)].time.at)
             makeUp.refuse("shortest_thaw_ms", "at most limits.thaw.at_ms");
@@ -209,7 +208,7 @@ private:
     {
         PlanRules& rules = m_content.plan;
         const auto read = [&plan](std::string_view key, Millis& value) {
-            value = Millis(plan.wholeIfAny(key, kDayMs).value_or(value.count()));
+            value = Millis(plan.wholeIfAny(key, kWithinADay).value_or(value.count()));
         };
         read("dilute_ms", rules.dilute);
         read("hang_ms", rules.hang);

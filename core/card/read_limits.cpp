@@ -9,7 +9,6 @@ namespace {
 constexpr std::int64_t kDayMs = 24LL * 60 * 60 * 1000;
 constexpr std::int64_t kMostBirds = 10'000'000;
 constexpr std::size_t kLongestWords = 80;
-constexpr std::size_t kLongestSource = 200;
 
 // What a limit is measured by.
 enum class Measure : std::uint8_t {

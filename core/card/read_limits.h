@@ -11,6 +11,8 @@
 
 namespace bathside {
 
+inline constexpr std::size_t kLongestSource = 200;  // characters
+
 /// The object `limits`: every limit by its name, and no other.
 [[nodiscard]] std::array<Limit, kLimits> limitsFrom(JsonObject limits,
                                                     const std::vector<std::string>& languages);

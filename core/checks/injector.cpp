@@ -6,11 +6,11 @@ namespace bathside {
 namespace {
 
 constexpr double kWeights = 8'000;  // kg/m³, conventional density of the balance's weights
-constexpr double kRounding = 1e-9;  // %
+constexpr double kSlack = 1e-9;     // %
 
 double percentOf(double dose, double mean) { return 100 * (mean - dose) / dose; }
 
-bool isWithin(double percent, double limit) { return std::abs(percent) <= limit + kRounding; }
+bool isWithin(double percent, double limit) { return std::abs(percent) <= limit + kSlack; }
 
 bool isOutside(const Interval& interval, double dose, double limit)
 {

@@ -7,7 +7,7 @@
 namespace bathside::plan {
 namespace {
 
-constexpr Millis kOneMilli{1};
+constexpr Millis kNextMilli{1};
 
 struct BenchWork {
     std::vector<BagPlace> places;
@@ -17,7 +17,7 @@ struct BenchWork {
 /// Mixed later than (last bird − limit + dilute time), and not later than (first bird − hang time).
 StartWindow windowOf(const DayInput& input, const PlannedBag& bag)
 {
-    const DayTime mixedFrom = bag.turn.lastBird - input.useLimit + input.diluteTime + kOneMilli;
+    const DayTime mixedFrom = bag.turn.lastBird - input.useLimit + input.diluteTime + kNextMilli;
     const DayTime earliest = mixedFrom - input.prepareTime;
     return {input.now ? std::max(earliest, *input.now) : earliest, bag.mixedBy - input.prepareTime};
 }

@@ -5,13 +5,6 @@
 namespace bathside {
 namespace {
 
-constexpr std::size_t kShort = kShortText;
-
-std::optional<LineId> lineIn(JsonObject& entry)
-{
-    return entry.has("line") ? std::optional(LineId{entry.text("line", kShort)}) : std::nullopt;
-}
-
 Statement doseCheck(JsonObject& entry)
 {
     CheckDose check{.line = lineIn(entry), .ok = true, .measured = {}};
@@ -33,19 +26,24 @@ Statement birdsCheck(JsonObject& entry)
 
 Statement vessel(JsonObject& entry)
 {
-    const VesselId id{entry.text("vessel", kShort)};
+    const VesselId id{entry.text("vessel", kShortText)};
     return Intent(DescribeVessel{id, entry.document("description")});
 }
 
 Statement dip(JsonObject& entry)
 {
-    DipVessel read{.vessel = {entry.text("vessel", kShort)}};
+    DipVessel read{.vessel = {entry.text("vessel", kShortText)}};
     read.millimetres = entry.whole("level_mm", {0, 5'000, "mm"});
     read.filled = entry.has("filled") && entry.flag("filled");
     return Intent(read);
 }
 
 }  // namespace
+
+std::optional<LineId> lineIn(JsonObject& entry)
+{
+    return entry.has("line") ? std::optional(LineId{entry.text("line", kShortText)}) : std::nullopt;
+}
 
 void addCheckVerbs(Verbs& verbs)
 {

@@ -20,11 +20,6 @@ std::optional<BagId> bagIn(JsonObject& entry)
     return entry.has("bag") ? std::optional(BagId{entry.text("bag", kShort)}) : std::nullopt;
 }
 
-std::optional<LineId> lineIn(JsonObject& entry)
-{
-    return entry.has("line") ? std::optional(LineId{entry.text("line", kShort)}) : std::nullopt;
-}
-
 std::string textOr(JsonObject& entry, std::string_view key, std::size_t longest)
 {
     return entry.has(key) ? entry.text(key, longest) : std::string();

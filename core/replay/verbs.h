@@ -4,6 +4,7 @@
 
 #include <functional>
 #include <map>
+#include <optional>
 #include <string>
 
 #include "core/card/strict_json.h"
@@ -15,6 +16,9 @@ using Verbs = std::map<std::string, std::function<Statement(JsonObject&)>, std::
 
 inline constexpr std::size_t kShortText = 64;  // ids, lots, initials
 inline constexpr std::size_t kLongText = 500;  // reasons, notes
+
+/// The line that an entry names, if it does.
+[[nodiscard]] std::optional<LineId> lineIn(JsonObject& entry);
 
 /// dose-check, birds-check, vessel, dip.
 void addCheckVerbs(Verbs& verbs);

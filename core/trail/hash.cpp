@@ -21,7 +21,7 @@ const EVP_MD* algorithm()
     return fetched;
 }
 
-struct FreeContext {
+struct FreeDigest {
     void operator()(EVP_MD_CTX* context) const { EVP_MD_CTX_free(context); }
 };
 
@@ -35,7 +35,7 @@ int digitOf(char c)
 }  // namespace
 
 struct Sha256::Context {
-    std::unique_ptr<EVP_MD_CTX, FreeContext> evp{EVP_MD_CTX_new()};
+    std::unique_ptr<EVP_MD_CTX, FreeDigest> evp{EVP_MD_CTX_new()};
 
     Context() { start(); }
     void start() { require(evp && EVP_DigestInit_ex2(evp.get(), algorithm(), nullptr) == 1); }

@@ -8,7 +8,7 @@
 namespace bathside {
 namespace {
 
-constexpr std::size_t kTogether = 256;  // entries in one append
+constexpr std::size_t kGroup = 256;  // entries in one append
 
 std::string identityOf(const Entry& entry)
 {
@@ -70,7 +70,7 @@ Result<std::int64_t, StoreTrouble> merge(TrailStore& trail, std::span<const Entr
             continue;
         group.push_back(brought(
             entry, group.empty() ? trail.head() : Head{group.back().seq, group.back().hash}));
-        if (group.size() < kTogether)
+        if (group.size() < kGroup)
             continue;
         if (const auto kept = flush(); !kept)
             return failure(kept.error());

@@ -14,7 +14,7 @@ using Bytes = std::vector<std::uint8_t>;
 constexpr std::size_t kKeyBytes = 32, kSignatureBytes = 64;
 
 // Without its own algorithms the library cannot be relied on for anything.
-void require(bool worked)
+void demand(bool worked)
 {
     if (!worked)
         std::abort();
@@ -72,7 +72,7 @@ SealKey::SealKey(const Seed& seed)
     : m_seed(seed),
       m_key(EVP_PKEY_new_raw_private_key(EVP_PKEY_ED25519, nullptr, seed.data(), seed.size()))
 {
-    require(m_key != nullptr);
+    demand(m_key != nullptr);
 }
 
 SealKey SealKey::from(const Seed& seed) { return SealKey(seed); }
@@ -80,7 +80,7 @@ SealKey SealKey::from(const Seed& seed) { return SealKey(seed); }
 SealKey SealKey::fresh()
 {
     Seed seed{};
-    require(RAND_priv_bytes(seed.data(), static_cast<int>(seed.size())) == 1);
+    demand(RAND_priv_bytes(seed.data(), static_cast<int>(seed.size())) == 1);
     return SealKey(seed);
 }
 
@@ -88,8 +88,8 @@ std::string SealKey::publicKey() const
 {
     Bytes bytes(kKeyBytes);
     std::size_t size = bytes.size();
-    require(EVP_PKEY_get_raw_public_key(static_cast<EVP_PKEY*>(m_key.get()), bytes.data(), &size) ==
-            1);
+    demand(EVP_PKEY_get_raw_public_key(static_cast<EVP_PKEY*>(m_key.get()), bytes.data(), &size) ==
+           1);
     return hexOf(bytes);
 }
 
@@ -98,9 +98,9 @@ std::string SealKey::signatureOf(std::string_view bytes) const
     const Context context(EVP_MD_CTX_new());
     Bytes signature(kSignatureBytes);
     std::size_t size = signature.size();
-    require(context && EVP_DigestSignInit(context.get(), nullptr, nullptr, nullptr,
-                                          static_cast<EVP_PKEY*>(m_key.get())) == 1);
-    require(EVP_DigestSign(context.get(), signature.data(), &size, raw(bytes), bytes.size()) == 1);
+    demand(context && EVP_DigestSignInit(context.get(), nullptr, nullptr, nullptr,
+                                         static_cast<EVP_PKEY*>(m_key.get())) == 1);
+    demand(EVP_DigestSign(context.get(), signature.data(), &size, raw(bytes), bytes.size()) == 1);
     return hexOf(signature);
 }
 

@@ -48,9 +48,9 @@ char escapedBy(std::string_view escape)
     return static_cast<char>(code);
 }
 
-class Reader {
+class WholeReader {
 public:
-    explicit Reader(std::string_view text) : m_text(text) {}
+    explicit WholeReader(std::string_view text) : m_text(text) {}
 
     [[nodiscard]] std::size_t read() const { return m_at; }
 
@@ -206,7 +206,7 @@ std::string unquoted(std::string_view quoted)
 
 std::size_t wholeLength(std::string_view text)
 {
-    Reader reader(text);
+    WholeReader reader(text);
     return reader.value(0) ? reader.read() : 0;
 }
 

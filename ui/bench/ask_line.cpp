@@ -31,12 +31,12 @@ void askBirds(BenchContext& context, const LineId& line)
     });
 }
 
-struct Saying {
+struct LineSaying {
     QString id, word;
     Intent intent;
 };
 
-std::vector<Saying> sayings(const LineId& line)
+std::vector<LineSaying> sayings(const LineId& line)
 {
     return {
         {QStringLiteral("needle"), LineText::tr("NEEDLE CHANGED"), ChangeNeedle{line}},
@@ -79,8 +79,8 @@ void askLine(BenchContext& context, const LineId& line)
     if (known != context.bench().lines.end())
         title += QStringLiteral(" · ") + lineText(context.bench(), known->second);
     QList<Choice> choices{{.id = QStringLiteral("birds"), .word = LineText::tr("birds …")}};
-    const std::vector<Saying> all = sayings(line);
-    for (const Saying& saying : all) {
+    const std::vector<LineSaying> all = sayings(line);
+    for (const LineSaying& saying : all) {
         if (context.model.wouldTake(saying.intent))
             choices.append({.id = saying.id, .word = saying.word});
     }
@@ -88,7 +88,7 @@ void askLine(BenchContext& context, const LineId& line)
                          [&context, line, all](const QString& id, const AnswerTap& tap) {
                              if (id == QLatin1String("birds"))
                                  return askBirds(context, line);
-                             for (const Saying& saying : all) {
+                             for (const LineSaying& saying : all) {
                                  if (saying.id == id)
                                      return context.say(saying.intent, tap);
                              }

@@ -25,7 +25,7 @@
 namespace bathside::ui {
 namespace {
 
-constexpr int kFacts = 3;
+constexpr int kFactsShown = 3;
 
 }  // namespace
 
@@ -61,7 +61,7 @@ BenchPage::BenchPage(StationModel& model, const Language& language, Printing& pr
 {
     m_side->setWeight(Weight::Narrow);
     setObjectName(QStringLiteral("bench"));
-    for (int i = 0; i < kFacts; ++i)
+    for (int i = 0; i < kFactsShown; ++i)
         m_facts.push_back(new FactList(1, this));
     connectAll();
     connectLanes();

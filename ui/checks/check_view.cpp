@@ -9,7 +9,7 @@
 namespace bathside::ui {
 namespace {
 
-struct CheckText {
+struct CheckViewText {
     Q_DECLARE_TR_FUNCTIONS(CheckText)
 };
 
@@ -19,7 +19,7 @@ QString birdsText(const Bench& bench, const LineId& line)
 {
     const auto known = bench.lines.find(line);
     const std::int64_t birds = known == bench.lines.end() ? 0 : known->second.birds;
-    return CheckText::tr("%1 birds").arg(countText(birds, QLocale()));
+    return CheckViewText::tr("%1 birds").arg(countText(birds, QLocale()));
 }
 
 }  // namespace
@@ -46,8 +46,8 @@ CheckAction CheckView::lineAction() const
 {
     const QString name = m_context.lineName();
     return {.place = QStringLiteral("checks.line"),
-            .word = name.isEmpty() ? CheckText::tr("line …") : name,
-            .line = CheckText::tr("another …", "line"),
+            .word = name.isEmpty() ? CheckViewText::tr("line …") : name,
+            .line = CheckViewText::tr("another …", "line"),
             .role = name.isEmpty() ? Role::Primary : Role::Neutral,
             .press = [this](const AnswerTap&) {
                 QList<Choice> choices;
@@ -60,7 +60,7 @@ CheckAction CheckView::lineAction() const
                         choices.append({.id = QStringLiteral("line:") + QString::fromLatin1(other),
                                         .word = subjectText(subjectOf(LineId{other}))});
                 }
-                choose(CheckText::tr("Which line?"), choices,
+                choose(CheckViewText::tr("Which line?"), choices,
                        [this](const QString& id, const AnswerTap&) {
                            m_context.line = {id.mid(5).toStdString()};
                            done();
@@ -75,14 +75,15 @@ CheckAction CheckView::birdsAction() const
     const LineId line = m_context.lineNow();
     const Line* known = m_context.known();
     const NumberQuestion question{
-        .title = CheckText::tr("%1: birds done so far, in all", "a line").arg(m_context.lineName()),
-        .unit = CheckText::tr("birds"),
+        .title =
+            CheckViewText::tr("%1: birds done so far, in all", "a line").arg(m_context.lineName()),
+        .unit = CheckViewText::tr("birds"),
         .lowest = known ? known->birds : 0,
         .highest = kMost};
     return {.place = QStringLiteral("checks.count"),
-            .word = CheckText::tr("count …", "birds"),
+            .word = CheckViewText::tr("count …", "birds"),
             .line = birdsText(bench(), line),
-            .reason = line.empty() ? CheckText::tr("Choose a line first.") : QString(),
+            .reason = line.empty() ? CheckViewText::tr("Choose a line first.") : QString(),
             .press = [this, line, question](const AnswerTap&) {
                 if (line.empty())
                     return;
@@ -100,7 +101,7 @@ void CheckView::ask(const NumberQuestion& question, Asker::Counted counted) cons
 void CheckView::choose(const QString& title, QList<Choice> choices, Asker::Chosen chosen) const
 {
     choices.append({.id = QStringLiteral("back"),
-                    .word = CheckText::tr("back"),
+                    .word = CheckViewText::tr("back"),
                     .role = Role::Quiet,
                     .mark = Mark::Back});
     m_context.bench.asker.choose(

@@ -9,7 +9,7 @@
 namespace bathside::ui {
 namespace {
 
-struct VesselText {
+struct VesselViewText {
     Q_DECLARE_TR_FUNCTIONS(VesselText)
 };
 
@@ -39,23 +39,24 @@ QList<CheckAction> VesselView::actions()
 {
     const QString name = idText(vesselNow());
     const bool isKnown = log() != nullptr;
-    return {{.place = QStringLiteral("checks.which"),
-             .word = name.isEmpty() ? VesselText::tr("vessel …")
-                                    : VesselText::tr("vessel %1").arg(name),
-             .line = VesselText::tr("another …", "vessel"),
-             .role = name.isEmpty() ? Role::Primary : Role::Neutral,
-             .press = [this](const AnswerTap&) { askWhich(); }},
-            {.place = QStringLiteral("checks.dip"),
-             .word = VesselText::tr("level …"),
-             .line = VesselText::tr("by the dipstick"),
-             .role = isKnown ? Role::Primary : Role::Neutral,
-             .reason = isKnown ? QString() : VesselText::tr("Describe it first."),
-             .press = [this](const AnswerTap&) { askDip(); }},
-            {.place = QStringLiteral("checks.describe"),
-             .word = isKnown ? VesselText::tr("describe anew …") : VesselText::tr("describe …"),
-             .line = m_draft.rows.empty() ? QString() : VesselText::tr("goes on where it stopped"),
-             .reason = name.isEmpty() ? VesselText::tr("Choose a vessel first.") : QString(),
-             .press = [this](const AnswerTap&) { describe(); }}};
+    return {
+        {.place = QStringLiteral("checks.which"),
+         .word = name.isEmpty() ? VesselViewText::tr("vessel …")
+                                : VesselViewText::tr("vessel %1").arg(name),
+         .line = VesselViewText::tr("another …", "vessel"),
+         .role = name.isEmpty() ? Role::Primary : Role::Neutral,
+         .press = [this](const AnswerTap&) { askWhich(); }},
+        {.place = QStringLiteral("checks.dip"),
+         .word = VesselViewText::tr("level …"),
+         .line = VesselViewText::tr("by the dipstick"),
+         .role = isKnown ? Role::Primary : Role::Neutral,
+         .reason = isKnown ? QString() : VesselViewText::tr("Describe it first."),
+         .press = [this](const AnswerTap&) { askDip(); }},
+        {.place = QStringLiteral("checks.describe"),
+         .word = isKnown ? VesselViewText::tr("describe anew …") : VesselViewText::tr("describe …"),
+         .line = m_draft.rows.empty() ? QString() : VesselViewText::tr("goes on where it stopped"),
+         .reason = name.isEmpty() ? VesselViewText::tr("Choose a vessel first.") : QString(),
+         .press = [this](const AnswerTap&) { describe(); }}};
 }
 
 void VesselView::askWhich()
@@ -65,21 +66,23 @@ void VesselView::askWhich()
     for (const auto& [id, each] : bench().vessels) {
         if (choices.size() < kMost)
             choices.append({.id = QStringLiteral("vessel:") + idText(id),
-                            .word = VesselText::tr("vessel %1").arg(idText(id))});
+                            .word = VesselViewText::tr("vessel %1").arg(idText(id))});
     }
-    choices.append({.id = QStringLiteral("new"), .word = VesselText::tr("a new one …", "vessel")});
-    choose(VesselText::tr("Which vessel?"), choices, [this](const QString& id, const AnswerTap&) {
-        if (id == QLatin1String("new"))
-            return askNew();
-        m_vessel = {id.mid(7).toStdString()};
-        done();
-    });
+    choices.append(
+        {.id = QStringLiteral("new"), .word = VesselViewText::tr("a new one …", "vessel")});
+    choose(VesselViewText::tr("Which vessel?"), choices,
+           [this](const QString& id, const AnswerTap&) {
+               if (id == QLatin1String("new"))
+                   return askNew();
+               m_vessel = {id.mid(7).toStdString()};
+               done();
+           });
 }
 
 void VesselView::askNew()
 {
     context().bench.asker.text(
-        {.title = VesselText::tr("What is the vessel called?"), .longest = kLongestName},
+        {.title = VesselViewText::tr("What is the vessel called?"), .longest = kLongestName},
         [this](const QString& name, const AnswerTap&) {
             m_vessel = {name.trimmed().toStdString()};
             done();
@@ -101,7 +104,7 @@ void VesselView::askDip()
 {
     if (!log())
         return;
-    ask({.title = VesselText::tr("What does the dipstick show?"),
+    ask({.title = VesselViewText::tr("What does the dipstick show?"),
          .unit = QStringLiteral("mm"),
          .lowest = 0,
          .highest = 5'000},
@@ -112,11 +115,11 @@ void VesselView::askFilled(std::int64_t millimetres)
 {
     const VesselId vessel = vesselNow();
     const QList<Choice> choices{
-        {.id = QStringLiteral("not-filled"), .word = VesselText::tr("not filled since")},
-        {.id = QStringLiteral("filled"), .word = VesselText::tr("filled since")}};
+        {.id = QStringLiteral("not-filled"), .word = VesselViewText::tr("not filled since")},
+        {.id = QStringLiteral("filled"), .word = VesselViewText::tr("filled since")}};
     choose(
-        VesselText::tr("%1 mm. Was it filled since the reading before?").arg(millimetres), choices,
-        [this, vessel, millimetres](const QString& id, const AnswerTap& tap) {
+        VesselViewText::tr("%1 mm. Was it filled since the reading before?").arg(millimetres),
+        choices, [this, vessel, millimetres](const QString& id, const AnswerTap& tap) {
             context().bench.say(DipVessel{vessel, millimetres, id == QLatin1String("filled")}, tap);
         });
 }

@@ -12,7 +12,7 @@
 namespace bathside::ui {
 namespace {
 
-constexpr double kReadoutMm = 14;  // the line with what is asked and typed
+constexpr double kTypedMm = 14;  // the line with what is asked and typed
 
 bool isTypable(QChar sign)
 {
@@ -157,7 +157,7 @@ void LetterPad::changeEvent(QEvent* event)
 QSize LetterPad::sizeHint() const
 {
     return sizeOfMm(8 * Metrics::kMinimum + 7 * Metrics::kGap,
-                    kReadoutMm + 4 * Metrics::kMinimum + 3 * Metrics::kGap);
+                    kTypedMm + 4 * Metrics::kMinimum + 3 * Metrics::kGap);
 }
 
 void LetterPad::resizeEvent(QResizeEvent*) { arrange(); }
@@ -169,7 +169,7 @@ void LetterPad::arrange()
     constexpr int kRows = 4, kColumns = 8, kFirstAct = 27;
     const Metrics& metrics = theme().metrics();
     const int keysHigh = kRows * metrics.ceilPx(Metrics::kMinimum) + (kRows - 1) * metrics.gapPx();
-    const int top = std::clamp(height() - keysHigh, 0, metrics.ceilPx(kReadoutMm)),
+    const int top = std::clamp(height() - keysHigh, 0, metrics.ceilPx(kTypedMm)),
               third = width() / 3;
     m_title->setGeometry(0, 0, third, top);
     m_shown->setGeometry(third, 0, third, top);

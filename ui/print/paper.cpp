@@ -10,7 +10,7 @@ namespace {
 
 constexpr double kMmPerInch = 25.4;
 constexpr double kRuleMm = 0.3;
-constexpr double kHair = 0.01;  // px
+constexpr double kHairline = 0.01;  // px
 
 double px(double mm) { return theme().metrics().px(mm); }
 
@@ -19,7 +19,8 @@ QRectF paperOf(const PaperPage& page)
 {
     const QPointF offset(px(page.offsetMm.x()), px(page.offsetMm.y()));
     const QSizeF size(px(page.mm.width()), px(page.mm.height()));
-    return QRectF(-offset / page.scale, size / page.scale).adjusted(-kHair, -kHair, kHair, kHair);
+    return QRectF(-offset / page.scale, size / page.scale)
+        .adjusted(-kHairline, -kHairline, kHairline, kHairline);
 }
 
 }  // namespace

@@ -19,9 +19,10 @@ struct SheetText {
 };
 
 // All in mm; capitals of 3 are read from the bench, a good metre away, by healthy eyes.
-constexpr double kInset = 12;
-constexpr double kTitle = 12, kSite = 7, kHeads = 10, kLine = 11, kLot = 5.5, kBag = 9, kFoot = 6;
-constexpr double kTitleCaps = 5.5, kLineCaps = 4, kCaps = 3, kHeadCaps = 2.4, kLeast = 1.8;
+constexpr double kCellInset = 12;
+constexpr double kTitle = 12, kSite = 7, kHeads = 10, kLine = 11, kLot = 5.5, kBag = 9,
+                 kSheetFoot = 6;
+constexpr double kTitleCaps = 5.5, kLineCaps = 4, kCaps = 3, kHeadCaps = 2.4, kLeastText = 1.8;
 constexpr double kBetween = 2;  // between columns
 
 constexpr int kColumns = 8;
@@ -95,7 +96,7 @@ private:
     void begin()
     {
         m_pages.push_back(PaperPage{m_mm});
-        m_rows = Rows(m_mm, kInset);
+        m_rows = Rows(m_mm, kCellInset);
         text(m_rows.take(kTitle), SheetText::tr("Plan for %1", "a day").arg(dayText(m_sheet.day)),
              kTitleCaps, Weight::Strong);
         const QString note = m_sheet.rehearsal ? SheetText::tr("%1, REHEARSAL: not for birds",
@@ -107,7 +108,7 @@ private:
         rule();
     }
 
-    [[nodiscard]] bool hasRoom(double mm) const { return m_rows.leftMm() >= mm + kFoot; }
+    [[nodiscard]] bool hasRoom(double mm) const { return m_rows.leftMm() >= mm + kSheetFoot; }
 
     void name(const PlanSheet::Line& line)
     {
@@ -153,7 +154,8 @@ private:
     static void put(PaperPage& page, const QRectF& room, const QString& words, double capMm,
                     Weight weight, Qt::Alignment alignment)
     {
-        page.texts.append({words, room, alignment, {capMm, kLeast, weight}, Palette::paperInk()});
+        page.texts.append(
+            {words, room, alignment, {capMm, kLeastText, weight}, Palette::paperInk()});
     }
 
     void rule()
@@ -164,8 +166,8 @@ private:
 
     void foot(PaperPage& page, std::size_t number) const
     {
-        Rows rows(m_mm, kInset);
-        rows.skip(rows.leftMm() - kFoot);
+        Rows rows(m_mm, kCellInset);
+        rows.skip(rows.leftMm() - kSheetFoot);
         const Rows right = rows.takeRight(kPageNumber);
         put(page, rows.left(),
             SheetText::tr("Reckoned %1", "date and time")

@@ -12,7 +12,7 @@
 namespace bathside::ui {
 namespace {
 
-constexpr double kTitleMm = 16.4, kTitleCap = 4.4;
+constexpr double kSheetTitleMm = 16.4, kTitleCap = 4.4;
 constexpr double kNameShare = 0.25;
 
 double lineHigh() { return heightOf(1, Metrics::kSmall, Weight::Regular) + 0.5; }
@@ -72,7 +72,7 @@ void FieldSheet::show(Role role, const QString& title, const QList<Field>& field
 
 QRectF FieldSheet::titleRoom() const
 {
-    return {0, 0, static_cast<double>(width()), theme().metrics().px(kTitleMm)};
+    return {0, 0, static_cast<double>(width()), theme().metrics().px(kSheetTitleMm)};
 }
 
 QRectF FieldSheet::titleText() const
@@ -100,7 +100,7 @@ QList<Field> FieldSheet::lines() const
 int FieldSheet::linesEach() const
 {
     const Metrics& metrics = theme().metrics();
-    const double room = height() - metrics.px(kTitleMm + Metrics::kInset);
+    const double room = height() - metrics.px(kSheetTitleMm + Metrics::kInset);
     return std::max(1, static_cast<int>(room / lineHigh()));
 }
 
@@ -127,7 +127,7 @@ QList<PlacedText> FieldSheet::texts() const
     const TextWish wish{Metrics::kSmall, Metrics::kSmall, Weight::Regular, 1};
     const double line = lineHigh(), by = metrics.px(Metrics::kInset);
     const double name = kNameShare * width();
-    double top = metrics.px(kTitleMm) + by / 2;
+    double top = metrics.px(kSheetTitleMm) + by / 2;
     for (const Field& each :
          lines().mid(static_cast<qsizetype>(m_sheet) * linesEach(), linesEach())) {
         texts.append({each.name, {by, top, name - by, line}, left, wish, palette.softInk()});

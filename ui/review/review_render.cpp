@@ -17,7 +17,7 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr double kNoticeMm = 11, kAfterMm = 1.5, kTileWide = 95, kTileHigh = 21, kCourseMm = 32;
+constexpr double kNoticeMm = 11, kGapMm = 1.5, kTileWide = 95, kTileHigh = 21, kCourseMm = 32;
 constexpr auto kToldFor = 12s;
 
 QString placeOf(const ReviewCase& one)
@@ -74,7 +74,7 @@ void ReviewPage::place()
 {
     const Metrics& metrics = theme().metrics();
     const int gap = metrics.gapPx(), bar = metrics.ceilPx(Metrics::kMinimum);
-    const int notice = metrics.ceilPx(kNoticeMm), after = metrics.ceilPx(kAfterMm);
+    const int notice = metrics.ceilPx(kNoticeMm), after = metrics.ceilPx(kGapMm);
     m_notice->setGeometry(0, 0, width(), notice);
     const QRect room(0, notice + after, width(), height() - notice - after);
     m_ask->setGeometry(m_ask->room() == AskPane::Room::Page ? rect() : room);

@@ -9,12 +9,14 @@
 namespace bathside::ui {
 namespace {
 
-constexpr auto kBack = "back", kOther = "other", kPrint = "labels";
+constexpr auto kNoChange = "back", kOther = "other", kPrint = "labels";
 
 Choice back(const QString& word)
 {
-    return {
-        .id = QString::fromLatin1(kBack), .word = word, .role = Role::Quiet, .mark = Mark::Back};
+    return {.id = QString::fromLatin1(kNoChange),
+            .word = word,
+            .role = Role::Quiet,
+            .mark = Mark::Back};
 }
 
 }  // namespace
@@ -34,7 +36,7 @@ void SetUpPage::askOutcome(const CheckId& check)
         back(tr("back"))};
     m_ask->choose(wordsOf(check), choices,
                   [this, check](const QString& id, const AnswerTap& tap) {
-                      if (id == QLatin1String(kBack))
+                      if (id == QLatin1String(kNoChange))
                           return m_ask->close();
                       if (id == QLatin1String("override"))
                           return askWhy(check);
@@ -55,7 +57,7 @@ void SetUpPage::askWhy(const CheckId& check)
         back(tr("back"))};
     m_ask->choose(tr("Why go on without it?"), choices,
                   [this, check](const QString& id, const AnswerTap& tap) {
-                      if (id == QLatin1String(kBack))
+                      if (id == QLatin1String(kNoChange))
                           return m_ask->close();
                       if (id != QLatin1String(kOther))
                           return m_context.say(OverrideCheck{check, id.toStdString()}, tap);
@@ -96,7 +98,7 @@ void SetUpPage::askHeard()
                 return askLoudspeaker();
             if (id == QLatin1String("not-heard"))
                 return m_context.say(RecordCheck{kAlarmHeard, false, device.toStdString()}, tap);
-            if (id == QLatin1String(kBack) || device.isEmpty())
+            if (id == QLatin1String(kNoChange) || device.isEmpty())
                 return m_ask->close();
             if (!m_model.say(RecordCheck{kAlarmHeard, true, device.toStdString()}, tap.inputMs,
                              tap.place))
@@ -120,7 +122,7 @@ void SetUpPage::askLoudspeaker()
         choices.size() > 1 ? tr("Which loudspeaker?") : tr("No other loudspeaker was found."),
         choices,
         [this](const QString& id, const AnswerTap&) {
-            if (id != QLatin1String(kBack)) {
+            if (id != QLatin1String(kNoChange)) {
                 Preference next = m_parts.preferences.now();
                 next.soundDevice = id.mid(7);
                 m_parts.sound.use(next.soundDevice);
@@ -174,7 +176,7 @@ void SetUpPage::chooseStation(const QString& id)
         return m_print.ask();
     Preference next = m_parts.preferences.now();
     m_ask->close();
-    if (id == QLatin1String(kBack))
+    if (id == QLatin1String(kNoChange))
         return;
     if (id == QLatin1String("size")) {
         m_gauge->begin();

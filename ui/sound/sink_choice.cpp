@@ -8,7 +8,7 @@ namespace {
 
 // What PulseAudio's module-always-sink and PipeWire's server call the device they make up when
 // there is none.
-constexpr std::string_view kDummy = "auto_null";
+constexpr std::string_view kDummySink = "auto_null";
 
 bool isSilent(const SinkFacts& sink) { return sink.isMuted || sink.level <= 0.0; }
 
@@ -30,7 +30,7 @@ Result<std::string, OutFault> chooseSink(const SinkSurvey& survey, const SinkWis
     OutFault fault = OutFault::NoDevice;
     const SinkFacts* best = nullptr;
     for (const SinkFacts& sink : survey.sinks) {
-        if (sink.name == kDummy)
+        if (sink.name == kDummySink)
             continue;
         if (wish.refused.contains(sink.name)) {
             fault = OutFault::Refused;
@@ -52,7 +52,7 @@ std::vector<DeviceName> deviceNames(const SinkSurvey& survey)
 {
     std::vector<DeviceName> names;
     for (const SinkFacts& sink : survey.sinks) {
-        if (sink.name != kDummy)
+        if (sink.name != kDummySink)
             names.push_back({sink.name, sink.description});
     }
     return names;

@@ -9,11 +9,11 @@
 namespace bathside::ui {
 namespace {
 
-struct LotText {
+struct PlaceText {
     Q_DECLARE_TR_FUNCTIONS(LotText)
 };
 
-constexpr auto kOther = "other";
+constexpr auto kOtherPlace = "other";
 constexpr int kLongestPart = 20;
 
 using Placed = std::function<void(const std::string&, const AnswerTap&)>;
@@ -39,9 +39,9 @@ void askNewPlace(BenchContext& context, StockKind kind, const Placed& answered)
 {
     const bool inVessel = kind == StockKind::Ampoule;
     askParts(context,
-             inVessel ? QStringList{LotText::tr("Which vessel?"), LotText::tr("Which canister?"),
-                                    LotText::tr("Which cane?")}
-                      : QStringList{LotText::tr("Which shelf or box?")},
+             inVessel ? QStringList{PlaceText::tr("Which vessel?"),
+                                    PlaceText::tr("Which canister?"), PlaceText::tr("Which cane?")}
+                      : QStringList{PlaceText::tr("Which shelf or box?")},
              {}, answered);
 }
 
@@ -65,9 +65,10 @@ void askStockPlace(BenchContext& context, StockKind kind, const QString& title, 
             choices.append(
                 {.id = QStringLiteral("at:") + fromCore(place), .word = fromCore(place)});
     }
-    choices.append({.id = QString::fromLatin1(kOther), .word = LotText::tr("another place …")});
+    choices.append(
+        {.id = QString::fromLatin1(kOtherPlace), .word = PlaceText::tr("another place …")});
     choices.append({.id = QStringLiteral("back"),
-                    .word = LotText::tr("back"),
+                    .word = PlaceText::tr("back"),
                     .role = Role::Quiet,
                     .mark = Mark::Back});
     context.asker.choose(
@@ -75,7 +76,7 @@ void askStockPlace(BenchContext& context, StockKind kind, const QString& title, 
         [&context, kind, answered = std::move(answered)](const QString& id, const AnswerTap& tap) {
             if (id.startsWith(QLatin1String("at:")))
                 return answered(id.mid(3).toStdString(), tap);
-            if (id == QLatin1String(kOther))
+            if (id == QLatin1String(kOtherPlace))
                 return askNewPlace(context, kind, answered);
             context.asker.close();
         });

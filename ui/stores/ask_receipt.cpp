@@ -15,7 +15,7 @@ struct ReceiptText {
     Q_DECLARE_TR_FUNCTIONS(ReceiptText)
 };
 
-constexpr qint64 kMostPieces = 1'000'000, kMostPfu = 1'000'000'000, kMostMicroLitres = 10'000'000;
+constexpr qint64 kMostReceived = 1'000'000, kMostPfu = 1'000'000'000, kMostMicroLitres = 10'000'000;
 constexpr int kLongestName = 40;
 
 NumberQuestion whole(const QString& title, qint64 lowest, qint64 highest)
@@ -32,7 +32,7 @@ NumberQuestion whole(const QString& title, qint64 lowest, qint64 highest)
 void askHowMany(BenchContext& context, const StoreReceived& draft)
 {
     context.asker.number(
-        whole(ReceiptText::tr("How many of %1?").arg(stockText(draft.of)), 1, kMostPieces),
+        whole(ReceiptText::tr("How many of %1?").arg(stockText(draft.of)), 1, kMostReceived),
         [&context, draft](qint64 count, const AnswerTap& tap) {
             StoreReceived line = draft;
             line.count = count;
@@ -88,7 +88,7 @@ void askExpiry(BenchContext& context, const StoreReceived& draft)
 
 void askDoses(BenchContext& context, const StoreReceived& draft)
 {
-    context.asker.number(whole(ReceiptText::tr("How many doses has an ampoule?"), 1, kMostPieces),
+    context.asker.number(whole(ReceiptText::tr("How many doses has an ampoule?"), 1, kMostReceived),
                          [&context, draft](qint64 doses, const AnswerTap&) {
                              StoreReceived next = draft;
                              next.doses = doses;

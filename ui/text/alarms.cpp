@@ -15,13 +15,6 @@ struct AlarmText {
     Q_DECLARE_TR_FUNCTIONS(Alarm)
 };
 
-QString capitalised(QString text)
-{
-    if (!text.isEmpty())
-        text[0] = text[0].toUpper();
-    return text;
-}
-
 /// A vessel's levels say different things.
 QString vesselText(const Alarm& alarm)
 {

@@ -2,6 +2,7 @@
 #include <QStringList>
 
 #include "ui/text/fact_sentences.h"
+#include "ui/text/fact_text.h"
 #include "ui/text/facts.h"
 #include "ui/text/subjects.h"
 #include "ui/text/time.h"
@@ -9,10 +10,6 @@
 
 namespace bathside::ui {
 namespace {
-
-struct FactText {
-    Q_DECLARE_TR_FUNCTIONS(Fact)
-};
 
 /// "thaw ampoule:3/2" as people say it; an id that names no limit stands as it is.
 QString alarmName(const std::string& id)

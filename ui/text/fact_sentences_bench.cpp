@@ -1,6 +1,7 @@
 #include <QCoreApplication>
 
 #include "ui/text/fact_sentences.h"
+#include "ui/text/fact_text.h"
 #include "ui/text/numbers.h"
 #include "ui/text/subjects.h"
 #include "ui/text/time.h"
@@ -8,10 +9,6 @@
 
 namespace bathside::ui {
 namespace {
-
-struct FactText {
-    Q_DECLARE_TR_FUNCTIONS(Fact)
-};
 
 QString of(const QString& sentence, AmpouleRef ampoule)
 {

@@ -2,6 +2,7 @@
 #include <QLocale>
 
 #include "ui/text/fact_sentences.h"
+#include "ui/text/fact_text.h"
 #include "ui/text/numbers.h"
 #include "ui/text/review.h"
 #include "ui/text/subjects.h"
@@ -9,12 +10,6 @@
 
 namespace bathside::ui {
 namespace {
-
-struct FactText {
-    Q_DECLARE_TR_FUNCTIONS(Fact)
-};
-
-QString number(std::int64_t count) { return countText(count, QLocale()); }
 
 /// As much of a hash as two people compare by eye.
 QString startOf(const std::string& hash) { return fromCore(hash.substr(0, 12)); }

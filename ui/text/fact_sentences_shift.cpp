@@ -2,19 +2,12 @@
 #include <QLocale>
 
 #include "ui/text/fact_sentences.h"
+#include "ui/text/fact_text.h"
 #include "ui/text/numbers.h"
 #include "ui/text/subjects.h"
 #include "ui/text/words.h"
 
 namespace bathside::ui {
-namespace {
-
-struct FactText {
-    Q_DECLARE_TR_FUNCTIONS(Fact)
-};
-
-}  // namespace
-
 QString sentenceOf(const ShiftOpened& fact)
 {
     return FactText::tr("The shift opened, local time of %1.").arg(fromCore(fact.zone));

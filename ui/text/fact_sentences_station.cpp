@@ -1,19 +1,12 @@
 #include <QCoreApplication>
 
 #include "ui/text/fact_sentences.h"
+#include "ui/text/fact_text.h"
 #include "ui/text/faults.h"
 #include "ui/text/subjects.h"
 #include "ui/text/time.h"
 
 namespace bathside::ui {
-namespace {
-
-struct FactText {
-    Q_DECLARE_TR_FUNCTIONS(Fact)
-};
-
-}  // namespace
-
 QString sentenceOf(const StationStarted& fact)
 {
     return fact.rehearsal

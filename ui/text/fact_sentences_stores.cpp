@@ -2,21 +2,12 @@
 #include <QLocale>
 
 #include "ui/text/fact_sentences.h"
+#include "ui/text/fact_text.h"
 #include "ui/text/numbers.h"
 #include "ui/text/stores.h"
 #include "ui/text/subjects.h"
 
 namespace bathside::ui {
-namespace {
-
-struct FactText {
-    Q_DECLARE_TR_FUNCTIONS(Fact)
-};
-
-QString number(std::int64_t count) { return countText(count, QLocale()); }
-
-}  // namespace
-
 QString sentenceOf(const LinePlanned& fact)
 {
     if (fact.removed)

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 
 #include "ui/text/subjects.h"
+#include "ui/text/words.h"
 
 namespace bathside::ui {
 namespace {
@@ -10,13 +11,6 @@ namespace {
 struct RefusalText {
     Q_DECLARE_TR_FUNCTIONS(Refusal)
 };
-
-QString capitalised(QString text)
-{
-    if (!text.isEmpty())
-        text[0] = text[0].toUpper();
-    return text;
-}
 
 // Whom it is about, to begin the sentence.
 QString whom(const Refusal& refusal) { return capitalised(subjectText(refusal.subject)); }

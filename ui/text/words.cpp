@@ -104,6 +104,13 @@ QString whatText(const Ampoule& ampoule)
         .arg(idText(ampoule.component), idText(ampoule.lot));
 }
 
+QString capitalised(QString text)
+{
+    if (!text.isEmpty())
+        text[0] = text[0].toUpper();
+    return text;
+}
+
 QString wordOf(Level level)
 {
     switch (level) {
@@ -117,14 +124,14 @@ QString wordOf(Level level)
     Q_UNREACHABLE();
 }
 
-QString wordOf(Role role)
+QString wordOf(bathside::Role role)
 {
     switch (role) {
-        case Role::Vaccinator:
+        case bathside::Role::Vaccinator:
             return WordText::tr("vaccinator");
-        case Role::ShiftLead:
+        case bathside::Role::ShiftLead:
             return WordText::tr("shift lead");
-        case Role::Auditor:
+        case bathside::Role::Auditor:
             return WordText::tr("auditor");
     }
     Q_UNREACHABLE();

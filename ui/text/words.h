@@ -16,6 +16,9 @@
 
 namespace bathside::ui {
 
+/// The sentence with a capital at its beginning.
+[[nodiscard]] QString capitalised(QString text);
+
 /// What has just been done, for the big button: "IN BATH", "OPENED". For `MoveOn` by its step; in
 /// some languages the word depends on how many.
 [[nodiscard]] QString doneWord(NextDeed deed, Step step, int ampoules = 1);
@@ -28,7 +31,7 @@ namespace bathside::ui {
 [[nodiscard]] QString whatText(const Ampoule& ampoule);   // component and lot
 [[nodiscard]] QString wordOf(Level level);                // "heads-up", "limit", "overrun"
 [[nodiscard]] QString wordOf(LossReason why);
-[[nodiscard]] QString wordOf(Role role);
+[[nodiscard]] QString wordOf(bathside::Role role);
 [[nodiscard]] QString wordOf(Meaning meaning);
 [[nodiscard]] QString wordOf(HoldReason why);
 [[nodiscard]] QString wordOf(DownReason why);

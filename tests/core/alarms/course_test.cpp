@@ -48,15 +48,15 @@ TEST(Begins, leaveOutLevelsThatTheCardDoesNotHave)
     EXPECT_EQ(begins, (Begins{std::nullopt, Micros(110s), std::nullopt}));
 }
 
-Course course(Begins begins)
+AlarmCourse course(Begins begins)
 {
     return {
         .cause = LimitName::Swirl, .subject = {}, .begins = begins, .limitAt = {}, .birdsLeft = {}};
 }
 
-TEST(Course, hasTheHighestLevelThatHasBegun)
+TEST(AlarmCourse, hasTheHighestLevelThatHasBegun)
 {
-    const Course all = course({Micros(1s), Micros(2s), Micros(3s)});
+    const AlarmCourse all = course({Micros(1s), Micros(2s), Micros(3s)});
     EXPECT_EQ(all.level(1s - 1us), std::nullopt);
     EXPECT_EQ(all.level(1s), Level::HeadsUp);
     EXPECT_EQ(all.level(2s), Level::Limit);
@@ -64,9 +64,9 @@ TEST(Course, hasTheHighestLevelThatHasBegun)
     EXPECT_EQ(course({Micros(2s), Micros(2s), std::nullopt}).level(2s), Level::Limit);
 }
 
-TEST(Course, risesNextToALevelAboveTheOneItHas)
+TEST(AlarmCourse, risesNextToALevelAboveTheOneItHas)
 {
-    const Course all = course({Micros(1s), Micros(2s), Micros(3s)});
+    const AlarmCourse all = course({Micros(1s), Micros(2s), Micros(3s)});
     EXPECT_EQ(all.nextRise(0s), 1s);
     EXPECT_EQ(all.nextRise(1s), 2s);
     EXPECT_EQ(all.nextRise(3s), std::nullopt);
