@@ -44,6 +44,7 @@ ui::Frame* frameFor(Session& session, const Surroundings& around)
                    new ui::StoresPage({.model = session.model(),
                                        .language = language,
                                        .deliveries = deliveries,
+                                       .pins = session.pins(),
                                        .zone = zone}));
     frame->addPage(
         QString::fromLatin1(ui::Frame::kChecks),

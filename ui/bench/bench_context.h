@@ -14,6 +14,9 @@
 
 namespace bathside::ui {
 
+/// Somebody who may judge has shown by their PIN who they are.
+using JudgedBy = std::function<void(const PersonId& by)>;
+
 struct BenchContext {
     StationModel& model;
     PullDraft& draft;
@@ -24,6 +27,8 @@ struct BenchContext {
     std::function<void()> draftChanged;
     std::function<void()> later;                     // what is asked can wait
     std::function<void(const BagId&)> printLabel{};  // none: no label is offered here
+    /// Asks for a lead's PIN under the sentence that is signed; none: nothing is signed here.
+    std::function<void(const QString& meaning, JudgedBy)> sign{};
 
     [[nodiscard]] const Bench& bench() const { return model.bench(); }
     /// The shift's zone, else the site's.

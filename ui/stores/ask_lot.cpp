@@ -166,23 +166,25 @@ void askQuarantine(BenchContext& context, const Stock& of)
               });
 }
 
-/// A shift lead's word: initials, then why.
+/// A shift lead's word: who they are, by PIN or, while nobody is listed, by initials; then why.
 template <typename Said>
 void askLead(BenchContext& context, const Stock& of, const std::vector<Reason>& reasons)
 {
     constexpr int kLongestInitials = 4;
-    context.asker.text({.title = LotText::tr("Shift lead's initials"),
-                        .shortest = 1,
-                        .longest = kLongestInitials,
-                        .suggested = {}},
-                       [&context, of, reasons](const QString& initials, const AnswerTap&) {
-                           askReason(context, LotText::tr("Why may %1 be used?").arg(stockText(of)),
-                                     reasons,
-                                     [&context, of, by = initials.toStdString()](
-                                         const std::string& why, const AnswerTap& tap) {
-                                         context.say(Said{of, {by}, why}, tap);
-                                     });
-                       });
+    const auto why = [&context, of, reasons](const PersonId& by) {
+        askReason(context, LotText::tr("Why may %1 be used?").arg(stockText(of)), reasons,
+                  [&context, of, by](const std::string& reason, const AnswerTap& tap) {
+                      context.say(Said{of, by, reason}, tap);
+                  });
+    };
+    if (context.sign && context.bench().people.areListed())
+        return context.sign(LotText::tr("%1 may be used").arg(stockText(of)), why);
+    context.asker.text(
+        {.title = LotText::tr("Shift lead's initials"),
+         .shortest = 1,
+         .longest = kLongestInitials,
+         .suggested = {}},
+        [why](const QString& initials, const AnswerTap&) { why({initials.toStdString()}); });
 }
 
 void askRelease(BenchContext& context, const Stock& of)

@@ -28,6 +28,11 @@ StoresPage::StoresPage(Parts parts, QWidget* parent)
       m_sheet(new FieldSheet(this)),
       m_reckoning(new ReckoningView(this)),
       m_ask(new AskPane(m_model, this)),
+      m_signing{.model = m_model,
+                .asker = *m_ask,
+                .pins = m_parts.pins,
+                .zone = m_parts.zone,
+                .tell = [this](const QString& text) { tell(text); }},
       m_context{.model = m_model,
                 .draft = m_draft,
                 .asker = *m_ask,
@@ -35,7 +40,13 @@ StoresPage::StoresPage(Parts parts, QWidget* parent)
                 .zone = m_parts.zone,
                 .goTo = [this](const QString& page) { emit asksFor(page); },
                 .draftChanged = [] {},
-                .later = [this] { m_ask->close(); }}
+                .later = [this] { m_ask->close(); },
+                .sign =
+                    [this](const QString& meaning, const JudgedBy& judged) {
+                        askSignature(
+                            m_signing, Act::Judge, meaning,
+                            [judged](const Proven& by, const AnswerTap&) { judged(by.person()); });
+                    }}
 {
     setObjectName(QStringLiteral("stores"));
     m_sheet->setObjectName(QStringLiteral("stores.sheet"));
@@ -176,8 +187,13 @@ void StoresPage::showRefusal(const Refusal& refusal)
 {
     if (!isVisible())
         return;
+    tell(refusalText(refusal, m_model.bench().card.get(), m_parts.language.cardCode()));
+}
+
+void StoresPage::tell(const QString& whyNot)
+{
     m_refusedAt = m_model.now();
-    m_refusal = refusalText(refusal, m_model.bench().card.get(), m_parts.language.cardCode());
+    m_refusal = whyNot;
     m_ask->showRefusal(m_refusal);
     render();
 }

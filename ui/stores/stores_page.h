@@ -16,6 +16,7 @@
 #include "ui/bench/bench_context.h"
 #include "ui/frame/page.h"
 #include "ui/models/delivery_source.h"
+#include "ui/review/signing.h"
 #include "ui/stores/lot_tile.h"
 
 namespace bathside::ui {
@@ -33,6 +34,7 @@ public:
         StationModel& model;
         const Language& language;
         const DeliverySource& deliveries;
+        PinDesk& pins;
         std::string zone;  // IANA name of the site's zone
     };
 
@@ -62,6 +64,7 @@ private:
     void put(View view);
     void showSheet(const Sheet& sheet);
     void showRefusal(const Refusal& refusal);
+    void tell(const QString& whyNot);
 
     // scans (stores_scan.cpp)
     void askScanned(const std::vector<Stock>& known);
@@ -93,6 +96,7 @@ private:
     FieldSheet* m_sheet;
     ReckoningView* m_reckoning;
     AskPane* m_ask;
+    Signing m_signing;
     BenchContext m_context;
     View m_view = View::Lots;
     Intake m_delivery;

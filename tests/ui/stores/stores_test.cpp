@@ -16,6 +16,7 @@ namespace bathside::test {
 namespace {
 
 const Stock kK07 = ampoulesOf({"serotype 3"}, {"K07-112"});
+const Stock kR22 = ampoulesOf({"serotype 1"}, {"R22-019"});
 constexpr auto kTileK05 = "stores.lot.ampoule:serotype 3:K05-031:0";
 constexpr auto kTileR22 = "stores.lot.ampoule:serotype 1:R22-019:0";
 constexpr auto kTileK07 = "stores.lot.ampoule:serotype 3:K07-112:0";
@@ -119,6 +120,25 @@ TEST_F(StoresPageTest, setsALotApartAndReleasesIt)
     spell("EF");
     stand().tap(QStringLiteral("ask.why:set apart by mistake"));
     EXPECT_TRUE(pages.stores().lot(kK07)->quarantine.empty());
+}
+
+TEST_F(StoresPageTest, whereALeadIsListedTheirPinIsAskedForAndNoInitials)
+{
+    stand().say(ListPerson{
+        {.person = {"LS"}, .name = "Lena Sanz", .role = Role::ShiftLead, .departed = false}, {}});
+    ASSERT_TRUE(pages.pins().keep({"LS"}, "4071"));
+    stand().say(SetPin{{"LS"}});
+    tapLot(kTileR22);
+    stand().tap(QStringLiteral("ask.release"));
+    for (const char* digit : {"1", "2", "3", "4", "set"})
+        stand().tap(QStringLiteral("pad.") + QLatin1String(digit));
+    EXPECT_FALSE(notice().isEmpty());
+    EXPECT_FALSE(pages.stores().lot(kR22)->quarantine.empty());
+    stand().pass(std::chrono::minutes(1));
+    for (const char* digit : {"4", "0", "7", "1", "set"})
+        stand().tap(QStringLiteral("pad.") + QLatin1String(digit));
+    stand().tap(QStringLiteral("ask.why:certificate seen"));
+    EXPECT_TRUE(pages.stores().lot(kR22)->quarantine.empty());
 }
 
 TEST_F(StoresPageTest, aLotApartIsUsedByAShiftLeadsWordOnly)
