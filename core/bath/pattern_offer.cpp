@@ -84,11 +84,11 @@ std::string patternFor(const std::vector<Piece>& pieces, std::size_t number)
 
 std::vector<OfferedPattern> patternsFor(std::string_view line)
 {
-    constexpr std::string_view kAround = " \t\r\n";
-    const auto from = line.find_first_not_of(kAround);
-    if (from == std::string_view::npos || line.size() > LinePattern::kLongestLine)
+    if (line.size() > LinePattern::kLongestLine)
         return {};
-    line = line.substr(from, line.find_last_not_of(kAround) - from + 1);
+    line = trimmed(line);
+    if (line.empty())
+        return {};
     const std::vector<Piece> pieces = piecesOf(line);
     std::vector<OfferedPattern> offered;
     for (std::size_t i = 0; i < pieces.size(); ++i) {

@@ -1,9 +1,10 @@
 #include "core/trail/boot_id.h"
 
+#include "core/base/hex.h"
+
 namespace bathside {
 namespace {
 
-constexpr std::string_view kDigits = "0123456789abcdef";
 constexpr std::size_t kLength = 36;
 
 bool hyphenBefore(std::size_t byte) { return byte == 4 || byte == 6 || byte == 8 || byte == 10; }
@@ -17,8 +18,8 @@ void appendText(std::string& out, const BootId& id)
     for (std::size_t i = 0; i < id.size(); ++i) {
         if (hyphenBefore(i))
             text[at++] = '-';
-        text[at++] = kDigits[id[i] >> 4U];
-        text[at++] = kDigits[id[i] & 15U];
+        text[at++] = kHexDigits[id[i] >> 4U];
+        text[at++] = kHexDigits[id[i] & 15U];
     }
     out.append(text.data(), text.size());
 }
@@ -41,8 +42,8 @@ std::optional<BootId> bootIdFromText(std::string_view text)
                 return std::nullopt;
             text.remove_prefix(1);
         }
-        const auto high = kDigits.find(text[0]);
-        const auto low = kDigits.find(text[1]);
+        const auto high = kHexDigits.find(text[0]);
+        const auto low = kHexDigits.find(text[1]);
         if (high == std::string_view::npos || low == std::string_view::npos)
             return std::nullopt;
         id[i] = static_cast<std::uint8_t>(high * 16 + low);

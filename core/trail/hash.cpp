@@ -4,6 +4,8 @@
 
 #include <openssl/evp.h>
 
+#include "core/base/hex.h"
+
 namespace bathside {
 namespace {
 
@@ -71,11 +73,10 @@ Hash sha256(std::string_view bytes) { return sha256({bytes}); }
 
 void appendHex(std::string& out, const Hash& hash)
 {
-    static constexpr std::string_view kDigits = "0123456789abcdef";
     std::array<char, 64> hex{};
     for (std::size_t i = 0; i < hash.size(); ++i) {
-        hex[2 * i] = kDigits[hash[i] >> 4U];
-        hex[2 * i + 1] = kDigits[hash[i] & 15U];
+        hex[2 * i] = kHexDigits[hash[i] >> 4U];
+        hex[2 * i + 1] = kHexDigits[hash[i] & 15U];
     }
     out.append(hex.data(), hex.size());
 }

@@ -3,6 +3,8 @@
 #include <array>
 #include <charconv>
 
+#include "core/base/hex.h"
+
 namespace bathside {
 namespace {
 
@@ -17,7 +19,6 @@ bool isTail(char c) { return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U; }
 
 void appendEscaped(std::string& out, char c)
 {
-    static constexpr std::string_view kDigits = "0123456789abcdef";
     switch (c) {
         case '"':
             out += "\\\"";
@@ -45,8 +46,8 @@ void appendEscaped(std::string& out, char c)
     }
     const auto byte = static_cast<unsigned char>(c);
     out += "\\u00";
-    out += kDigits[byte >> 4U];
-    out += kDigits[byte & 15U];
+    out += kHexDigits[byte >> 4U];
+    out += kHexDigits[byte & 15U];
 }
 
 }  // namespace

@@ -6,6 +6,8 @@
 #include <openssl/evp.h>
 #include <openssl/rand.h>
 
+#include "core/base/hex.h"
+
 namespace bathside {
 namespace {
 
@@ -35,11 +37,10 @@ const std::uint8_t* raw(std::string_view bytes)
 
 std::string hexOf(const Bytes& bytes)
 {
-    static constexpr std::string_view kDigits = "0123456789abcdef";
     std::string hex;
     for (const std::uint8_t byte : bytes) {
-        hex += kDigits[byte >> 4U];
-        hex += kDigits[byte & 15U];
+        hex += kHexDigits[byte >> 4U];
+        hex += kHexDigits[byte & 15U];
     }
     return hex;
 }

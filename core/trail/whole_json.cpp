@@ -3,6 +3,7 @@
 #include <array>
 #include <charconv>
 
+#include "core/base/hex.h"
 #include "core/trail/canonical.h"
 #include "core/trail/json_text.h"
 #include "core/trail/utf16_order.h"
@@ -19,10 +20,9 @@ std::size_t escapeLength(std::string_view text)
         return 2;
     if (text.size() < 6 || !text.starts_with("\\u00") || (text[4] != '0' && text[4] != '1'))
         return 0;
-    constexpr std::string_view kDigits = "0123456789abcdef";
     const bool hasShortForm =
         text[4] == '0' && std::string_view("89acd").find(text[5]) != std::string_view::npos;
-    return kDigits.find(text[5]) == std::string_view::npos || hasShortForm ? 0 : 6;
+    return kHexDigits.find(text[5]) == std::string_view::npos || hasShortForm ? 0 : 6;
 }
 
 char escapedBy(std::string_view escape)
