@@ -4,7 +4,6 @@
 #include <QPointer>
 #include <QThreadPool>
 #include <algorithm>
-#include <array>
 #include <memory>
 
 #include "app/station/copied_day.h"
@@ -74,19 +73,15 @@ std::vector<Entry> entriesOf(const std::vector<store::SoundPart>& parts, const s
     std::vector<Entry> entries;
     if (!day)
         return entries;
-    const std::array bound{toRfc3339(day->start), toRfc3339(day->end)};
     for (const store::SoundPart& part : parts) {
         const auto file = store::TrailDb::open(part.file, store::Mode::Salvage);
         if (!file)
             continue;
-        std::ignore = store::readRowsOf(
-            (*file)->connection(),
-            "SELECT seq FROM event WHERE at >= ? AND at < ? AND seq > " + std::to_string(after) +
-                " AND seq <= " + std::to_string(part.last),
-            bound, [&](const store::Row& row) {
-                if (row.entry)
+        std::ignore = store::readRows(
+            (*file)->connection(), after + 1, part.last, [&](const store::Row& row) {
+                if (row.entry && row.entry->at >= day->start && row.entry->at < day->end)
                     entries.push_back(*row.entry);
-                return true;
+                return row.seq < part.last;
             });
     }
     return entries;

@@ -29,6 +29,7 @@ struct Gathered {
     std::vector<Entry> carried;  // before the last opening of a shift
     std::vector<Entry> since;
 
+    // What is not carried is forgotten as soon as the next shift opens.
     void openShift()
     {
         const auto& kinds = carriedKinds();
@@ -45,47 +46,23 @@ void add(std::vector<Entry>& to, std::vector<Entry> entries)
     std::ranges::move(entries, std::back_inserter(to));
 }
 
-Result<std::vector<Entry>, StoreTrouble> rowsOf(const TrailDb& file, const std::string& seqs,
-                                                std::span<const std::string> bound = {})
-{
-    std::vector<Entry> entries;
-    bool readable = true;
-    const auto done = readRowsOf(file.connection(), seqs, bound, [&](const Row& row) {
-        readable = row.entry != nullptr;
-        if (readable)
-            entries.push_back(*row.entry);
-        return readable;
-    });
-    if (!done || !readable)
-        return failure(done ? StoreTrouble{StoreFault::Damaged, 0} : done.error());
-    return entries;
-}
-
-// From the events alone: what follows from them may be damaged, too.
+// One walk over the events alone: what follows from them may be damaged, too. It never steps
+// beyond `last`, where the next page may be.
 Result<void, StoreTrouble> gather(const TrailDb& file, Seq last, Gathered& all)
 {
-    const std::string upTo = " AND seq <= " + std::to_string(last);
-    const auto opening = file.connection().value(
-        "SELECT coalesce(max(seq), 0) FROM event WHERE kind = 'shift.opened'" + upTo);
-    if (!opening)
-        return failure(opening.error());
-    const std::string from = opening->toString().toStdString();
-    if (opening->toLongLong() > 0) {
-        all.openShift();
-        std::string places = "?";
-        for (std::size_t i = 1; i < carriedKinds().size(); ++i)
-            places += ", ?";
-        auto before =
-            rowsOf(file, "SELECT seq FROM event WHERE kind IN (" + places + ") AND seq < " + from,
-                   carriedKinds());
-        if (!before)
-            return failure(before.error());
-        add(all.carried, std::move(*before));
-    }
-    auto since = rowsOf(file, "SELECT seq FROM event WHERE seq >= " + from + upTo);
-    if (!since)
-        return failure(since.error());
-    add(all.since, std::move(*since));
+    bool readable = true;
+    const auto done =
+        readRows(file.connection(), std::numeric_limits<Seq>::min(), last, [&](const Row& row) {
+            readable = row.entry != nullptr;
+            if (!readable)
+                return false;
+            if (row.entry->kind == ShiftOpened::kKind)
+                all.openShift();
+            all.since.push_back(*row.entry);
+            return row.seq < last;
+        });
+    if (!done || !readable)
+        return failure(done ? StoreTrouble{StoreFault::Damaged, 0} : done.error());
     return {};
 }
 
