@@ -12,6 +12,7 @@
 #include "app/station/record_places.h"
 #include "core/trail/store/check.h"
 #include "core/trail/store/continuation.h"
+#include "core/trail/store/disk.h"
 #include "ui/text/time.h"
 
 namespace bathside::app {
@@ -83,9 +84,33 @@ Written writeTo(store::TrailDb& trail, const std::filesystem::path& target)
     return head;
 }
 
+/// The damaged files that the trail goes on from stay as they are, so one copy of each will do. A
+/// part that was broken off is no copy.
+std::optional<StoreTrouble> copyEarlier(const std::vector<store::SoundPart>& parts,
+                                        const std::filesystem::path& folder)
+{
+    std::error_code error;
+    for (const store::SoundPart& part : parts) {
+        const auto target = folder / part.file.filename();
+        const std::filesystem::path partial(target.string() + ".partial");
+        if (std::filesystem::exists(target, error))
+            continue;
+        std::filesystem::copy_file(part.file, partial,
+                                   std::filesystem::copy_options::overwrite_existing, error);
+        if (error)
+            return StoreTrouble{StoreFault::WriteFailed, error.value()};
+        if (const auto synced = store::syncPath(partial); !synced)
+            return synced.error();
+        if (const auto named = store::renameDurably(partial, target); !named)
+            return named.error();
+    }
+    return std::nullopt;
+}
+
 struct CopyJob {
     QPointer<Session> session;
     QString folder, name;
+    std::vector<store::SoundPart> earlier;
     std::uintmax_t size = 0;
     std::function<void(const ui::CopyAnswer&)> done;
     ui::CopyAnswer answer{};
@@ -130,6 +155,8 @@ void prepare(const Job& job)
     job->answer.trouble = makeFolder(job->folder);
     if (!job->answer.trouble)
         job->answer.trouble = roomTrouble(job->folder, job->size);
+    if (!job->answer.trouble)
+        job->answer.trouble = copyEarlier(job->earlier, job->folder.toStdString());
     if (job->answer.trouble)
         return end(job);
     job->answer.file = freeName(job->folder, job->name, QStringLiteral(".db"));
@@ -159,6 +186,7 @@ void copyTrail(Session& session, const QString& folder,
     const Job job = std::make_shared<CopyJob>(CopyJob{.session = &session,
                                                       .folder = folder,
                                                       .name = nameOfCopy(session),
+                                                      .earlier = session.earlier(),
                                                       .size = sizeOf(session.trail()),
                                                       .done = std::move(done)});
     QThreadPool::globalInstance()->start([job] { prepare(job); });

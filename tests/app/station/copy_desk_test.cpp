@@ -10,7 +10,9 @@
 #include <gtest/gtest.h>
 
 #include "app/cli/restore.h"
+#include "app/station/damage.h"
 #include "core/trail/store/check.h"
+#include "core/trail/store/restore.h"
 #include "tests/app/station/session_stand.h"
 #include "tests/core/trail/store/support.h"
 #include "ui/text/copies.h"
@@ -21,6 +23,12 @@ namespace {
 using namespace std::chrono_literals;
 using Doing = ui::CopyNews::Doing;
 using Wrong = ui::CopyNews::Wrong;
+
+std::string bytesOf(const std::filesystem::path& file)
+{
+    std::ifstream in(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), {}};
+}
 
 class CopyDeskTest : public testing::Test {
 protected:
@@ -227,6 +235,46 @@ TEST_F(CopyDeskTest, aRecordThatWasTamperedWithIsFoundByItsCopy)
     stand.pass(24h);
     waitForCopy();
     EXPECT_EQ(files().size(), 1U) << "the stick is not filled with them";
+}
+
+// The copy alone does not have what was on record before the damage.
+TEST_F(CopyDeskTest, aTrailThatGoesOnAfterDamageIsCopiedWithTheDamagedFile)
+{
+    open();
+    openShift();
+    const Seq last = stand.bench().lastSeq;
+    close();
+    ASSERT_EQ(store::tamper(stand.trail(),
+                            "UPDATE event SET person = 'ZZ' WHERE seq = " + std::to_string(last))
+                  .first,
+              0);
+    ASSERT_TRUE(goOnAfterDamage(stand.trail(), stand.clock));
+    for (int i = 0; i < 2; ++i) {
+        open();
+        m_desk->copyNow();
+        waitForCopy();
+        ASSERT_EQ(m_desk->news().wrong, Wrong::Nothing) << words().toStdString();
+        close();
+    }
+    ASSERT_EQ(files().size(), 3U);
+    EXPECT_EQ(files()[2], copies() / "trail.db");
+    EXPECT_EQ(bytesOf(files()[2]), bytesOf(stand.trail()));
+
+    const test::TempFolder other;
+    std::filesystem::copy_file(files()[2], other / "trail.db");
+    std::istringstream in;
+    std::ostringstream out, err;
+    cli::Terminal terminal{in, out, err};
+    ASSERT_EQ(cli::restoreVerb({files()[0].string(), (other / "trail.part-2.db").string(), false},
+                               terminal),
+              cli::Exit::Done)
+        << err.str();
+    const auto parts = store::partsOf(other / "trail.db");
+    ASSERT_EQ(parts.size(), 2U);
+    const auto trail = store::opened(parts[1], store::Mode::ReadOnly);
+    const auto state = store::stateOf(*trail, store::soundParts(parts, trail->origin()));
+    ASSERT_TRUE(state);
+    EXPECT_TRUE(state->bench.shiftIsOpen());
 }
 
 TEST_F(CopyDeskTest, theWayBackFromACopy)
