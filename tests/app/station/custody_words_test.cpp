@@ -141,8 +141,9 @@ TEST_F(CustodyWordsTest, aClockThatWasSetBackWhileTheProgramRan)
 {
     aSealedShift();
     stand.clock.stepWall(-1h);
-    ASSERT_TRUE(stand.session->station().note(NoteClockStep{-1h}));
-    const Seq at = stand.bench().lastSeq;
+    const auto noted = stand.session->station().note(NoteClockStep{-1h});
+    ASSERT_TRUE(noted);
+    const Seq at = noted->first;
     ASSERT_TRUE(stand.session->store().flush(60s));
     EXPECT_THAT(ui::factText(Fact(ClockStepped{-1h})).toStdString(),
                 HasSubstr("The wall clock was put back by"));

@@ -9,6 +9,7 @@
 #include <gtest/gtest.h>
 
 #include "app/station/trail_record.h"
+#include "core/trail/event_form.h"
 #include "core/trail/store/check.h"
 #include "core/trail/store/disk_files.h"
 #include "tests/app/station/session_stand.h"
