@@ -7,12 +7,14 @@
 
 #include <CLI/CLI.hpp>
 
+#include "app/cli/archive.h"
 #include "app/cli/bath_verbs.h"
 #include "app/cli/check_verbs.h"
 #include "app/cli/export.h"
 #include "app/cli/plan.h"
 #include "app/cli/reading.h"
 #include "app/cli/replay.h"
+#include "app/cli/restore.h"
 #include "app/cli/scan.h"
 #include "app/cli/stores.h"
 #include "app/cli/verb.h"
@@ -50,6 +52,8 @@ Exit runVerb(int argc, char** argv)
     addStores(app, call);
     addVerify(app, call);
     addExport(app, call);
+    addRestore(app, call);
+    addArchive(app, call);
     for (const auto& verbs : {bathVerbs(), checkVerbs()})
         for (const DocumentVerb& verb : verbs)
             addDocumentVerb(app, call, verb);

@@ -7,81 +7,18 @@
 
 #include <CLI/CLI.hpp>
 
+#include "app/cli/archive.h"
 #include "app/cli/trail_file.h"
+#include "app/cli/verify_answer.h"
+#include "core/facts/codec.h"
 #include "core/record/verify_export.h"
-#include "core/trail/json_text.h"
+#include "core/trail/seal.h"
 #include "core/trail/store/check.h"
 
 namespace bathside::cli {
 namespace {
 
-struct Answer {
-    Verification chain;
-    std::string also;  // what else is wrong; empty: nothing
-    [[nodiscard]] bool isSound() const { return !chain.flaw && !chain.badSeal && also.empty(); }
-};
-
-std::string sentenceOf(const Flaw& flaw)
-{
-    std::string text =
-        "first bad event: seq " + std::to_string(flaw.seq) + ", " + std::string(nameOf(flaw.kind));
-    return flaw.detail.empty() ? text : text + " (" + flaw.detail + ")";
-}
-
-std::string sentenceOf(const BadSeal& bad)
-{
-    const std::string seal = "the seal at seq " + std::to_string(bad.seq) + " ";
-    switch (bad.flaw) {
-        case SealFlaw::NotGenuine:
-            return seal + "is not signed by the key that it names";
-        case SealFlaw::OtherHead:
-            return seal + "seals another trail than this one";
-        case SealFlaw::OtherKey:
-            return seal + "is by another key than it should be";
-    }
-    return seal;
-}
-
-std::string jsonOf(const Answer& answer)
-{
-    std::string text = R"({"sound":)" + std::string(answer.isSound() ? "true" : "false") +
-                       R"(,"events":)" + std::to_string(answer.chain.count) + R"(,"head":{"seq":)" +
-                       std::to_string(answer.chain.head.seq) + R"(,"hash":)";
-    appendJsonString(text, toHex(answer.chain.head.hash));
-    text += "}";
-    if (const auto& flaw = answer.chain.flaw) {
-        text += R"(,"seq":)" + std::to_string(flaw->seq) + R"(,"flaw":)";
-        appendJsonString(text, nameOf(flaw->kind));
-    }
-    text += R"(,"seals":)" + std::to_string(answer.chain.seals);
-    if (const auto& bad = answer.chain.badSeal) {
-        text += R"(,"seal":{"seq":)" + std::to_string(bad->seq) + R"(,"flaw":)";
-        appendJsonString(text, nameOf(bad->flaw));
-        text += "}";
-    }
-    if (!answer.also.empty()) {
-        text += R"(,"also":)";
-        appendJsonString(text, answer.also);
-    }
-    return text + "}\n";
-}
-
-std::string wordsOf(const std::string& file, const Answer& answer)
-{
-    const std::string head =
-        std::to_string(answer.chain.head.seq) + ":" + toHex(answer.chain.head.hash);
-    if (answer.isSound())
-        return file + ": sound, " + std::to_string(answer.chain.count) + " events, " +
-               std::to_string(answer.chain.seals) + " seals.\nHead " + head + "\n";
-    std::string text = file + ": NOT sound";
-    if (answer.chain.flaw)
-        text += "; " + sentenceOf(*answer.chain.flaw);
-    if (answer.chain.badSeal)
-        text += "; " + sentenceOf(*answer.chain.badSeal);
-    if (!answer.also.empty())
-        text += "; " + answer.also;
-    return text + ".\nSound up to " + head + "\n";
-}
+using Answer = VerifyAnswer;
 
 std::optional<Head> headFrom(std::string_view text)
 {
@@ -102,6 +39,35 @@ std::optional<std::string> keyOf(const VerifyOrder& order)
     return order.key.empty() ? std::nullopt : std::optional(order.key);
 }
 
+/// The seal beside an archive, if there is one; nothing genuine in it: no value.
+Result<std::optional<DaySealed>, Unusable> sealBeside(const VerifyOrder& order, Terminal& terminal)
+{
+    const std::string name = order.file + std::string(kSealEnding);
+    std::error_code none;
+    if (order.file == "-" || !std::filesystem::exists(name, none))
+        return std::optional<DaySealed>();
+    auto text = wholeOf(name, terminal);
+    if (!text)
+        return failure(text.error());
+    while (text->ends_with('\n'))
+        text->pop_back();
+    const auto fact = factFrom(DaySealed::kKind, *text);
+    const auto* seal = fact ? std::get_if<DaySealed>(&*fact) : nullptr;
+    if (!seal || !hashFromHex(seal->head))
+        return failure(Unusable{name, "", "something else", "the seal of an archive"});
+    return std::optional<DaySealed>(*seal);
+}
+
+/// What is wrong with it; empty: nothing.
+std::string wrongWith(const DaySealed& seal, const VerifyOrder& order)
+{
+    if (!isGenuine(seal))
+        return "the seal beside it is not signed by the key that it names";
+    if (!order.key.empty() && order.key != seal.key)
+        return "the seal beside it is by another key";
+    return {};
+}
+
 bool isDatabase(const std::string& file)
 {
     std::ifstream in(file, std::ios::binary);
@@ -114,14 +80,20 @@ bool isDatabase(const std::string& file)
 Result<Answer, Unusable> verifyDatabase(const VerifyOrder& order, std::vector<Head> witnesses)
 {
     auto opened = store::TrailDb::open(order.file, store::Mode::ReadOnly);
-    if (!opened && opened.error().trouble.fault == StoreFault::Damaged)
+    std::string changedTable;
+    if (!opened && opened.error().trouble.fault == StoreFault::Damaged) {
+        if (opened.error().check == store::Check::Schema)
+            changedTable = opened.error().detail;
         opened = store::TrailDb::open(order.file, store::Mode::Salvage);
+    }
     if (!opened)
         return failure(unusable(order.file, opened.error()));
     const store::Soundness found = store::check(**opened, std::move(witnesses), keyOf(order));
     Answer answer{found.chain, {}};
     if (!found.pages.empty())
         answer.also = "damaged pages: " + found.pages;
+    else if (!changedTable.empty())
+        answer.also = "the file's own guard was changed: " + changedTable;
     else if (found.projectionsAgree == false)
         answer.also = "the indexes do not agree with the events";
     else if (found.trouble)
@@ -174,6 +146,32 @@ Result<Answer, Unusable> verifyLines(const VerifyOrder& order, std::vector<Head>
                   found.otherBytes ? "the file is not the one that the manifest lists" : ""};
 }
 
+/// Why a sound file does not go on where the damaged one is still sound; empty: it does.
+Result<std::string, Unusable> notContinuing(const std::string& damaged, const Verification& chain)
+{
+    const auto file = store::TrailDb::open(damaged, store::Mode::Salvage);
+    if (!file)
+        return failure(unusable(damaged, file.error()));
+    if (!chain.continues)
+        return std::string("it does not go on from another file");
+    const Head& from = chain.continues->head;
+    const Head sound = store::soundHead(**file);
+    if (sound == from)
+        return std::string();
+    if (sound.seq < from.seq)
+        return damaged + " is sound up to event " + std::to_string(sound.seq) +
+               " only: it cannot show that this goes on from it";
+    bool isThere = false;
+    (void)(*file)->read(from.seq, from.seq, [&](const Entry& entry) {
+        isThere = entry.hash == from.hash;
+        return false;
+    });
+    if (isThere)
+        return damaged + " is sound up to event " + std::to_string(sound.seq) +
+               ": the events after " + std::to_string(from.seq) + " were left out";
+    return "it goes on from another event " + std::to_string(from.seq) + " than that of " + damaged;
+}
+
 }  // namespace
 
 Exit verifyVerb(const VerifyOrder& order, Terminal& terminal)
@@ -188,10 +186,25 @@ Exit verifyVerb(const VerifyOrder& order, Terminal& terminal)
     }
     if (!order.key.empty() && !hashFromHex(order.key))
         return refuse(terminal, {"--key", "", order.key, "64 lower-case hex digits"});
-    const auto answer = isDatabase(order.file) ? verifyDatabase(order, witnesses)
-                                               : verifyLines(order, witnesses, terminal);
+    const auto seal = sealBeside(order, terminal);
+    if (!seal)
+        return refuse(terminal, seal.error());
+    if (*seal)
+        witnesses.push_back({(*seal)->count, *hashFromHex((*seal)->head)});
+    auto answer = isDatabase(order.file) ? verifyDatabase(order, witnesses)
+                                         : verifyLines(order, witnesses, terminal);
     if (!answer)
         return refuse(terminal, answer.error());
+    if (!order.continues.empty() && answer->isSound()) {
+        auto why = notContinuing(order.continues, answer->chain);
+        if (!why)
+            return refuse(terminal, why.error());
+        answer->also = std::move(*why);
+    }
+    if (*seal && answer->also.empty()) {
+        answer->also = wrongWith(**seal, order);
+        answer->sealedBy = (*seal)->key;
+    }
     const Exit exit = answer->isSound() ? Exit::Done : Exit::No;
     return print(terminal, order.json ? jsonOf(*answer) : wordsOf(order.file, *answer), exit);
 }
@@ -205,6 +218,8 @@ void addVerify(CLI::App& app, Call& call)
         ->required();
     verb->add_option("--head", order->head, "A head that was kept elsewhere, as seq:hash");
     verb->add_option("--key", order->key, "The public key of the seals, as it was written down");
+    verb->add_option("--continues", order->continues,
+                     "The damaged trail that FILE goes on from: is that where it was still sound?");
     verb->add_flag("--json", order->json, "Print one JSON object");
     verb->footer("Exit: 0 sound, 1 not sound, 2 unusable input.");
     verb->callback([order, &call] {

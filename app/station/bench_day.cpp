@@ -2,6 +2,7 @@
 
 #include <QTimeZone>
 
+#include "app/station/copy_desk.h"
 #include "app/station/picture_file.h"
 #include "app/station/trail_record.h"
 #include "ui/bench/bench_page.h"
@@ -21,6 +22,8 @@ ui::Frame* frameFor(Session& session, const Surroundings& around)
     const auto& [language, preferences, sound, deliveries, printing] = around;
     auto* frame = new ui::Frame(session.model(), language);
     const std::string zone = QTimeZone::systemTimeZoneId().toStdString();
+    // A rehearsal is not worth a copy.
+    auto* copies = session.isRehearsal() ? nullptr : new CopyDesk(session, preferences, frame);
     frame->addPage(QString::fromLatin1(ui::Frame::kBench),
                    new ui::BenchPage(session.model(), language, printing, zone));
     frame->addPage(QString::fromLatin1(ui::Frame::kSetUp),
@@ -29,7 +32,8 @@ ui::Frame* frameFor(Session& session, const Surroundings& around)
                                       .preferences = preferences,
                                       .sound = sound,
                                       .printing = printing,
-                                      .zone = zone}));
+                                      .zone = zone,
+                                      .copies = copies}));
     frame->addPage(QString::fromLatin1(ui::ThermometersPage::kPage),
                    new ui::ThermometersPage({.model = session.model(),
                                              .language = language,

@@ -13,10 +13,7 @@
 namespace bathside::app {
 namespace {
 
-constexpr auto kStation = "bench";
 constexpr Millis kLastWords{3000};  // for the store at the end
-
-TapId newTapId() { return {QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString()}; }
 
 QString pathText(const std::filesystem::path& path)
 {
@@ -79,11 +76,15 @@ QString keyText(const std::filesystem::path& file, KeyFault fault)
 
 }  // namespace
 
+TapId newTapId() { return {QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString()}; }
+
 Result<std::unique_ptr<Session>, QString> Session::open(const SessionSetting& setting, World world)
 {
     auto lock = lockOf(setting.trail);
     if (!lock)
         return failure(lock.error());
+    if (store::lacksFirstEntry(store::partsOf(setting.trail).back()))
+        return failure(storeText(setting.trail, {StoreFault::Damaged, 0}));
     std::unique_ptr<Session> session(new Session(setting.trail, std::move(*lock)));
     const auto head = session->m_store->start();
     if (!head)
@@ -113,7 +114,9 @@ Session::Session(std::filesystem::path trail, TrailLock lock)
     };
     m_store = std::make_unique<store::StoreThread>(
         std::make_unique<store::DiskFiles>(
-            store::DiskFiles::Places{m_trail, {m_trail.parent_path()}}),
+            store::DiskFiles::Places{.trail = store::partsOf(m_trail).back(),
+                                     .spoolFolders = {m_trail.parent_path()},
+                                     .spoolsOf = m_trail}),
         store::StoreThread::Settings{.station = {kStation}}, told);
 }
 
@@ -129,7 +132,12 @@ Session::~Session()
 
 Result<State, QString> Session::restore()
 {
-    auto state = m_store->ask([](store::TrailDb& trail) { return store::stateOf(trail); }).get();
+    auto state = m_store
+                     ->ask([this](store::TrailDb& trail) {
+                         m_earlier = store::soundParts(store::partsOf(m_trail), trail.origin());
+                         return store::stateOf(trail, m_earlier);
+                     })
+                     .get();
     if (!state)
         return failure(storeText(m_trail, state.error()));
     return std::move(*state);
@@ -199,6 +207,16 @@ void Session::sealWhenClosed()
     };
     m_store->run([tell](store::TrailDb& trail) { tell(trail.head()); },
                  [tell](const StoreTrouble&) { tell(std::nullopt); });
+}
+
+void Session::noteCopy(const ui::CopyAnswer& answer)
+{
+    const Verification& chain = answer.check.chain;
+    if (answer.trouble || !answer.check.isSound() || chain.badSeal)
+        return;
+    (void)m_station->note(NoteBackup{BackupMade{.place = answer.file.toStdString(),
+                                                .count = chain.head.seq,
+                                                .head = toHex(chain.head.hash)}});
 }
 
 void Session::noteStart(const SessionSetting& setting, const Head& head)

@@ -16,11 +16,18 @@
 #include "app/system/trail_lock.h"
 #include "core/station/station.h"
 #include "core/trail/seal.h"
+#include "core/trail/store/continuation.h"
 #include "core/trail/store/store_thread.h"
 #include "core/trail/store/zone_days.h"
+#include "ui/models/record_source.h"
 #include "ui/models/station_model.h"
 
 namespace bathside::app {
+
+/// The station's name in the record.
+inline constexpr auto kStation = "bench";
+
+[[nodiscard]] TapId newTapId();
 
 struct SessionSetting {
     std::filesystem::path trail;
@@ -54,7 +61,13 @@ public:
     [[nodiscard]] ui::LiveProbes& probes() { return *m_probes; }
     [[nodiscard]] ui::PinDesk& pins() { return m_pins; }
     [[nodiscard]] store::StoreThread& store() { return *m_store; }
+    /// The first file of the trail, by which it is named.
     [[nodiscard]] const std::filesystem::path& trail() const { return m_trail; }
+    /// The files before the one in use, where that goes on after damage.
+    [[nodiscard]] const std::vector<store::SoundPart>& earlier() const { return m_earlier; }
+    [[nodiscard]] bool isRehearsal() const { return m_station->bench().rehearsal; }
+    /// Puts a copy that was read back and found sound on record.
+    void noteCopy(const ui::CopyAnswer& answer);
     /// Why closed shifts are not sealed; empty: they are, or nobody asked for it.
     [[nodiscard]] const QString& sealTrouble() const { return m_sealTrouble; }
 
@@ -70,6 +83,7 @@ private:
     [[nodiscard]] bool isToBeSealed() const;
 
     std::filesystem::path m_trail;
+    std::vector<store::SoundPart> m_earlier;
     TrailLock m_lock;
     Pins m_pins;
     std::unique_ptr<store::StoreThread> m_store;

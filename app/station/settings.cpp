@@ -10,7 +10,8 @@ namespace {
 constexpr auto kLanguage = "language", kDark = "dark", kPitch = "pitch_correction",
                kSound = "sound_device", kLabelPrinter = "label_printer",
                kLabelPaper = "label_paper", kSheetPrinter = "sheet_printer",
-               kSheetPaper = "sheet_paper";
+               kSheetPaper = "sheet_paper", kCopyFolder = "copy_folder",
+               kCopyHours = "copy_every_hours", kCopyShift = "copy_at_shift_end";
 
 QString key(const char* name) { return QString::fromLatin1(name); }
 
@@ -57,6 +58,23 @@ void writePrintChoice(QSettings& settings, const ui::PrintChoice& choice)
     settings.setValue(key(kSheetPaper), textOf(choice.sheetPaper));
 }
 
+constexpr int kLongestHours = 24 * 31;
+
+ui::CopyChoice readCopyChoice(const QSettings& settings)
+{
+    const int hours = settings.value(key(kCopyHours), 0).toInt();
+    return {.folder = settings.value(key(kCopyFolder)).toString(),
+            .everyHours = std::clamp(hours, 0, kLongestHours),
+            .atShiftEnd = settings.value(key(kCopyShift), false).toBool()};
+}
+
+void writeCopyChoice(QSettings& settings, const ui::CopyChoice& choice)
+{
+    settings.setValue(key(kCopyFolder), choice.folder);
+    settings.setValue(key(kCopyHours), choice.everyHours);
+    settings.setValue(key(kCopyShift), choice.atShiftEnd);
+}
+
 }  // namespace
 
 ui::Preference readPreference(const std::filesystem::path& file)
@@ -70,6 +88,7 @@ ui::Preference readPreference(const std::filesystem::path& file)
     found.pitchCorrection = isNumber && pitch > 0 ? pitch : 1.0;
     found.soundDevice = settings.value(key(kSound)).toString();
     found.print = readPrintChoice(settings);
+    found.copies = readCopyChoice(settings);
     return found;
 }
 
@@ -81,6 +100,7 @@ bool writePreference(const std::filesystem::path& file, const ui::Preference& pr
     settings.setValue(key(kPitch), preference.pitchCorrection);
     settings.setValue(key(kSound), preference.soundDevice);
     writePrintChoice(settings, preference.print);
+    writeCopyChoice(settings, preference.copies);
     settings.sync();
     return settings.status() == QSettings::NoError;
 }

@@ -5,6 +5,7 @@
 #include <QScreen>
 
 #include "app/station/bench_day.h"
+#include "app/station/damage.h"
 #include "app/station/settings.h"
 #include "app/system/clock_sync.h"
 #include "app/system/file_log.h"
@@ -82,8 +83,12 @@ std::optional<QString> StationApp::start()
     dressScreen();
     if (m_options.day == Day::Asked)
         showStart();
-    else if (const auto wrong = begin(m_options.day))
-        return wrong;
+    else if (const auto wrong = begin(m_options.day)) {
+        if (!m_startsAgain)
+            return wrong;
+        showStart();
+        showFault(*wrong);
+    }
     showWindow();
     return std::nullopt;
 }
@@ -132,8 +137,11 @@ std::optional<QString> StationApp::begin(Day day)
                                                    .ticking = ui::StationModel::Ticking::ByTimer,
                                                    .probes = ProbePlaces{}});
     if (!session) {
-        logError(session.error().toStdString());
-        return session.error();
+        const auto damage = goOnAfterDamage(settingFor(day).trail, m_clock);
+        m_startsAgain = damage && damage->goesOn;
+        const QString wrong = damage ? damage->sentence : session.error();
+        logError(wrong.toStdString());
+        return wrong;
     }
     m_session = std::move(*session);
     if (!m_session->sealTrouble().isEmpty())
@@ -158,11 +166,14 @@ void StationApp::showStart()
 
 void StationApp::choose(Day day)
 {
-    const auto wrong = begin(day);
-    if (!wrong)
-        return;
+    if (const auto wrong = begin(day))
+        showFault(*wrong);
+}
+
+void StationApp::showFault(const QString& sentence)
+{
     if (auto* page = qobject_cast<ui::StartPage*>(m_window.content()))
-        page->showFault(*wrong);
+        page->showFault(sentence);
 }
 
 void StationApp::dressScreen()

@@ -38,6 +38,7 @@ private:
     [[nodiscard]] std::optional<QString> begin(Day day);
     void showStart();
     void choose(Day day);
+    void showFault(const QString& sentence);
     void dressScreen();
     void showWindow();
     void keepAwake();
@@ -53,6 +54,7 @@ private:
     DeliveryFiles m_deliveries;
     SleepInhibitor m_inhibitor;
     std::unique_ptr<Session> m_session;
+    bool m_startsAgain = false;  // what was wrong with the start has been seen to
     Window m_window;
 };
 

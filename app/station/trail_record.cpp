@@ -1,14 +1,14 @@
 #include "app/station/trail_record.h"
 
 #include <QCoreApplication>
-#include <QDir>
 #include <QPointer>
 #include <QThreadPool>
-#include <future>
+#include <algorithm>
 #include <memory>
 
 #include "app/station/copied_day.h"
 #include "app/station/record_places.h"
+#include "app/station/trail_copy.h"
 #include "core/base/rfc3339.h"
 #include "core/trail/store/check.h"
 #include "core/trail/store/day_order.h"
@@ -63,6 +63,30 @@ std::vector<SeqRange> partAfter(const std::vector<SeqRange>& runs, Seq after)
     return rest;
 }
 
+/// What lies in the earlier files of a trail that goes on after damage: the entries of that day by
+/// their own time, as the indexes may be damaged, too. On a thread of its own.
+std::vector<Entry> entriesOf(const std::vector<store::SoundPart>& parts, const std::string& zone,
+                             ui::Date date, Seq after)
+{
+    const store::ZoneDays days;
+    const auto day = days.day(zone, date);
+    std::vector<Entry> entries;
+    if (!day)
+        return entries;
+    for (const store::SoundPart& part : parts) {
+        const auto file = store::TrailDb::open(part.file, store::Mode::Salvage);
+        if (!file)
+            continue;
+        std::ignore = store::readRows(
+            (*file)->connection(), after + 1, part.last, [&](const store::Row& row) {
+                if (row.entry && row.entry->at >= day->start && row.entry->at < day->end)
+                    entries.push_back(*row.entry);
+                return row.seq < part.last;
+            });
+    }
+    return entries;
+}
+
 /// Which entries a day's record is; nothing for a day that the zone left out.
 Result<std::vector<SeqRange>, StoreTrouble> runsOf(const store::TrailDb& trail,
                                                    const std::string& zone, ui::Date date)
@@ -72,23 +96,6 @@ Result<std::vector<SeqRange>, StoreTrouble> runsOf(const store::TrailDb& trail,
     if (!day)
         return std::vector<SeqRange>();
     return store::rangesOf(trail, day->start, day->end);
-}
-
-ui::VerifyAnswer answerOf(const store::Soundness& found)
-{
-    ui::VerifyAnswer answer{found.chain, found.projectionsAgree, found.trouble};
-    if (!found.pages.empty() && !answer.trouble)
-        answer.trouble = StoreTrouble{StoreFault::Damaged, 0};
-    return answer;
-}
-
-/// Opens a copy that was written and checks all of it; on a thread of its own.
-ui::VerifyAnswer checkedCopy(const std::filesystem::path& file)
-{
-    const auto copy = store::TrailDb::open(file, store::Mode::ReadOnly);
-    if (!copy)
-        return {.chain = {}, .indexesAgree = {}, .trouble = copy.error().trouble};
-    return answerOf(store::check(**copy));
 }
 
 // --- verifying in slices ------------------------------------------------------------------------
@@ -237,6 +244,20 @@ std::vector<ui::RecordPlace> TrailRecord::places() const { return recordPlaces()
 
 void TrailRecord::readDay(ui::Date date, Seq after)
 {
+    const auto& parts = m_session.earlier();
+    if (parts.empty() || parts.back().last <= after)
+        return readLastFile(date, after);
+    QThreadPool::globalInstance()->start([=, guard = Guard(this), zone = zone()] {
+        tell(guard, [=, entries = entriesOf(parts, zone, date, after)](TrailRecord& record) {
+            if (!entries.empty())
+                emit record.entriesRead(date, entries);
+            record.readLastFile(date, after);
+        });
+    });
+}
+
+void TrailRecord::readLastFile(ui::Date date, Seq after)
+{
     const Guard guard(this);
     const auto done = [guard, date](const std::optional<StoreTrouble>& trouble) {
         tell(guard, [=](TrailRecord& record) { emit record.dayRead(date, trouble); });
@@ -281,25 +302,11 @@ void TrailRecord::exportDay(ui::Date date, const QString& folder, char decimalSi
 
 void TrailRecord::copyTrail(const QString& folder)
 {
-    const QString name =
-        QStringLiteral("trail-%1")
-            .arg(QString::fromStdString(isoText(localDay(zone(), m_session.station().now().wall))));
-    ui::CopyAnswer answer;
-    const bool made = QDir().mkpath(folder);
-    answer.file = freeName(folder, name, QStringLiteral(".db"));
-    const std::filesystem::path target = answer.file.toStdString();
-    if (!made) {
-        answer.trouble = StoreTrouble{StoreFault::WriteFailed, 0};
-        return tell(this, [answer](TrailRecord& record) { emit record.copied(answer); });
-    }
-    auto written =
-        std::make_shared<std::future<Result<void, StoreTrouble>>>(m_session.store().copyTo(target));
-    QThreadPool::globalInstance()->start([guard = Guard(this), answer, target, written]() mutable {
-        if (const auto done = written->get(); !done)
-            answer.trouble = done.error();
-        else
-            answer.check = checkedCopy(target);
-        tell(guard, [answer](TrailRecord& record) { emit record.copied(answer); });
+    app::copyTrail(m_session, folder, [guard = Guard(this)](const ui::CopyAnswer& answer) {
+        if (!guard)
+            return;
+        guard->m_session.noteCopy(answer);
+        emit guard->copied(answer);
     });
 }
 

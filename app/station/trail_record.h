@@ -27,6 +27,8 @@ public:
     void copyTrail(const QString& folder) override;
 
 private:
+    void readLastFile(ui::Date date, Seq after);
+
     Session& m_session;
 };
 

@@ -3,12 +3,16 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/facts/codec.h"
 #include "core/trail/json_lines.h"
 #include "core/trail/json_text.h"
 #include "core/trail/whole_json.h"
 
 namespace bathside {
 namespace {
+
+// A clock that is kept by the network is put right by less; our own choice.
+constexpr Millis kUnevenClock{1000};
 
 FlawKind kindOf(LineFault::Kind kind)
 {
@@ -133,7 +137,37 @@ void Verifier::check(const Entry& entry)
     else if (chained(m_last->hash, m_text) != entry.hash)
         blame(entry.seq, FlawKind::BadHash);
     else
+        takeWord(entry);
+    if (!m_result.flaw)
         accept(entry);
+}
+
+// An entry that says what it continues must say what it does continue.
+void Verifier::takeWord(const Entry& entry)
+{
+    if (entry.kind != TrailContinued::kKind)
+        return;
+    const auto fact = factFrom(entry.kind, entry.payload);
+    const auto* said = fact ? std::get_if<TrailContinued>(&*fact) : nullptr;
+    if (!said || said->count != m_last->seq || said->head != toHex(m_last->hash))
+        return blame(entry.seq, FlawKind::HeadMismatch, std::string(TrailContinued::kKind));
+    if (!m_result.first)
+        m_result.continues = ContinuedFrom{*m_last, said->file};
+}
+
+void Verifier::watchClock(const Entry& entry)
+{
+    bool isBack = false;
+    if (entry.kind == StationStarted::kKind) {
+        isBack = m_lastAt && entry.at + kUnevenClock < *m_lastAt;
+    } else if (entry.kind == ClockStepped::kKind) {
+        const auto fact = factFrom(entry.kind, entry.payload);
+        const auto* step = fact ? std::get_if<ClockStepped>(&*fact) : nullptr;
+        isBack = step && step->by < Millis(0);
+    }
+    if (isBack && m_result.setBacks++ == 0)
+        m_result.firstSetBack = entry.seq;
+    m_lastAt = entry.at;
 }
 
 void Verifier::accept(const Entry& entry)
@@ -142,6 +176,7 @@ void Verifier::accept(const Entry& entry)
     meet(*m_last);
     if (m_result.flaw)
         return;
+    watchClock(entry);
     if (!m_result.first)
         m_result.first = entry.seq;
     m_result.head = *m_last;

@@ -57,6 +57,13 @@ struct BadSeal {
     friend bool operator==(const BadSeal&, const BadSeal&) = default;
 };
 
+/// Where a file goes on from one that was damaged, by its first entry's own words.
+struct ContinuedFrom {
+    Head head;         // that file's last good one
+    std::string file;  // its name
+    friend bool operator==(const ContinuedFrom&, const ContinuedFrom&) = default;
+};
+
 struct Verification {
     std::int64_t count = 0;    // entries or lines taken
     std::optional<Seq> first;  // the first sound entry
@@ -64,6 +71,10 @@ struct Verification {
     std::optional<Flaw> flaw;
     std::int64_t seals = 0;
     std::optional<BadSeal> badSeal{};
+    std::optional<ContinuedFrom> continues{};
+    // No flaw, as order is `seq`: the computer's clock was set back, or went back while it was off.
+    std::int64_t setBacks = 0;
+    Seq firstSetBack = 0;
     friend bool operator==(const Verification&, const Verification&) = default;
 };
 
@@ -98,6 +109,8 @@ private:
     [[nodiscard]] bool isNext(const Entry& entry);
     void check(const Entry& entry);
     void accept(const Entry& entry);
+    void takeWord(const Entry& entry);
+    void watchClock(const Entry& entry);
     void meet(const Head& head);
     void lookBack(Seq seq);
     void blame(Seq seq, FlawKind kind, std::string detail = {});
@@ -108,6 +121,7 @@ private:
     std::size_t m_run = 0;      // of m_expected.runs, the one being read
     std::size_t m_witness = 0;  // the next one to come by
     std::optional<Head> m_last;
+    std::optional<WallTime> m_lastAt;
     std::string m_text;
 };
 

@@ -58,6 +58,9 @@ public:
         return entries;
     }
 
+    /// Nothing happens for so long.
+    void pass(Millis time) { m_time += time; }
+
     [[nodiscard]] const Head& head() const { return m_head; }
     [[nodiscard]] const StationId& station() const { return m_station; }
 

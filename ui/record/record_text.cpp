@@ -31,6 +31,32 @@ QList<Field> headFields(const Verification& chain)
             {RecordText::tr("its hash"), hexText(chain.head.hash)}};
 }
 
+/// What the clock did, where that is worth knowing: no flaw, as the order of the entries is kept.
+QList<Field> clockFields(const Verification& chain)
+{
+    if (chain.setBacks == 0)
+        return {};
+    return {{RecordText::tr("the clock"),
+             chain.setBacks == 1
+                 ? RecordText::tr("set back once, at entry %1; the order of the entries is kept")
+                       .arg(chain.firstSetBack)
+                 : RecordText::tr("set back %1 times, first at entry %2; the order of the entries "
+                                  "is kept")
+                       .arg(chain.setBacks)
+                       .arg(chain.firstSetBack)}};
+}
+
+/// Where the record goes on from a file that was damaged.
+QList<Field> originFields(const Verification& chain)
+{
+    if (!chain.continues)
+        return {};
+    return {{RecordText::tr("goes on from"),
+             RecordText::tr("%1, which was damaged after entry %2", "a file; a number")
+                 .arg(fromCore(chain.continues->file))
+                 .arg(chain.continues->head.seq)}};
+}
+
 /// What is wrong, the worst first; empty when it is sound.
 QString wrongWith(const VerifyAnswer& answer)
 {
@@ -142,14 +168,15 @@ QString placeText(const RecordPlace& place)
 Sheet sheetOf(const VerifyAnswer& answer)
 {
     const QString wrong = wrongWith(answer);
+    const QList<Field> more = originFields(answer.chain) + clockFields(answer.chain);
     if (!wrong.isEmpty())
-        return {Role::Limit, wrong, headFields(answer.chain)};
-    return {Role::Good,
-            RecordText::tr("The record is sound: nothing was changed, left out or put in."),
-            headFields(answer.chain)
-                << Field{RecordText::tr("what to do"),
-                         RecordText::tr("Write this number and hash down and keep them elsewhere: "
-                                        "only so is a record that was cut short found out.")}};
+        return {Role::Limit, wrong, headFields(answer.chain) + more};
+    return {
+        Role::Good, RecordText::tr("The record is sound: nothing was changed, left out or put in."),
+        headFields(answer.chain) + more +
+            QList<Field>{{RecordText::tr("what to do"),
+                          RecordText::tr("Write this number and hash down and keep them elsewhere: "
+                                         "only so is a record that was cut short found out.")}}};
 }
 
 Sheet sheetOf(const ExportAnswer& answer)

@@ -154,6 +154,8 @@ void SetUpPage::askStation()
                     .word = tr("labels …"),
                     .line = tr("printers and paper"),
                     .mark = Mark::Sheet});
+    if (m_copies.isOffered())
+        choices.append(m_copies.choice());
     choices.append({.id = QStringLiteral("page:") + QString::fromLatin1(ThermometersPage::kPage),
                     .word = tr("thermometers …"),
                     .line = tr("and the bath")});
@@ -174,6 +176,8 @@ void SetUpPage::chooseStation(const QString& id)
     }
     if (id == QLatin1String(kPrint))
         return m_print.ask();
+    if (id == QLatin1String("copies"))
+        return m_copies.ask();
     Preference next = m_parts.preferences.now();
     m_ask->close();
     if (id == QLatin1String(kNoChange))

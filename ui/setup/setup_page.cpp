@@ -39,7 +39,12 @@ SetUpPage::SetUpPage(Parts parts, QWidget* parent)
                .preferences = m_parts.preferences,
                .printing = m_parts.printing,
                .testLabel = [this] { return testLabel(m_model.now().wall, m_context.zoneNow()); },
-               .back = [this] { askStation(); }})
+               .back = [this] { askStation(); }}),
+      m_copies({.asker = *m_ask,
+                .preferences = m_parts.preferences,
+                .copies = m_parts.copies,
+                .now = [this] { return m_model.now(); },
+                .back = [this] { askStation(); }})
 {
     setObjectName(QStringLiteral("setup"));
     m_cautions->setObjectName(QStringLiteral("setup.cautions"));
@@ -82,6 +87,12 @@ void SetUpPage::connectAll()
     connect(&m_model, &StationModel::taken, this, [this] { m_refusedAt.reset(); });
     connect(&m_parts.printing, &Printing::ended, this, &SetUpPage::tellPrinted);
     connect(&m_parts.preferences, &Preferences::changed, this, &SetUpPage::render);
+    if (m_parts.copies)
+        connect(m_parts.copies, &Copies::changed, this, [this] {
+            if (m_ask->isOpen() && isVisible())
+                m_copies.refresh();
+            render();
+        });
     connect(&theme(), &Theme::changed, this, [this] {
         place();
         render();
@@ -91,6 +102,7 @@ void SetUpPage::connectAll()
 void SetUpPage::ask(const TapStamp& stamp, const std::function<void()>& question)
 {
     m_asksOutcome = false;
+    m_copies.leave();
     m_ask->opening(stamp.inputMs);
     question();
     if (m_model.isInCriticalWindow())
@@ -99,6 +111,7 @@ void SetUpPage::ask(const TapStamp& stamp, const std::function<void()>& question
 
 void SetUpPage::closeAll()
 {
+    m_copies.leave();
     m_ask->close();
     m_gauge->hide();
     m_asksOutcome = false;

@@ -1,7 +1,7 @@
 #pragma once
 
 // Set-up: the card's checks, the cautions, the alarm heard, who is on duty, the bath, the screen,
-// the printers.
+// the printers, copies of the record.
 //
 // A tap on a check says that it is ok. "Not ok" or an override: the target for it first, then the
 // check; that way nothing is said by the first tap. The check that proves the sound stands in the
@@ -17,6 +17,7 @@
 #include "ui/models/preferences.h"
 #include "ui/models/printing.h"
 #include "ui/models/sound_test.h"
+#include "ui/setup/ask_copies.h"
 #include "ui/setup/ask_print.h"
 #include "ui/setup/check_tile.h"
 
@@ -36,7 +37,8 @@ public:
         Preferences& preferences;
         SoundTest& sound;
         Printing& printing;
-        std::string zone;  // IANA name of the site's zone, for a new shift
+        std::string zone;          // IANA name of the site's zone, for a new shift
+        Copies* copies = nullptr;  // none: nothing is copied here
     };
 
     explicit SetUpPage(Parts parts, QWidget* parent = nullptr);
@@ -72,6 +74,7 @@ private:
     void render();
     void renderTiles();
     void renderBar();
+    void renderCopies();
     [[nodiscard]] std::vector<Check> checks() const;  // without the one in the bar
     [[nodiscard]] QString wordsOf(const CheckId& check) const;
     [[nodiscard]] bool hasSoundCheck() const;
@@ -89,6 +92,7 @@ private:
     AskPane* m_ask;
     BenchContext m_context;
     AskPrint m_print;
+    AskCopies m_copies;
     int m_columns = 2, m_rows = 2, m_page = 0;
     bool m_asksOutcome = false;  // the next tapped check is asked about
     std::optional<Stamp> m_refusedAt;

@@ -8,6 +8,7 @@
 #include "ui/setup/card_gauge.h"
 #include "ui/setup/cautions.h"
 #include "ui/setup/setup_page.h"
+#include "ui/text/copies.h"
 #include "ui/text/subjects.h"
 #include "ui/theme/theme.h"
 
@@ -179,6 +180,20 @@ void SetUpPage::renderBar()
     m_duty->setLine(tr("on duty"));
     m_duty->setRole(isOpen ? Role::Neutral : Role::Primary);
     m_screen->setWord(tr("station …"));
+    renderCopies();
+}
+
+// Only what somebody has to see to.
+void SetUpPage::renderCopies()
+{
+    if (!m_parts.copies)
+        return;
+    const CopyNews news = m_parts.copies->news();
+    const Role role = roleOf(news);
+    m_screen->setRole(role);
+    m_screen->setLine(role == Role::Neutral
+                          ? QString()
+                          : tr("copies: %1", "3 days ago").arg(copyLine(news, m_model.now())));
 }
 
 }  // namespace bathside::ui

@@ -23,6 +23,9 @@ struct Soundness {
 [[nodiscard]] Result<Verification, StoreTrouble> verifyChain(const TrailDb& trail,
                                                              std::vector<Head> witnesses = {});
 
+/// The last entry up to which it can be read and the chain holds.
+[[nodiscard]] Head soundHead(const TrailDb& trail);
+
 /// `key`: the public key of the seals, where it is known from elsewhere.
 [[nodiscard]] Soundness check(const TrailDb& trail, std::vector<Head> witnesses = {},
                               std::optional<std::string> key = std::nullopt);

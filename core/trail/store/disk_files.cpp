@@ -35,7 +35,7 @@ void removeFresh(const std::filesystem::path& file)
 
 Result<std::unique_ptr<TrailStore>, StoreTrouble> DiskFiles::openTrail()
 {
-    auto trail = TrailDb::open(m_places.trail, m_mode);
+    auto trail = TrailDb::open(m_places.trail, m_mode, m_places.origin);
     if (!trail) {
         m_refusal = trail.error();
         return failure(trail.error().trouble);
@@ -45,9 +45,16 @@ Result<std::unique_ptr<TrailStore>, StoreTrouble> DiskFiles::openTrail()
     return std::move(*trail);
 }
 
+// What one file's failing left is brought into the one that continues it.
+std::string DiskFiles::spoolPrefix() const
+{
+    const auto& named = m_places.spoolsOf.empty() ? m_places.trail : m_places.spoolsOf;
+    return named.filename().string() + ".spool-";
+}
+
 std::vector<DiskFiles::Found> DiskFiles::spools() const
 {
-    const std::string prefix = m_places.trail.filename().string() + ".spool-";
+    const std::string prefix = spoolPrefix();
     std::vector<Found> found;
     for (const auto& folder : m_places.spoolFolders) {
         std::error_code none;
@@ -76,8 +83,7 @@ Result<Spool, StoreTrouble> DiskFiles::makeSpool(const Head& after)
 {
     const auto known = spools();
     const int number = known.empty() ? 1 : known.back().number + 1;
-    const std::string name =
-        m_places.trail.filename().string() + ".spool-" + std::to_string(number);
+    const std::string name = spoolPrefix() + std::to_string(number);
     StoreTrouble trouble{StoreFault::NotPermitted, 0};
     for (const auto& folder : m_places.spoolFolders) {
         const std::filesystem::path file = folder / name;

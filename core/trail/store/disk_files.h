@@ -17,7 +17,9 @@ public:
     struct Places {
         std::filesystem::path trail;
         std::vector<std::filesystem::path>
-            spoolFolders;  // tried in order; none: nothing is spooled
+            spoolFolders;                  // tried in order; none: nothing is spooled
+        std::filesystem::path spoolsOf{};  // the first file of a trail of several; empty: `trail`
+        Origin origin{};                   // of the trail, where it is made
     };
 
     /// `mode` is for the first opening; later ones want the file to be there.
@@ -42,6 +44,7 @@ private:
         bool merged = false;
     };
     [[nodiscard]] std::vector<Found> spools() const;
+    [[nodiscard]] std::string spoolPrefix() const;
 
     Places m_places;
     Mode m_mode;

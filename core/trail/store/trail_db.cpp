@@ -95,8 +95,10 @@ Result<std::unique_ptr<TrailDb>, OpenFault> TrailDb::open(const std::filesystem:
     if (!db)
         return failure(fault(db.error(), Check::Access));
     std::unique_ptr<TrailDb> trail(new TrailDb(file, std::move(*db)));
-    if (const auto started = trail->start(mode, origin); !started)
+    if (const auto started = trail->start(mode, origin); !started) {
+        trail->m_spent = started.error().trouble;  // what was found damaged is left as it is
         return failure(started.error());
+    }
     return trail;
 }
 
@@ -124,7 +126,7 @@ Result<void, OpenFault> TrailDb::start(Mode mode, const Origin& origin)
             return made;
     }
     const auto difference = schemaDifference(*m_db);
-    if (!difference || !difference->empty())
+    if (mode != Mode::Salvage && (!difference || !difference->empty()))
         return failure(fault(difference ? StoreTrouble{StoreFault::Damaged, 0} : difference.error(),
                              Check::Schema, difference.value_or("")));
     if (const auto read = readOrigin(); !read)

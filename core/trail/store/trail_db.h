@@ -22,7 +22,7 @@ enum class Mode : std::uint8_t {
     New,       // read and write; must not be there yet
     Existing,  // read and write; must be there
     ReadOnly,  // a copy, or a trail that no station holds
-    Salvage,   // read only, and the end need not be sound
+    Salvage,   // read only; neither the tables nor the end need be sound
 };
 
 enum class Role : std::uint8_t { Trail, Spool };

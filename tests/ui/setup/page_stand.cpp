@@ -100,7 +100,8 @@ PageStand::PageStand(const Panel& panel, const QString& language, Stand::As day)
                                                .preferences = m_preferences,
                                                .sound = m_loud,
                                                .printing = m_stand.papers(),
-                                               .zone = "Europe/Madrid"}));
+                                               .zone = "Europe/Madrid",
+                                               .copies = &m_copies}));
     m_stand.frame().addPage(QString::fromLatin1(ui::Frame::kRecord),
                             new ui::RecordPage(m_stand.model(), m_trail));
 }

@@ -7,6 +7,7 @@
 
 #include "core/trail/entry.h"
 #include "tests/ui/bench/stand.h"
+#include "ui/models/copies.h"
 #include "ui/models/preferences.h"
 #include "ui/models/record_source.h"
 #include "ui/models/sound_test.h"
@@ -28,6 +29,27 @@ public:
     QString name = QStringLiteral("Built-in speaker");
     QString used;
     int played = 0, heardTimes = 0;
+};
+
+/// Copies nothing and says what it is told to.
+class Copying final : public ui::Copies {
+    Q_OBJECT
+
+public:
+    [[nodiscard]] ui::CopyNews news() const override { return told; }
+    [[nodiscard]] std::vector<ui::RecordPlace> places() const override { return where; }
+    void copyNow() override { ++copied; }
+    void tell(const ui::CopyNews& news)
+    {
+        told = news;
+        emit changed();
+    }
+
+    ui::CopyNews told;
+    std::vector<ui::RecordPlace> where{
+        {QStringLiteral("/documents/bathside"), {}},
+        {QStringLiteral("/media/stick/bathside"), QStringLiteral("STICK")}};
+    int copied = 0;
 };
 
 /// Answers when told to, not before.
@@ -83,12 +105,14 @@ public:
     [[nodiscard]] Stand& stand() { return m_stand; }
     [[nodiscard]] Loud& loud() { return m_loud; }
     [[nodiscard]] Trail& trail() { return m_trail; }
+    [[nodiscard]] Copying& copies() { return m_copies; }
     [[nodiscard]] ui::Preferences& preferences() { return m_preferences; }
     void show(const char* page);
 
 private:
     ui::Preferences m_preferences;
     Loud m_loud;
+    Copying m_copies;
     Stand m_stand;
     Trail m_trail;
 };

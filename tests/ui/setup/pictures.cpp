@@ -33,6 +33,15 @@ void setUp(test::PageStand& pages)
     pages.stand().say(OverrideCheck{{"thermometer"}, "checked in another way"});
 }
 
+ui::CopyNews lateCopies(const Stamp& now)
+{
+    ui::CopyNews news{.wrong = ui::CopyNews::Wrong::NotWritten};
+    news.last.trouble = StoreTrouble{StoreFault::NoSpace, 28};
+    news.madeAt = shifted(now, -std::chrono::hours(73));
+    news.isLate = true;
+    return news;
+}
+
 void draw(const QDir& folder, const Picture& picture, const Look& look)
 {
     ui::theme().setScheme(look.scheme);
@@ -48,6 +57,8 @@ void draw(const QDir& folder, const Picture& picture, const Look& look)
                                         QStringLiteral("lab-2"),
                                         QStringLiteral("lab-3"),
                                         QStringLiteral("lab-4")};
+    if (std::string(picture.name).starts_with("copies"))
+        pages.copies().tell(lateCopies(pages.stand().model().now()));
     pages.show(picture.page);
     pages.stand().taps(picture.taps);
     if (std::string(picture.name) == "verified")
@@ -91,6 +102,10 @@ int main(int argc, char** argv)
         {"label-printer", ui::Frame::kSetUp, {"setup.screen", "ask.labels", "ask.label-printer"}},
         {"label-paper", ui::Frame::kSetUp, {"setup.screen", "ask.labels", "ask.label-paper"}},
         {"test-label", ui::Frame::kSetUp, {"setup.screen", "ask.labels", "ask.test-label"}},
+        {"copies", ui::Frame::kSetUp, {"setup.screen", "ask.copies"}},
+        {"copies-where", ui::Frame::kSetUp, {"setup.screen", "ask.copies", "ask.copy-place"}},
+        {"copies-when", ui::Frame::kSetUp, {"setup.screen", "ask.copies", "ask.copy-time"}},
+        {"copies-late", ui::Frame::kSetUp, {}},
         {"day", ui::Frame::kRecord, {}},
         {"filter", ui::Frame::kRecord, {"record.filter"}},
         {"mended", ui::Frame::kRecord, {"record.filter", "record.ask.group:7"}},

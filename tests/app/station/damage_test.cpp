@@ -1,0 +1,280 @@
+// A damaged trail at the start: kept byte for byte, and the record goes on beside it with all that
+// was sound. Damage is done to the file itself, past the store.
+
+#include "app/station/damage.h"
+
+#include <fstream>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "app/station/trail_record.h"
+#include "core/trail/event_form.h"
+#include "core/trail/store/check.h"
+#include "core/trail/store/disk_files.h"
+#include "tests/app/station/session_stand.h"
+#include "tests/core/trail/store/support.h"
+
+namespace bathside::app {
+namespace {
+
+using namespace std::chrono_literals;
+
+constexpr ui::Date kDay{std::chrono::year(2026), std::chrono::March, std::chrono::day(5)};
+
+std::string bytesOf(const std::filesystem::path& file)
+{
+    std::ifstream in(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), {}};
+}
+
+class DamageTest : public testing::Test {
+protected:
+    void aMorning()
+    {
+        stand.open();
+        stand.say(OpenShift{"Europe/Madrid", {"MK"}});
+        for (const char* note : {"one", "two", "three", "four", "five"})
+            stand.say(MakeNote{note});
+        ASSERT_TRUE(stand.session->store().flush(60s));
+        m_before = stand.bench();
+        stand.session.reset();
+    }
+
+    [[nodiscard]] Seq seqOf(const std::string& note) const
+    {
+        const auto trail = store::opened(stand.trail(), store::Mode::Salvage);
+        Seq seq = 0;
+        EXPECT_TRUE(trail->read(1, store::kAll, [&](const Entry& entry) {
+            if (entry.payload.find("\"" + note + "\"") != std::string::npos)
+                seq = entry.seq;
+            return true;
+        }));
+        EXPECT_GT(seq, 0);
+        return seq;
+    }
+
+    void change(Seq seq)
+    {
+        ASSERT_EQ(store::tamper(stand.trail(),
+                                "UPDATE event SET person = 'ZZ' WHERE seq = " + std::to_string(seq))
+                      .first,
+                  0);
+    }
+
+    [[nodiscard]] std::filesystem::path second() const { return stand.folder / "trail.part-2.db"; }
+
+    Damage goOn()
+    {
+        EXPECT_FALSE(stand.tryToOpen());
+        const auto damage = goOnAfterDamage(stand.trail(), stand.clock);
+        EXPECT_TRUE(damage);
+        return damage.value_or(Damage{});
+    }
+
+    SessionStand stand;
+    Bench m_before;
+};
+
+TEST_F(DamageTest, aSoundTrailIsLeftAlone)
+{
+    aMorning();
+    EXPECT_FALSE(goOnAfterDamage(stand.trail(), stand.clock));
+    EXPECT_FALSE(goOnAfterDamage(stand.folder / "none.db", stand.clock));
+    EXPECT_FALSE(std::filesystem::exists(second()));
+}
+
+TEST_F(DamageTest, theDamagedFileIsKeptAndTheRecordGoesOnBesideIt)
+{
+    aMorning();
+    const Seq bad = seqOf("four");
+    change(bad);
+    const std::string kept = bytesOf(stand.trail());
+    const Damage damage = goOn();
+    EXPECT_TRUE(damage.goesOn);
+    EXPECT_THAT(damage.sentence.toStdString(),
+                testing::HasSubstr("The record in trail.db is damaged after entry " +
+                                   std::to_string(bad - 1)));
+    EXPECT_THAT(damage.sentence.toStdString(), testing::HasSubstr("goes on in trail.part-2.db"));
+    EXPECT_EQ(bytesOf(stand.trail()), kept);
+
+    stand.open();
+    EXPECT_EQ(stand.session->earlier().size(), 1U);
+    ASSERT_TRUE(stand.bench().shift);
+    EXPECT_TRUE(stand.bench().shiftIsOpen()) << "the shift was opened in the damaged file";
+    EXPECT_EQ(stand.bench().shift->opened.seq, m_before.shift->opened.seq);
+    EXPECT_EQ(stand.bench().card->hash(), m_before.card->hash());
+    stand.say(MakeNote{"on"});
+    ASSERT_TRUE(stand.session->store().flush(60s));
+    stand.session.reset();
+    EXPECT_EQ(bytesOf(stand.trail()), kept);
+
+    const auto next = store::opened(second(), store::Mode::ReadOnly);
+    const auto entries = store::contentOf(*next);
+    ASSERT_FALSE(entries.empty());
+    EXPECT_EQ(entries.front().kind, "trail.continued");
+    EXPECT_EQ(entries.front().seq, bad);
+    const auto sound = store::check(*next);
+    EXPECT_TRUE(sound.isSound());
+    ASSERT_TRUE(sound.chain.continues);
+    EXPECT_EQ(sound.chain.continues->head,
+              store::soundHead(*store::opened(stand.trail(), store::Mode::Salvage)));
+    EXPECT_EQ(sound.chain.continues->file, "trail.db");
+}
+
+TEST_F(DamageTest, whatWasOnRecordInBothFilesIsThereAtEveryLaterStart)
+{
+    aMorning();
+    change(seqOf("five"));
+    ASSERT_TRUE(goOn().goesOn);
+    stand.open();
+    stand.say(CloseShift{});
+    stand.say(OpenShift{"Europe/Madrid", {"AB"}});
+    ASSERT_TRUE(stand.session->store().flush(60s));
+    const Bench before = stand.bench();
+    stand.session.reset();
+    stand.open();
+    EXPECT_EQ(stand.bench().shift->opened.seq, before.shift->opened.seq);
+    ASSERT_TRUE(stand.bench().card) << "adopted in the damaged file";
+    EXPECT_EQ(stand.bench().card->hash(), before.card->hash());
+}
+
+TEST_F(DamageTest, theSoundPartIsShownOnTheRecordPage)
+{
+    aMorning();
+    const Seq bad = seqOf("four");
+    change(bad);
+    ASSERT_TRUE(goOn().goesOn);
+    stand.open();
+    stand.say(MakeNote{"on"});
+    ASSERT_TRUE(stand.session->store().flush(60s));
+    TrailRecord record(*stand.session);
+    std::vector<Entry> shown;
+    bool isDone = false;
+    QObject::connect(&record, &ui::RecordSource::entriesRead, &record,
+                     [&](ui::Date, const std::vector<Entry>& entries) {
+                         shown.insert(shown.end(), entries.begin(), entries.end());
+                     });
+    QObject::connect(&record, &ui::RecordSource::dayRead, &record,
+                     [&](ui::Date, const std::optional<StoreTrouble>& trouble) {
+                         EXPECT_FALSE(trouble);
+                         isDone = true;
+                     });
+    record.readDay(kDay, 0);
+    SessionStand::waitFor([&] { return isDone; });
+    ASSERT_FALSE(shown.empty());
+    for (std::size_t i = 0; i < shown.size(); ++i)
+        EXPECT_EQ(shown[i].seq, static_cast<Seq>(i) + 1);
+    EXPECT_EQ(shown.at(static_cast<std::size_t>(bad - 1)).kind, "trail.continued");
+    EXPECT_THAT(shown.back().payload, testing::HasSubstr("\"on\""));
+}
+
+// The page with the last entries is overwritten, as a failing disk does.
+TEST_F(DamageTest, damagedPagesAreGotOverToo)
+{
+    stand.open();
+    stand.say(OpenShift{"Europe/Madrid", {"MK"}});
+    for (int i = 0; i < 400; ++i)
+        stand.say(MakeNote{"note number " + std::to_string(i) + std::string(200, '.')});
+    ASSERT_TRUE(stand.session->store().flush(60s));
+    stand.session.reset();
+    const std::string whole = bytesOf(stand.trail());
+    const auto at = whole.rfind("note number 300");
+    ASSERT_NE(at, std::string::npos);
+    {
+        std::fstream raw(stand.trail(), std::ios::in | std::ios::out | std::ios::binary);
+        raw.seekp(static_cast<std::streamoff>(at / 4096 * 4096));
+        raw << std::string(4096, '\x5a');
+    }
+    const std::string kept = bytesOf(stand.trail());
+    const Damage damage = goOn();
+    EXPECT_TRUE(damage.goesOn) << damage.sentence.toStdString();
+    EXPECT_EQ(bytesOf(stand.trail()), kept);
+    stand.open();
+    EXPECT_TRUE(stand.bench().shiftIsOpen());
+    EXPECT_GT(stand.session->earlier().front().last, 200);
+}
+
+TEST_F(DamageTest, damageToTheSecondFileIsGotOverAsWell)
+{
+    aMorning();
+    change(seqOf("five"));
+    ASSERT_TRUE(goOn().goesOn);
+    stand.open();
+    stand.say(MakeNote{"six"});
+    ASSERT_TRUE(stand.session->store().flush(60s));
+    stand.session.reset();
+    ASSERT_EQ(store::tamper(second(),
+                            "UPDATE event SET person = 'ZZ' WHERE seq = (SELECT max(seq) "
+                            "FROM event)")
+                  .first,
+              0);
+    const Damage damage = goOn();
+    EXPECT_THAT(damage.sentence.toStdString(), testing::HasSubstr("goes on in trail.part-3.db"));
+    stand.open();
+    EXPECT_EQ(stand.session->earlier().size(), 2U);
+    EXPECT_TRUE(stand.bench().shiftIsOpen());
+}
+
+TEST_F(DamageTest, aMakingThatWasBrokenOffIsDoneAgain)
+{
+    aMorning();
+    const Seq bad = seqOf("four");
+    change(bad);
+    {
+        const auto file = store::opened(stand.trail(), store::Mode::Salvage);
+        ASSERT_TRUE(store::TrailDb::open(second(), store::Mode::New,
+                                         {.role = store::Role::Trail,
+                                          .after = store::soundHead(*file),
+                                          .continues = "trail.db"}));
+    }
+    EXPECT_TRUE(goOn().goesOn);
+    stand.open();
+    stand.session.reset();
+    EXPECT_EQ(store::contentOf(*store::opened(second(), store::Mode::ReadOnly)).front().kind,
+              "trail.continued");
+}
+
+// What a spool kept when the trail failed is brought into the file that goes on.
+TEST_F(DamageTest, whatWaitsInASpoolIsBroughtIn)
+{
+    aMorning();
+    change(seqOf("five"));
+    const Head head = store::soundHead(*store::opened(stand.trail(), store::Mode::Salvage));
+    {
+        auto spool = store::TrailDb::open(
+            stand.folder / "trail.db.spool-1", store::Mode::New,
+            {.role = store::Role::Spool, .after = head, .continues = "trail.db"});
+        ASSERT_TRUE(spool);
+        Entry entry = store::contentOf(*store::opened(stand.trail(), store::Mode::Salvage))
+                          .at(static_cast<std::size_t>(head.seq - 1));
+        entry.seq = head.seq + 1;
+        entry.payload = R"({"text":"kept aside"})";
+        entry.tap = {"another"};
+        chain(entry, head.hash);
+        ASSERT_TRUE((*spool)->append(std::vector{entry}));
+    }
+    ASSERT_TRUE(goOn().goesOn);
+    stand.open();
+    stand.session.reset();
+    const auto entries = store::contentOf(*store::opened(second(), store::Mode::ReadOnly));
+    EXPECT_EQ(entries.front().kind, "trail.continued");
+    EXPECT_TRUE(std::ranges::any_of(entries, [](const Entry& entry) {
+        return entry.payload.find("kept aside") != std::string::npos && entry.spool;
+    }));
+    EXPECT_TRUE(std::filesystem::exists(stand.folder / "trail.db.spool-1.merged"));
+}
+
+TEST_F(DamageTest, whereNoSecondFileCanBeMadeItIsSaid)
+{
+    aMorning();
+    change(seqOf("four"));
+    std::filesystem::create_directory(stand.folder / "trail.part-2.db-wal");
+    const auto damage = goOnAfterDamage(stand.trail(), stand.clock);
+    ASSERT_TRUE(damage);
+    EXPECT_FALSE(damage->goesOn);
+    EXPECT_THAT(damage->sentence.toStdString(), testing::HasSubstr("restore a copy"));
+}
+
+}  // namespace
+}  // namespace bathside::app
