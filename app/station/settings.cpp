@@ -4,13 +4,17 @@
 #include <algorithm>
 #include <array>
 
+#include "core/bath/probe_source.h"
+
 namespace bathside::app {
 namespace {
 
 constexpr auto kLanguage = "language", kDark = "dark", kPitch = "pitch_correction",
                kSound = "sound_device", kLabelPrinter = "label_printer",
                kLabelPaper = "label_paper", kSheetPrinter = "sheet_printer",
-               kSheetPaper = "sheet_paper";
+               kSheetPaper = "sheet_paper", kBalancePort = "balance_port",
+               kBalanceBaud = "balance_baud", kBalanceUnit = "balance_unit",
+               kBalanceStill = "balance_still", kBalanceMark = "balance_mark";
 
 QString key(const char* name) { return QString::fromLatin1(name); }
 
@@ -57,6 +61,36 @@ void writePrintChoice(QSettings& settings, const ui::PrintChoice& choice)
     settings.setValue(key(kSheetPaper), textOf(choice.sheetPaper));
 }
 
+template <typename E>
+E wordAt(const QSettings& settings, const char* name, E otherwise)
+{
+    return named<E>(settings.value(key(name)).toString().toStdString()).value_or(otherwise);
+}
+
+QString wordOf(auto value) { return QString::fromStdString(std::string(nameOf(value))); }
+
+ui::BalanceChoice readBalance(const QSettings& settings)
+{
+    ui::BalanceChoice found;
+    found.port = settings.value(key(kBalancePort)).toString().toStdString();
+    const int baud = settings.value(key(kBalanceBaud), found.baud).toInt();
+    if (std::ranges::find(kBauds, baud) != kBauds.end())
+        found.baud = baud;
+    found.format.unit = wordAt(settings, kBalanceUnit, found.format.unit);
+    found.format.stillness = wordAt(settings, kBalanceStill, found.format.stillness);
+    found.format.mark = settings.value(key(kBalanceMark)).toString().toStdString();
+    return found;
+}
+
+void writeBalance(QSettings& settings, const ui::BalanceChoice& choice)
+{
+    settings.setValue(key(kBalancePort), QString::fromStdString(choice.port));
+    settings.setValue(key(kBalanceBaud), choice.baud);
+    settings.setValue(key(kBalanceUnit), wordOf(choice.format.unit));
+    settings.setValue(key(kBalanceStill), wordOf(choice.format.stillness));
+    settings.setValue(key(kBalanceMark), QString::fromStdString(choice.format.mark));
+}
+
 }  // namespace
 
 ui::Preference readPreference(const std::filesystem::path& file)
@@ -70,6 +104,7 @@ ui::Preference readPreference(const std::filesystem::path& file)
     found.pitchCorrection = isNumber && pitch > 0 ? pitch : 1.0;
     found.soundDevice = settings.value(key(kSound)).toString();
     found.print = readPrintChoice(settings);
+    found.balance = readBalance(settings);
     return found;
 }
 
@@ -81,6 +116,7 @@ bool writePreference(const std::filesystem::path& file, const ui::Preference& pr
     settings.setValue(key(kPitch), preference.pitchCorrection);
     settings.setValue(key(kSound), preference.soundDevice);
     writePrintChoice(settings, preference.print);
+    writeBalance(settings, preference.balance);
     settings.sync();
     return settings.status() == QSettings::NoError;
 }

@@ -1,13 +1,14 @@
 #pragma once
 
 // What a site sets up once about its machine: language, light or dark, the panel's true size, the
-// sound device, the printers. Kept by app; pages set it, whoever is concerned follows `changed()`.
+// sound device, the printers, the balance. Kept by app; pages set it, whoever is concerned follows `changed()`.
 // UI thread only.
 
 #include <QObject>
 #include <QString>
 
 #include "ui/models/print_choice.h"
+#include "ui/models/weight_source.h"
 
 namespace bathside::ui {
 
@@ -17,6 +18,7 @@ struct Preference {
     double pitchCorrection = 1;  // Metrics::correctionFor
     QString soundDevice;         // an id of the sound output; empty: the default
     PrintChoice print{};
+    BalanceChoice balance{};
     friend bool operator==(const Preference&, const Preference&) = default;
 };
 
