@@ -126,6 +126,7 @@ void ChecksPage::pressAction(std::size_t index, const TapStamp& stamp)
         return;
     const CheckAction action = m_offered.at(static_cast<qsizetype>(index));
     m_ask->opening(stamp.inputMs);
+    m_injectorView->stopWeighing();
     action.press({stamp.inputMs, action.place});
     if (m_model.isInCriticalWindow())
         m_ask->close();

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <utility>
 
 #include "core/bench/dose.h"
 #include "ui/checks/check_words.h"
@@ -123,7 +124,6 @@ void InjectorView::record(const AnswerTap& tap)
 void InjectorView::weigh()
 {
     constexpr std::int64_t kTenthsPerMicroLitre = 10;  // of a mg: of water, or nearly
-    m_weigher.reset();
     askWeight();
     if (m_balance.isSet())
         m_weigher.emplace(m_balance.now().format.stillness, dose().count * kTenthsPerMicroLitre);
@@ -134,12 +134,14 @@ void InjectorView::hear(const WeightSource::Said& said)
     if (!m_weigher)
         return;
     if (const auto* weight = std::get_if<Weight>(&said)) {
-        context().tell({});
+        if (std::exchange(m_hasTold, false))
+            context().tell({});
         if (const auto shot = m_weigher->take(*weight))
             take(*shot);
         return;
     }
     m_weigher->miss();
+    m_hasTold = true;
     const auto* fault = std::get_if<WeightFault>(&said);
     context().tell(
         fault ? faultText(*fault)
@@ -150,10 +152,8 @@ void InjectorView::take(std::int64_t tenths)
 {
     m_collected.reset();
     m_weighed.tenthsOfMilligram.push_back(tenths);
-    if (m_weighed.tenthsOfMilligram.size() >= kShotsAsked) {
-        m_weigher.reset();
+    if (m_weighed.tenthsOfMilligram.size() >= kShotsAsked)
         return done();
-    }
     askWeight();
     context().changed();
 }
@@ -179,7 +179,6 @@ void InjectorView::askWeight()
 
 void InjectorView::askShots()
 {
-    m_weigher.reset();
     const NumberQuestion question{
         .title = InjectorText::tr("How many shots went into the cylinder?"),
         .unit = InjectorText::tr("shots"),
@@ -210,7 +209,6 @@ void InjectorView::askGraduation(std::int64_t shots, MicroLitres collected)
 
 void InjectorView::askSettings()
 {
-    m_weigher.reset();
     QList<Choice> choices{
         {.id = QStringLiteral("water"), .word = InjectorText::tr("water …", "what is weighed")},
         {.id = QStringLiteral("other"),

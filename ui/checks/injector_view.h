@@ -24,6 +24,8 @@ public:
     [[nodiscard]] QList<CheckAction> actions() override;
     /// What the balance sends while something is asked here.
     void hear(const WeightSource::Said& said);
+    /// Something else is asked from now on: shots do not count.
+    void stopWeighing() { m_weigher.reset(); }
 
 private:
     void weigh();
@@ -47,6 +49,7 @@ private:
 
     BalanceDesk m_balance;
     std::optional<ShotWeigher> m_weigher;  // while weights are asked for
+    bool m_hasTold = false;                // what is wrong with the balance
     std::optional<MicroLitres> m_dose;     // none: the card's
     WeighedShots m_weighed;
     std::optional<CollectedShots> m_collected;  // instead of those weighed

@@ -5,7 +5,6 @@
 
 #include <gtest/gtest.h>
 
-#include "tests/support/benches.h"
 #include "tests/support/shift.h"
 
 namespace bathside::test {
@@ -160,9 +159,11 @@ TEST(BagCellsGapTest, namesWhatTheCardLacks)
 
 TEST(BagCellsGapTest, isOffByDefault)
 {
-    BenchMaker maker;
-    maker.bag("B1", {}).mixed("B1", {}, {});
-    const auto found = cellsOf(maker.bench, maker.bagOf("B1"), at({}));
+    BenchShift shift;
+    shift.open();
+    shift.say(Receive{{lot("serotype 3", "K1", 4'000), lot("serotype 1", "R1", 3'000)}});
+    shift.madeUp("B1", kStart);
+    const auto found = cellsOf(shift.bench(), *shift.bench().bag({"B1"}), shift.clock.now());
     ASSERT_FALSE(found);
     EXPECT_EQ(found.error(), CellsGap::Off);
 }

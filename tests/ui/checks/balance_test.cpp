@@ -115,6 +115,11 @@ TEST_F(BalanceOnChecks, onlyShotsThatAreAskedForCount)
     pages.tap("ask.dose");
     pages.weigh({{0}, {1'991}});
     pages.tap("pad.cancel");
+    pages.tap("checks.weigh");
+    pages.tap("pad.cancel");
+    pages.tap("checks.count");
+    pages.weigh({{0}, {1'991}});
+    pages.tap("pad.cancel");
     EXPECT_TRUE(pages.fields().contains(QStringLiteral("none yet")))
         << pages.fields().toStdString();
 }
