@@ -89,14 +89,14 @@ bool isOverload(std::string_view line)
     return isOneSign || rest == "ol" || rest.starts_with("ol,") || rest.ends_with(",ol");
 }
 
-Result<Weight, WeightFault> weightOf(const Found& found, WeightUnit unit, bool isStill)
+Result<Weighed, WeightFault> weightOf(const Found& found, WeightUnit unit, bool isStill)
 {
     const bool isMilligrams =
         found.unit.empty() ? unit == WeightUnit::Milligrams : found.unit == "mg";
     const double tenths = found.value * (isMilligrams ? 10 : 10'000);
     if (std::abs(tenths) > kHeaviest)
         return failure(WeightFault::Unreadable);
-    return Weight{std::llround(tenths), isStill};
+    return Weighed{std::llround(tenths), isStill};
 }
 
 bool isStillBy(const WeightFormat& format, std::string_view line)
@@ -116,7 +116,7 @@ bool isStillBy(const WeightFormat& format, std::string_view line)
 
 }  // namespace
 
-Result<Weight, WeightFault> weightIn(const WeightFormat& format, std::string_view line)
+Result<Weighed, WeightFault> weightIn(const WeightFormat& format, std::string_view line)
 {
     if (std::ranges::all_of(line, isBlank))
         return failure(WeightFault::Empty);
@@ -148,7 +148,7 @@ bool ShotWeigher::isShot(std::int64_t weight) const
     return weight >= m_least && weight <= m_most;
 }
 
-bool ShotWeigher::settles(const Weight& weight)
+bool ShotWeigher::settles(const Weighed& weight)
 {
     const bool isAlike = std::abs(weight.tenthsOfMilligram - m_last) <= kAlike;
     m_alike = m_alike > 0 && isAlike ? m_alike + 1 : 1;
@@ -156,7 +156,7 @@ bool ShotWeigher::settles(const Weight& weight)
     return weight.isStill && (m_stillness != Stillness::ThreeAlike || m_alike >= kInARow);
 }
 
-std::optional<std::int64_t> ShotWeigher::take(const Weight& weight)
+std::optional<std::int64_t> ShotWeigher::take(const Weighed& weight)
 {
     if (!settles(weight))
         return std::nullopt;

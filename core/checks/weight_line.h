@@ -57,14 +57,14 @@ struct Names<WeightFault> {
                                                          "overload"};
 };
 
-struct Weight {
+struct Weighed {
     std::int64_t tenthsOfMilligram = 0;
     bool isStill = true;  // by its mark; always so where there is none
-    friend bool operator==(const Weight&, const Weight&) = default;
+    friend bool operator==(const Weighed&, const Weighed&) = default;
 };
 
-[[nodiscard]] Result<Weight, WeightFault> weightIn(const WeightFormat& format,
-                                                   std::string_view line);
+[[nodiscard]] Result<Weighed, WeightFault> weightIn(const WeightFormat& format,
+                                                    std::string_view line);
 
 /// Tells shots from everything else that the pan sees: taring, emptying, a vessel put on.
 ///
@@ -76,12 +76,12 @@ public:
     ShotWeigher(Stillness stillness, std::int64_t expected);
 
     /// The shot that this line completes, in tenths of a mg.
-    [[nodiscard]] std::optional<std::int64_t> take(const Weight& weight);
+    [[nodiscard]] std::optional<std::int64_t> take(const Weighed& weight);
     /// A line that was no weight: what is counted in a row begins anew.
     void miss() { m_alike = 0; }
 
 private:
-    [[nodiscard]] bool settles(const Weight& weight);
+    [[nodiscard]] bool settles(const Weighed& weight);
     [[nodiscard]] bool isShot(std::int64_t weight) const;
 
     Stillness m_stillness;

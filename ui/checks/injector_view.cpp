@@ -133,7 +133,7 @@ void InjectorView::hear(const WeightSource::Said& said)
 {
     if (!m_weigher)
         return;
-    if (const auto* weight = std::get_if<Weight>(&said)) {
+    if (const auto* weight = std::get_if<Weighed>(&said)) {
         if (std::exchange(m_hasTold, false))
             context().tell({});
         if (const auto shot = m_weigher->take(*weight))

@@ -25,7 +25,7 @@ class WeightSource : public QObject {
 
 public:
     struct Gone {};  // the port is not there
-    using Said = std::variant<Weight, WeightFault, Gone>;
+    using Said = std::variant<Weighed, WeightFault, Gone>;
 
     using QObject::QObject;
 

@@ -50,7 +50,7 @@ protected:
 
 std::int64_t tenths(const Said& what)
 {
-    const auto* weight = std::get_if<Weight>(&what);
+    const auto* weight = std::get_if<Weighed>(&what);
     return weight ? weight->tenthsOfMilligram : -1;
 }
 

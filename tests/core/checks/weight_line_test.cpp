@@ -88,11 +88,11 @@ using Shots = std::vector<std::int64_t>;
 
 constexpr std::int64_t kDose = 2'000;  // 200 mg
 
-Shots shotsOf(Stillness stillness, const std::vector<Weight>& weights)
+Shots shotsOf(Stillness stillness, const std::vector<Weighed>& weights)
 {
     ShotWeigher weigher(stillness, kDose);
     Shots shots;
-    for (const Weight& weight : weights) {
+    for (const Weighed& weight : weights) {
         if (const auto shot = weigher.take(weight))
             shots.push_back(*shot);
     }

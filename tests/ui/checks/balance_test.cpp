@@ -98,7 +98,7 @@ TEST_F(BalanceOnChecks, whatIsNoWeightIsToldWhereTheWeightIsAskedFor)
     EXPECT_TRUE(told(WeightFault::Unreadable).contains(QStringLiteral("sent no weight")));
     EXPECT_TRUE(told(WeightFault::OtherUnit).contains(QStringLiteral("g or mg")));
     EXPECT_TRUE(told(WeightSource::Gone{}).contains(QStringLiteral("The balance is gone")));
-    const QString moving = told(Weight{900, false});
+    const QString moving = told(Weighed{900, false});
     EXPECT_FALSE(moving.contains(QStringLiteral("The balance is gone")));
     EXPECT_TRUE(moving.contains(QStringLiteral("Shot 1 of 10")));
 }

@@ -19,9 +19,9 @@ ChecksStand::ChecksStand(const Panel& panel, const QString& language) : m_stand(
                                                 .zone = "Europe/Madrid"}));
 }
 
-void ChecksStand::weigh(const std::vector<Weight>& weights)
+void ChecksStand::weigh(const std::vector<Weighed>& weights)
 {
-    for (const Weight& weight : weights)
+    for (const Weighed& weight : weights)
         emit m_balance.said(weight);
 }
 

@@ -25,7 +25,7 @@ public:
     [[nodiscard]] FakeBalance& balance() { return m_balance; }
     [[nodiscard]] ui::Preferences& preferences() { return m_preferences; }
     /// What the balance that is set sends, as it is.
-    void weigh(const std::vector<Weight>& weights);
+    void weigh(const std::vector<Weighed>& weights);
     void show();
     void tap(const char* place) { stand().tap(QString::fromLatin1(place)); }
     /// Digits and a point, then set.
