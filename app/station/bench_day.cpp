@@ -3,6 +3,7 @@
 #include <QTimeZone>
 
 #include "app/station/copy_desk.h"
+#include "app/station/balance.h"
 #include "app/station/picture_file.h"
 #include "app/station/trail_record.h"
 #include "ui/bench/bench_page.h"
@@ -50,9 +51,14 @@ ui::Frame* frameFor(Session& session, const Surroundings& around)
                                        .deliveries = deliveries,
                                        .pins = session.pins(),
                                        .zone = zone}));
-    frame->addPage(
-        QString::fromLatin1(ui::Frame::kChecks),
-        new ui::ChecksPage({.model = session.model(), .language = language, .zone = zone}));
+    const ui::StationModel& model = session.model();
+    auto* balance = new Balance(
+        preferences, [&model] { return model.now(); }, "/dev", frame);
+    frame->addPage(QString::fromLatin1(ui::Frame::kChecks),
+                   new ui::ChecksPage({.model = session.model(),
+                                       .language = language,
+                                       .balance = {*balance, preferences},
+                                       .zone = zone}));
     frame->addPage(QString::fromLatin1(ui::Frame::kReview),
                    new ui::ReviewPage({.model = session.model(),
                                        .language = language,

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <array>
 
+#include "core/bath/probe_source.h"
+
 namespace bathside::app {
 namespace {
 
@@ -11,7 +13,10 @@ constexpr auto kLanguage = "language", kDark = "dark", kPitch = "pitch_correctio
                kSound = "sound_device", kLabelPrinter = "label_printer",
                kLabelPaper = "label_paper", kSheetPrinter = "sheet_printer",
                kSheetPaper = "sheet_paper", kCopyFolder = "copy_folder",
-               kCopyHours = "copy_every_hours", kCopyShift = "copy_at_shift_end";
+               kCopyHours = "copy_every_hours", kCopyShift = "copy_at_shift_end",
+               kBalancePort = "balance_port", kBalanceBaud = "balance_baud",
+               kBalanceUnit = "balance_unit", kBalanceStill = "balance_still",
+               kBalanceMark = "balance_mark";
 
 QString key(const char* name) { return QString::fromLatin1(name); }
 
@@ -75,6 +80,36 @@ void writeCopyChoice(QSettings& settings, const ui::CopyChoice& choice)
     settings.setValue(key(kCopyShift), choice.atShiftEnd);
 }
 
+template <typename E>
+E wordAt(const QSettings& settings, const char* name, E otherwise)
+{
+    return named<E>(settings.value(key(name)).toString().toStdString()).value_or(otherwise);
+}
+
+QString wordOf(auto value) { return QString::fromStdString(std::string(nameOf(value))); }
+
+ui::BalanceChoice readBalance(const QSettings& settings)
+{
+    ui::BalanceChoice found;
+    found.port = settings.value(key(kBalancePort)).toString().toStdString();
+    const int baud = settings.value(key(kBalanceBaud), found.baud).toInt();
+    if (std::ranges::find(kBauds, baud) != kBauds.end())
+        found.baud = baud;
+    found.format.unit = wordAt(settings, kBalanceUnit, found.format.unit);
+    found.format.stillness = wordAt(settings, kBalanceStill, found.format.stillness);
+    found.format.mark = settings.value(key(kBalanceMark)).toString().toStdString();
+    return found;
+}
+
+void writeBalance(QSettings& settings, const ui::BalanceChoice& choice)
+{
+    settings.setValue(key(kBalancePort), QString::fromStdString(choice.port));
+    settings.setValue(key(kBalanceBaud), choice.baud);
+    settings.setValue(key(kBalanceUnit), wordOf(choice.format.unit));
+    settings.setValue(key(kBalanceStill), wordOf(choice.format.stillness));
+    settings.setValue(key(kBalanceMark), QString::fromStdString(choice.format.mark));
+}
+
 }  // namespace
 
 ui::Preference readPreference(const std::filesystem::path& file)
@@ -89,6 +124,7 @@ ui::Preference readPreference(const std::filesystem::path& file)
     found.soundDevice = settings.value(key(kSound)).toString();
     found.print = readPrintChoice(settings);
     found.copies = readCopyChoice(settings);
+    found.balance = readBalance(settings);
     return found;
 }
 
@@ -101,6 +137,7 @@ bool writePreference(const std::filesystem::path& file, const ui::Preference& pr
     settings.setValue(key(kSound), preference.soundDevice);
     writePrintChoice(settings, preference.print);
     writeCopyChoice(settings, preference.copies);
+    writeBalance(settings, preference.balance);
     settings.sync();
     return settings.status() == QSettings::NoError;
 }

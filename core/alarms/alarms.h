@@ -20,11 +20,18 @@
 
 namespace bathside {
 
-enum class StationCause : std::uint8_t { NoSound, NotRecorded, ClockStepped, ProbeLost, Vessel };
+enum class StationCause : std::uint8_t {
+    NoSound,
+    NotRecorded,
+    ClockStepped,
+    ProbeLost,
+    Vessel,     // it loses too much
+    VesselLow,  // below its own minimum by the last dipstick reading
+};
 template <>
 struct Names<StationCause> {
-    static constexpr std::array<std::string_view, 5> all{"no sound", "not recorded",
-                                                         "clock stepped", "probe lost", "vessel"};
+    static constexpr std::array<std::string_view, 6> all{
+        "no sound", "not recorded", "clock stepped", "probe lost", "vessel", "vessel low"};
 };
 
 using AlarmCause = std::variant<LimitName, StationCause>;

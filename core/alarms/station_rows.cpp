@@ -54,14 +54,13 @@ Millis sinceFill(const VesselLog& log)
 }
 
 /// A vacuum that fails loses more than the vessel usually does.
-std::optional<Level> vacuumLevel(const VesselLog& log)
+std::optional<Level> vacuumLevel(const VesselLog& log, const VesselAnswer& answer)
 {
-    const auto answer = log.answer();
-    if (!answer || answer->vacuum.value_or(Vacuum::Sound) == Vacuum::Sound)
+    if (answer.vacuum.value_or(Vacuum::Sound) == Vacuum::Sound)
         return std::nullopt;
-    if (*answer->vacuum == Vacuum::Failing)
+    if (*answer.vacuum == Vacuum::Failing)
         return Level::Limit;
-    return answer->evaporation->interval || sinceFill(log) >= kTelling
+    return answer.evaporation->interval || sinceFill(log) >= kTelling
                ? std::optional(Level::HeadsUp)
                : std::nullopt;
 }
@@ -90,9 +89,14 @@ std::vector<AlarmCourse> stationCourses(const Bench& bench, const Stamp& now)
     if (probeIsGone(bench))
         add(StationCause::ProbeLost, Level::HeadsUp);
     for (const auto& [id, log] : bench.vessels) {
-        if (const auto level = vacuumLevel(log))
-            courses.push_back(standing(bench, StationCause::Vessel, {SubjectKind::Station, id.text},
-                                       *level, now));
+        const auto answer = log.answer();
+        if (!answer)
+            continue;
+        const Subject vessel{SubjectKind::Station, id.text};
+        if (const auto level = vacuumLevel(log, *answer))
+            courses.push_back(standing(bench, StationCause::Vessel, vessel, *level, now));
+        if (answer->isBelowMinimum)
+            courses.push_back(standing(bench, StationCause::VesselLow, vessel, Level::Limit, now));
     }
     return courses;
 }

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/card/read_limits.h"
+#include "core/card/read_live_cells.h"
 #include "core/card/strict_json.h"
 #include "core/trail/hash.h"
 
@@ -83,7 +84,7 @@ private:
         if (auto heat = root.objectIfAny("heat"))
             readHeat(*heat);
         if (auto cells = root.objectIfAny("live_cells"))
-            readLiveCells(*cells);
+            m_content.liveCells = liveCellsFrom(*cells);
         readChecks(root);
         root.noOthers();
     }
@@ -247,35 +248,6 @@ private:
         if (rules.cueLowest > rules.cueHighest)
             heat.refuse("cue_lowest_mc", "at most cue_highest_mc");
         end(heat, "heat");
-    }
-
-    void readLiveCells(JsonObject& cells)
-    {
-        LiveCellRules& rules = m_content.liveCells;
-        rules.isShown = cells.flag("shown");
-        rules.minimum = cells.wholeIfAny("minimum_pfu", {1, 1'000'000, "PFU a dose"});
-        rules.minimumSource = cells.textIfAny("minimum_source", kLongestSource).value_or("");
-        if (rules.minimum && rules.minimumSource.empty())
-            cells.refuse("minimum_source", "where minimum_pfu comes from");
-        rules.titreOffPercent = cells.wholeIfAny("titre_off_percent", {0, 99, "%"}).value_or(0);
-        rules.inBath = cellLoss(cells, "in_bath");
-        rules.inBag = cellLoss(cells, "in_bag");
-        cells.noOthers();
-    }
-
-    static std::optional<CellLoss> cellLoss(JsonObject& cells, std::string_view key)
-    {
-        constexpr WholeRange kHalfLife{60'000, 1'000 * 3'600'000LL, "ms"};
-        auto object = cells.objectIfAny(key);
-        if (!object)
-            return std::nullopt;
-        CellLoss loss{Millis(object->whole("half_life_low_ms", kHalfLife)),
-                      Millis(object->whole("half_life_high_ms", kHalfLife)),
-                      object->text("source", kLongestSource)};
-        if (loss.shortest > loss.longest)
-            object->refuse("half_life_low_ms", "at most half_life_high_ms");
-        object->noOthers();
-        return loss;
     }
 
     void readChecks(JsonObject& root)

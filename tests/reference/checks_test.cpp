@@ -41,6 +41,21 @@ TEST(Iso8655Test, zFactors)
     EXPECT_NEAR(weighingFactor(waterDensity(27), airDensity(27, 1013, 50)), 1.0045, 1e-4);
 }
 
+// Published: ISO 8655-6:2002, annex A, table A.1, column of 101.3 kPa; from memory, as printed to
+// 0.0001 mL/mg × 1000.
+TEST(Iso8655Test, printedFactors)
+{
+    const auto printed = [](double celsius) {
+        const double factor = weighingFactor(waterDensity(celsius), airDensity(celsius, 1013, 50));
+        return std::round(1e4 * factor) / 1e4;
+    };
+    EXPECT_DOUBLE_EQ(printed(15), 1.0020);
+    EXPECT_DOUBLE_EQ(printed(20), 1.0029);
+    EXPECT_DOUBLE_EQ(printed(22), 1.0033);
+    EXPECT_DOUBLE_EQ(printed(25), 1.0040);
+    EXPECT_DOUBLE_EQ(printed(30), 1.0054);
+}
+
 // Constructed after ISO 8655-6: ten weights at 22 °C, Z 1.0033, 200 µL; computed with scipy 1.10.1.
 TEST(Iso8655Test, systematicAndRandomError)
 {
@@ -78,6 +93,15 @@ TEST(ClopperPearsonTest, exactIntervals)
         EXPECT_NEAR(found.low, row.low, 6e-9) << row.x << "/" << row.n;
         EXPECT_NEAR(found.high, row.high, 6e-9) << row.x << "/" << row.n;
     }
+}
+
+// Published: Conover, Practical Nonparametric Statistics (1971), p. 97, as R's manual of binom.test
+// prints it: 682 of 925, 95 %; from memory, all seven digits.
+TEST(ClopperPearsonTest, textbookExample)
+{
+    const Interval found = shareGood({682, 925}, 0.95);
+    EXPECT_NEAR(found.low, 0.7076683, 5e-8);
+    EXPECT_NEAR(found.high, 0.7654066, 5e-8);
 }
 
 // Published: NIST/SEMATECH e-Handbook 7.2.4.1, 4 of 20 at 90 %: 0.071354 and 0.401029 (from
@@ -171,8 +195,8 @@ TEST(OxygenTest, steadyEvaporation)
     EXPECT_NEAR(21 - oxygenVentilated({36, 0, 700, 21}, 2 * 5 * 0.15, 0.4), 0.0638, 5e-5);
 }
 
-// Published half-lives (a turkey herpesvirus vaccine in diluent: about 5 h, 1 to 3 h); the rows are
-// arithmetic, 0.5^(t / half-life).
+// Half-lives of a turkey herpesvirus vaccine in diluent, about 5 h and 1 to 3 h: from memory, so no
+// card has them by default; the rows are arithmetic, 0.5^(t / half-life).
 TEST(HalfLifeTest, rows)
 {
     const auto left = [](double hours, double halfLife) {
@@ -224,7 +248,9 @@ struct RuleRow {
 
 class RunRules : public testing::TestWithParam<RuleRow> {};
 
-// Constructed rows for the published rules: Western Electric (e-Handbook 6.3.2) and Nelson.
+// Constructed rows for the published rules: Statistical Quality Control Handbook (1956), p. 25 ff.,
+// as NIST/SEMATECH e-Handbook 6.3.2 has them, and Nelson, Journal of Quality Technology 16 (1984)
+// 237 (both from memory).
 TEST_P(RunRules, fireWherePublished)
 {
     constexpr IndividualsChart kUnit{

@@ -28,6 +28,15 @@ TEST(Iec60751Test, printedTableBothSidesOfZero)
     }
 }
 
+// Published: IEC 60751:2022, table of resistance over temperature, beyond the bath on both sides;
+// from memory, as printed.
+TEST(Iec60751Test, printedTableFarFromZero)
+{
+    for (const Row& row :
+         {Row{-100, 60.26}, Row{-20, 92.16}, Row{-10, 96.09}, Row{200, 175.86}, Row{850, 390.48}})
+        EXPECT_EQ(std::round(100 * ohmOf(Platinum{}, row.celsius)) / 100, row.ohm) << row.celsius;
+}
+
 // Computed with scipy 1.10.1 from the same coefficients, six decimals; at the boiling point of
 // nitrogen among others.
 TEST(Iec60751Test, sixDecimals)
@@ -69,6 +78,16 @@ TEST(SteinhartHartTest, threePointSolution)
          {Row{9.9275, 20'000}, Row{16.0412, 15'000}, Row{20.9395, 12'000}, Row{25.0478, 10'000},
           Row{27.4670, 9'000}, Row{30.2117, 8'000}, Row{37.1005, 6'000}})
         EXPECT_NEAR(celsiusOf(element, row.ohm).value(), row.celsius, 6e-5) << row.ohm;
+}
+
+// Published worked example of the three-point solution, 25 kΩ at 5 °C, 10 kΩ at 25 °C, 4 kΩ at
+// 45 °C; coefficients from memory, as printed, and solved anew by hand.
+TEST(SteinhartHartTest, publishedThreePoints)
+{
+    const auto element = thermistorFrom({{{5, 25'000}, {25, 10'000}, {45, 4'000}}}).value();
+    EXPECT_NEAR(element.a, 2.108508173e-3, 5e-13);
+    EXPECT_NEAR(element.b, 7.979204727e-5, 5e-15);
+    EXPECT_NEAR(element.c, 6.535076315e-7, 5e-17);
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "ui/bench/ask_cells.h"
 #include "ui/print/bag_label.h"
 #include "ui/text/refusals.h"
 #include "ui/text/subjects.h"
@@ -11,6 +12,7 @@ namespace bathside::ui {
 namespace {
 
 constexpr auto kLabel = "label";
+constexpr auto kCells = "cells";
 
 struct BagText {
     Q_DECLARE_TR_FUNCTIONS(BagText)
@@ -145,12 +147,16 @@ void askBag(BenchContext& context, const BagId& bag)
         if (context.model.wouldTake(saying.intent))
             choices.append({.id = saying.id, .word = saying.word});
     }
+    if (const auto cells = cellsChoice(context, *known))
+        choices.append(*cells);
     if (context.printLabel && bagLabel(context.model.state(), bag))
         choices.append({.id = QString::fromLatin1(kLabel),
                         .word = BagText::tr("print label"),
                         .mark = Mark::Sheet});
     context.asker.choose(subjectText(subjectOf(bag)), choices,
                          [&context, bag, all](const QString& id, const AnswerTap& tap) {
+                             if (id == QLatin1String(kCells))
+                                 return lookAtCells(context, bag);
                              if (id == QLatin1String(kLabel)) {
                                  context.asker.close();
                                  return context.printLabel(bag);

@@ -1,5 +1,7 @@
 #include "ui/bench/ask_pane.h"
 
+#include "ui/bench/picture_pane.h"
+
 namespace bathside::ui {
 namespace {
 
@@ -83,6 +85,28 @@ void AskPane::text(const TextQuestion& question, Written written)
     m_letters->ask(question);
 }
 
+void AskPane::look(const QString& words, const std::optional<ChartContent>& picture, Left left)
+{
+    m_left = std::move(left);
+    m_step.reset();
+    this->picture()->show(words, picture);
+    put(m_picture, Room::Beside);
+}
+
+PicturePane* AskPane::picture()
+{
+    if (m_picture)
+        return m_picture;
+    m_picture = new PicturePane(QStringLiteral("ask"), this);
+    connect(m_picture, &PicturePane::left, this, [this](const TapStamp& stamp) {
+        answer(stamp.inputMs, [this, stamp] {
+            const Left left = m_left;
+            left({stamp.inputMs, placeOf(QStringLiteral("back"))});
+        });
+    });
+    return m_picture;
+}
+
 void AskPane::close()
 {
     if (!isOpen())
@@ -126,7 +150,7 @@ void AskPane::put(QWidget* shown, Room room)
         return;
     shown->setGeometry(rect());
     shown->show();
-    if (shown != m_choices)
+    if (shown != m_choices && shown != m_picture)
         shown->setFocus();
 }
 

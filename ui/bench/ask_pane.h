@@ -13,6 +13,8 @@
 
 namespace bathside::ui {
 
+class PicturePane;
+
 class AskPane final : public QWidget, public Asker {
     Q_OBJECT
 
@@ -31,6 +33,7 @@ public:
     void number(const NumberQuestion& question, Counted counted) override;
     void text(const TextQuestion& question, Written written) override;
     void secret(const QString& title, const QString& note, Written given) override;
+    void look(const QString& words, const std::optional<ChartContent>& picture, Left left) override;
     void close() override;
 
     [[nodiscard]] Room room() const noexcept { return m_room; }
@@ -57,17 +60,20 @@ protected:
 private:
     void put(QWidget* shown, Room room);
     [[nodiscard]] bool isBounce(quint64 inputMs) const;
+    [[nodiscard]] PicturePane* picture();
     void answer(quint64 inputMs, const std::function<void()>& how);
 
     const StationModel& m_model;
     ChoiceGrid* m_choices;
     NumberPad* m_number;
     LetterPad* m_letters;
+    PicturePane* m_picture = nullptr;  // made when there is one to show
     QWidget* m_shown = nullptr;
     Room m_room = Room::None;
     Chosen m_chosen;
     Counted m_counted;
     Written m_written;
+    Left m_left;
     Written m_given;  // none: the pad asks for a number
     std::optional<Step> m_step;
     quint64 m_openedMs = 0;

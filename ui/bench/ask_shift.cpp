@@ -111,16 +111,17 @@ void askDuty(BenchContext& context)
 
 void askReading(BenchContext& context)
 {
-    const auto& probes = context.bench().probes;
-    if (probes.empty())
-        return askReadingOf(context, {"hand"}, {});
-    if (probes.size() == 1)
-        return askReadingOf(context, probes.begin()->first, {});
     QList<Choice> choices;
-    for (const auto& [id, probe] : probes)
-        choices.append({.id = QStringLiteral("probe:") + idText(id),
-                        .word = fromCore(probe->name),
-                        .line = idText(id)});
+    for (const auto& [id, probe] : context.bench().probes) {
+        if (!std::holds_alternative<OutOfUse>(probe->source))
+            choices.append({.id = QStringLiteral("probe:") + idText(id),
+                            .word = fromCore(probe->name),
+                            .line = idText(id)});
+    }
+    if (choices.isEmpty())
+        return askReadingOf(context, {"hand"}, {});
+    if (choices.size() == 1)
+        return askReadingOf(context, {choices.front().id.mid(6).toStdString()}, {});
     context.asker.choose(ShiftText::tr("Which thermometer?"), choices,
                          [&context](const QString& id, const AnswerTap&) {
                              const QString name = id.mid(6);

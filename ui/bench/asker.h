@@ -14,6 +14,8 @@
 
 namespace bathside::ui {
 
+struct ChartContent;
+
 /// Where and when an answer was tapped: what an intent made of it is stamped with.
 struct AnswerTap {
     quint64 inputMs = 0;
@@ -24,6 +26,7 @@ class Asker {
 public:
     using Chosen = std::function<void(const QString& id, const AnswerTap&)>;
     using Counted = std::function<void(qint64 value, const AnswerTap&)>;
+    using Left = std::function<void(const AnswerTap&)>;
     using Written = std::function<void(const QString& text, const AnswerTap&)>;
 
     /// What the big button says while a question stands, and does.
@@ -43,6 +46,9 @@ public:
     virtual void text(const TextQuestion& question, Written written) = 0;
     /// A PIN, its digits hidden; `note` stands beside it.
     virtual void secret(const QString& title, const QString& note, Written given) = 0;
+    /// Nothing is asked: words, a picture where there is one, and a way back.
+    virtual void look(const QString& words, const std::optional<ChartContent>& picture,
+                      Left left) = 0;
     virtual void close() = 0;
 };
 

@@ -29,8 +29,9 @@ struct CheckAction {
 /// What the views share with the page.
 struct CheckContext {
     BenchContext& bench;
-    std::function<void()> changed;  // what is typed: render anew
-    LineId line{};                  // chosen; empty: none yet
+    std::function<void()> changed;                     // what is typed: render anew
+    std::function<void(const QString& words)> tell{};  // beside what is asked, until it is answered
+    LineId line{};                                     // chosen; empty: none yet
 
     /// The one chosen, else the only one there is.
     [[nodiscard]] LineId lineNow() const;

@@ -54,8 +54,10 @@ ChecksPage::ChecksPage(Parts parts, QWidget* parent)
                .goTo = [this](const QString& page) { emit asksFor(page); },
                .draftChanged = [] {},
                .later = [this] { m_ask->close(); }},
-      m_context{.bench = m_asking, .changed = [this] { render(); }},
-      m_injectorView(std::make_unique<InjectorView>(m_context)),
+      m_context{.bench = m_asking,
+                .changed = [this] { render(); },
+                .tell = [this](const QString& words) { m_ask->showRefusal(words); }},
+      m_injectorView(std::make_unique<InjectorView>(m_context, m_parts.balance)),
       m_birdsView(std::make_unique<BirdsView>(m_context)),
       m_vesselView(std::make_unique<VesselView>(m_context))
 {
@@ -98,6 +100,7 @@ void ChecksPage::connectAll()
     connect(&m_model, &StationModel::changed, this, &ChecksPage::render);
     connect(&m_model, &StationModel::refused, this, &ChecksPage::showRefusal);
     connect(&m_model, &StationModel::taken, this, [this] { m_refusedAt.reset(); });
+    connect(&m_parts.balance.source, &WeightSource::said, this, &ChecksPage::hear);
     connect(&theme(), &Theme::changed, this, [this] {
         place();
         render();
@@ -123,6 +126,7 @@ void ChecksPage::pressAction(std::size_t index, const TapStamp& stamp)
         return;
     const CheckAction action = m_offered.at(static_cast<qsizetype>(index));
     m_ask->opening(stamp.inputMs);
+    m_injectorView->stopWeighing();
     action.press({stamp.inputMs, action.place});
     if (m_model.isInCriticalWindow())
         m_ask->close();
@@ -144,6 +148,12 @@ void ChecksPage::showRefusal(const Refusal& refusal)
     m_refusal = refusalText(refusal, m_model.bench().card.get(), m_parts.language.cardCode());
     m_ask->showRefusal(m_refusal);
     render();
+}
+
+void ChecksPage::hear(const WeightSource::Said& said)
+{
+    if (isVisible() && m_view == View::Injector && m_ask->isOpen())
+        m_injectorView->hear(said);
 }
 
 void ChecksPage::resizeEvent(QResizeEvent*)

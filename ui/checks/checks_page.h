@@ -10,6 +10,7 @@
 #include <memory>
 
 #include "ui/bench/ask_pane.h"
+#include "ui/checks/ask_balance.h"
 #include "ui/checks/check_view.h"
 #include "ui/frame/page.h"
 
@@ -28,6 +29,7 @@ public:
     struct Parts {
         StationModel& model;
         const Language& language;
+        BalanceDesk balance;
         std::string zone;  // IANA name of the site's zone
     };
 
@@ -48,6 +50,7 @@ private:
     void pressAction(std::size_t index, const TapStamp& stamp);
     void put(View view);
     void showRefusal(const Refusal& refusal);
+    void hear(const WeightSource::Said& said);
     [[nodiscard]] CheckView& view() const;
 
     void place();

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <utility>
 
 #include "core/bench/dose.h"
 #include "ui/checks/check_words.h"
@@ -64,7 +65,6 @@ CheckSheet InjectorView::sheet() const
 
 QList<CheckAction> InjectorView::actions()
 {
-    const auto weighed = static_cast<int>(m_weighed.tenthsOfMilligram.size());
     return {lineAction(),
             birdsAction(),
             {.place = QStringLiteral("checks.set"),
@@ -73,15 +73,20 @@ QList<CheckAction> InjectorView::actions()
              .press = [this](const AnswerTap&) { askSettings(); }},
             {.place = QStringLiteral("checks.weigh"),
              .word = InjectorText::tr("weigh …"),
-             .line = InjectorText::tr("%1 of %2", "shots weighed, of how many")
-                         .arg(weighed)
-                         .arg(kShotsAsked),
-             .press = [this](const AnswerTap&) { askWeight(); }},
+             .line = weighLine(),
+             .press = [this](const AnswerTap&) { weigh(); }},
             {.place = QStringLiteral("checks.cylinder"),
              .word = InjectorText::tr("cylinder …"),
              .line = InjectorText::tr("quick form"),
              .press = [this](const AnswerTap&) { askShots(); }},
             recordAction()};
+}
+
+QString InjectorView::weighLine() const
+{
+    return InjectorText::tr("%1 of %2", "shots weighed, of how many")
+        .arg(m_weighed.tenthsOfMilligram.size())
+        .arg(kShotsAsked);
 }
 
 CheckAction InjectorView::recordAction()
@@ -116,6 +121,43 @@ void InjectorView::record(const AnswerTap& tap)
 
 // --- shots ---------------------------------------------------------------------------------------
 
+void InjectorView::weigh()
+{
+    constexpr std::int64_t kTenthsPerMicroLitre = 10;  // of a mg: of water, or nearly
+    askWeight();
+    if (m_balance.isSet())
+        m_weigher.emplace(m_balance.now().format.stillness, dose().count * kTenthsPerMicroLitre);
+}
+
+void InjectorView::hear(const WeightSource::Said& said)
+{
+    if (!m_weigher)
+        return;
+    if (const auto* weight = std::get_if<Weighed>(&said)) {
+        if (std::exchange(m_hasTold, false))
+            context().tell({});
+        if (const auto shot = m_weigher->take(*weight))
+            take(*shot);
+        return;
+    }
+    m_weigher->miss();
+    m_hasTold = true;
+    const auto* fault = std::get_if<WeightFault>(&said);
+    context().tell(
+        fault ? faultText(*fault)
+              : InjectorText::tr("The balance is gone: check its plug, or type the weights."));
+}
+
+void InjectorView::take(std::int64_t tenths)
+{
+    m_collected.reset();
+    m_weighed.tenthsOfMilligram.push_back(tenths);
+    if (m_weighed.tenthsOfMilligram.size() >= kShotsAsked)
+        return done();
+    askWeight();
+    context().changed();
+}
+
 void InjectorView::askWeight()
 {
     constexpr qint64 kHeaviest = 500'000;  // tenths of a mg: 50 g
@@ -127,15 +169,12 @@ void InjectorView::askWeight()
                                   .lowest = 1,
                                   .highest = kHeaviest,
                                   .decimals = 1,
-                                  .typedDecimals = 1};
-    ask(question, [this](qint64 tenths, const AnswerTap&) {
-        m_collected.reset();
-        m_weighed.tenthsOfMilligram.push_back(tenths);
-        if (m_weighed.tenthsOfMilligram.size() >= kShotsAsked)
-            return done();
-        askWeight();
-        context().changed();
-    });
+                                  .typedDecimals = 1,
+                                  .note = m_balance.isSet()
+                                              ? InjectorText::tr("The balance fills it in: tare, "
+                                                                 "one shot, wait. Or type it.")
+                                              : QString()};
+    ask(question, [this](qint64 tenths, const AnswerTap&) { take(tenths); });
 }
 
 void InjectorView::askShots()
@@ -177,7 +216,10 @@ void InjectorView::askSettings()
          .line = InjectorText::tr("by its density")},
         {.id = QStringLiteral("dose"),
          .word = InjectorText::tr("dose set …"),
-         .line = volumeText(dose())}};
+         .line = volumeText(dose())},
+        {.id = QStringLiteral("balance"),
+         .word = InjectorText::tr("balance …"),
+         .line = balanceLine(m_balance)}};
     if (!m_weighed.tenthsOfMilligram.empty())
         choices.append({.id = QStringLiteral("last"),
                         .word = InjectorText::tr("last weight out"),
@@ -197,6 +239,8 @@ void InjectorView::setting(const QString& id)
         return askDensity();
     if (id == QLatin1String("dose"))
         return askDose();
+    if (id == QLatin1String("balance"))
+        return askBalance(context().bench.asker, m_balance, [this] { done(); });
     if (id == QLatin1String("last") && !m_weighed.tenthsOfMilligram.empty())
         m_weighed.tenthsOfMilligram.pop_back();
     if (id == QLatin1String("anew")) {

@@ -17,6 +17,8 @@ namespace {
 constexpr qsizetype kLongest = 9;
 constexpr double kReadoutMm = 62;  // width of the left part: what is asked and typed
 
+const QString kMinus = QStringLiteral("−");  // shown; typed as a hyphen
+
 QString decimalSign() { return QLocale().decimalPoint(); }
 
 }  // namespace
@@ -39,12 +41,14 @@ NumberPad::NumberPad(const QString& place, QWidget* parent)
         m_digits.append(target);
     }
     m_sign = key(QStringLiteral("sign"));
+    m_minus = key(QStringLiteral("minus"));
     m_delete = key(QStringLiteral("delete"));
     m_set = key(QStringLiteral("set"));
     m_cancel = key(QStringLiteral("cancel"));
     m_delete->setMark(Mark::Back);
     m_set->setRole(Role::Primary);
     connect(m_sign, &TapButton::pressed, this, [this] { type(u'.'); });
+    connect(m_minus, &TapButton::pressed, this, &NumberPad::changeSign);
     connect(m_delete, &TapButton::pressed, this, &NumberPad::deleteLast);
     connect(m_set, &TapButton::pressed, this, &NumberPad::set);
     connect(m_cancel, &TapButton::pressed, this, &NumberPad::cancelled);
@@ -62,6 +66,8 @@ TapButton* NumberPad::key(const QString& id)
 void NumberPad::retranslate()
 {
     m_sign->setWord(decimalSign());
+    m_minus->setWord(kMinus);
+    m_minus->setAccessibleName(tr("Change the sign"));
     m_delete->setAccessibleName(tr("Delete the last sign"));
     m_set->setWord(tr("Set"));
     m_cancel->setWord(tr("Leave it"));
@@ -77,6 +83,7 @@ void NumberPad::ask(const NumberQuestion& question)
     m_refusal.clear();
     m_title->setText(question.title);
     m_sign->setVisible(question.typedDecimals > 0);
+    m_minus->setVisible(question.minus);
     show();
     arrange();
     setFocus();
@@ -84,7 +91,7 @@ void NumberPad::ask(const NumberQuestion& question)
 
 std::optional<qint64> NumberPad::value() const
 {
-    if (m_typed.isEmpty())
+    if (isEmpty())
         return m_question.suggested;
     const auto typed = parseScaled(m_typed, m_question.typedDecimals, QLocale());
     if (!typed)
@@ -122,6 +129,20 @@ void NumberPad::deleteLast()
     show();
 }
 
+void NumberPad::changeSign()
+{
+    if (!m_question.minus)
+        return;
+    if (m_typed.startsWith(u'-'))
+        m_typed.remove(0, 1);
+    else
+        m_typed.prepend(u'-');
+    m_refusal.clear();
+    show();
+}
+
+bool NumberPad::isEmpty() const { return m_typed.isEmpty() || m_typed == QStringLiteral("-"); }
+
 void NumberPad::set(const TapStamp& stamp)
 {
     if (m_question.hidden && !m_typed.isEmpty())
@@ -129,8 +150,8 @@ void NumberPad::set(const TapStamp& stamp)
     const auto told = value();
     if (told && *told >= m_question.lowest && *told <= m_question.highest)
         return emit accepted(*told, stamp);
-    setRefusal(m_typed.isEmpty() ? tr("Type a number first.")
-                                 : tr("That is outside what can be. %1").arg(rangeText()));
+    setRefusal(isEmpty() ? tr("Type a number first.")
+                         : tr("That is outside what can be. %1").arg(rangeText()));
     emit refused(m_refusal);
 }
 
@@ -155,7 +176,7 @@ void NumberPad::show()
     const bool untouched = m_typed.isEmpty() && m_question.suggested;
     const QString number = untouched ? scaledText(*m_question.suggested, m_question.decimals,
                                                   m_question.typedDecimals, QLocale())
-                                     : m_typed;
+                                     : QString(m_typed).replace(u'-', kMinus);
     m_shown->setText(QStringLiteral("%1 %2")
                          .arg(number.isEmpty() ? QStringLiteral("–") : number, m_question.unit)
                          .trimmed());
@@ -179,6 +200,8 @@ void NumberPad::keyPressEvent(QKeyEvent* event)
     else if (text.size() == 1 &&
              (text.front().isDigit() || text == decimalSign() || text.front() == u'.'))
         type(text.front());
+    else if (text == QStringLiteral("-"))
+        changeSign();
     else
         Control::keyPressEvent(event);
 }
@@ -223,7 +246,9 @@ void NumberPad::arrange()
         at(m_sign, 13);
         at(m_delete, 14);
         at(m_cancel, 3);
-        m_set->setGeometry(cellOf(keys, shape, 7).united(cellOf(keys, shape, 15)));
+        at(m_minus, 7);
+        m_set->setGeometry(
+            cellOf(keys, shape, m_question.minus ? 11 : 7).united(cellOf(keys, shape, 15)));
         return;
     }
     for (int digit = 0; digit < 10; ++digit)
@@ -231,7 +256,8 @@ void NumberPad::arrange()
     at(m_sign, 10);
     at(m_delete, 11);
     at(m_cancel, 12);
-    at(m_set, 13, 2);
+    at(m_minus, 13);
+    at(m_set, m_question.minus ? 14 : 13, m_question.minus ? 1 : 2);
 }
 
 }  // namespace bathside::ui

@@ -7,7 +7,7 @@
 // read. What is typed is parsed by parseDecimal (ui/text/numbers.h), so point and locale sign both
 // work, from a real keyboard too. The value told is a whole number in the smallest unit that
 // `decimals` allows: 28.1 °C with 3 decimals is 28100. A value out of range is refused in place, in
-// words, and nothing is told.
+// words, and nothing is told. The minus key changes the sign whenever it comes.
 
 #include <QList>
 #include <optional>
@@ -30,13 +30,14 @@ struct NumberQuestion {
     std::optional<qint64> suggested{};  // shown until the first key; set takes it
     bool hidden = false;  // a PIN: dots for digits, no range; what was typed is `typed`
     QString note{};       // in place of the range
+    bool minus = false;   // values below 0 may be typed
 };
 
 class NumberPad final : public Control {
     Q_OBJECT
 
 public:
-    /// Places: `place`.0 … .9, .sign, .delete, .set, .cancel
+    /// Places: `place`.0 … .9, .sign, .minus, .delete, .set, .cancel
     explicit NumberPad(const QString& place, QWidget* parent = nullptr);
 
     void ask(const NumberQuestion& question);  // starts afresh
@@ -64,6 +65,8 @@ private:
     void showNote();
     void type(QChar sign);
     void deleteLast();
+    void changeSign();
+    [[nodiscard]] bool isEmpty() const;
     void set(const TapStamp& stamp);
     void retranslate();
     [[nodiscard]] QString rangeText() const;
@@ -73,7 +76,7 @@ private:
     QString m_typed, m_refusal;
     Label *m_title, *m_shown, *m_note;
     QList<TapButton*> m_digits;
-    TapButton *m_sign, *m_delete, *m_set, *m_cancel;
+    TapButton *m_sign, *m_minus, *m_delete, *m_set, *m_cancel;
 };
 
 }  // namespace bathside::ui

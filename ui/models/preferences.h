@@ -1,14 +1,15 @@
 #pragma once
 
 // What a site sets up once about its machine: language, light or dark, the panel's true size, the
-// sound device, the printers, copies of the record. Kept by app; pages set it, whoever is concerned
-// follows `changed()`. UI thread only.
+// sound device, the printers, the balance, copies of the record. Kept by app; pages set it, whoever
+// is concerned follows `changed()`. UI thread only.
 
 #include <QObject>
 #include <QString>
 
 #include "ui/models/copy_choice.h"
 #include "ui/models/print_choice.h"
+#include "ui/models/weight_source.h"
 
 namespace bathside::ui {
 
@@ -19,6 +20,7 @@ struct Preference {
     QString soundDevice;         // an id of the sound output; empty: the default
     PrintChoice print{};
     CopyChoice copies{};
+    BalanceChoice balance{};
     friend bool operator==(const Preference&, const Preference&) = default;
 };
 

@@ -1,6 +1,7 @@
 // What set-up asks: how a check stands, whether the alarm was heard, the screen.
 
 #include "ui/frame/frame.h"
+#include "ui/setup/ask_live_cells.h"
 #include "ui/setup/card_gauge.h"
 #include "ui/setup/setup_page.h"
 #include "ui/text/subjects.h"
@@ -9,7 +10,7 @@
 namespace bathside::ui {
 namespace {
 
-constexpr auto kNoChange = "back", kOther = "other", kPrint = "labels";
+constexpr auto kNoChange = "back", kOther = "other", kPrint = "labels", kCells = "live-cells";
 
 Choice back(const QString& word)
 {
@@ -162,6 +163,10 @@ void SetUpPage::askStation()
     choices.append({.id = QStringLiteral("page:") + QString::fromLatin1(Frame::kPeople),
                     .word = tr("people …"),
                     .line = tr("roles and PINs")});
+    if (m_model.bench().card)
+        choices.append({.id = QString::fromLatin1(kCells),
+                        .word = tr("live cells …"),
+                        .line = liveCellsLine(m_model.bench())});
     choices.append(back(tr("back")));
     m_ask->choose(tr("The station"), choices,
                   [this](const QString& id, const AnswerTap&) { chooseStation(id); }, {});
@@ -178,6 +183,8 @@ void SetUpPage::chooseStation(const QString& id)
         return m_print.ask();
     if (id == QLatin1String("copies"))
         return m_copies.ask();
+    if (id == QLatin1String(kCells))
+        return askLiveCells(m_context, [this] { askStation(); });
     Preference next = m_parts.preferences.now();
     m_ask->close();
     if (id == QLatin1String(kNoChange))

@@ -37,6 +37,9 @@ QString ownText(const Alarm& alarm, StationCause cause)
             return AlarmText::tr("The thermometer is lost: measure by hand");
         case StationCause::Vessel:
             return vesselText(alarm);
+        case StationCause::VesselLow:
+            return AlarmText::tr("Vessel %1 is below its minimum: fill it now")
+                .arg(fromCore(alarm.subject.id));
     }
     Q_UNREACHABLE();
 }

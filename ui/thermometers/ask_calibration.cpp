@@ -19,8 +19,10 @@ using Typed = std::function<void(double celsius)>;
 using Day = std::chrono::sys_days;
 
 constexpr int kLongestCertificate = 30;
-constexpr std::size_t kMostPoints = 9;             // as many as there is room for
-constexpr qint64 kLowest = 0, kHighest = 100'000;  // m°C of a bath's thermometer
+constexpr std::size_t kMostPoints = 9;        // as many as there is room for
+constexpr qint64 kHighest = 100'000;          // m°C of a bath's thermometer
+constexpr qint64 kLowest = -50'000;           // as low as a card can go (core/card/read.cpp)
+constexpr qint64 kLowestPlatinum = -200'000;  // IEC 60751
 constexpr qint64 kLeastU = 1, kLargestU = 5'000;
 
 void askNext(ThermoContext& context);
@@ -62,6 +64,14 @@ void askCertificate(ThermoContext& context)
                              });
 }
 
+/// What its points can lie between.
+std::pair<qint64, qint64> rangeOf(const Probe& probe)
+{
+    const auto* line = std::get_if<SerialLine>(&probe.source);
+    const bool isPlatinum = line && line->shows != LineUnit::Celsius;
+    return {isPlatinum ? kLowestPlatinum : kLowest, kHighest};
+}
+
 void askValue(ThermoContext& context, const QString& title, std::pair<qint64, qint64> range,
               Typed answered)
 {
@@ -71,7 +81,8 @@ void askValue(ThermoContext& context, const QString& title, std::pair<qint64, qi
                                 .highest = range.second,
                                 .decimals = 3,
                                 .typedDecimals = 3,
-                                .suggested = {}},
+                                .suggested = {},
+                                .minus = range.first < 0},
                                [answered = std::move(answered)](qint64 value, const AnswerTap&) {
                                    answered(static_cast<double>(value) / 1000);
                                });
@@ -96,12 +107,12 @@ void addPoint(ThermoContext& context, const CalibrationPoint& point)
 void askPoint(ThermoContext& context)
 {
     askValue(context, CalibrationText::tr("Point: what the thermometer showed"),
-             {kLowest, kHighest}, [&context](double indicated) {
+             rangeOf(*context.calibration), [&context](double indicated) {
                  if (hasPointAt(*context.calibration, indicated))
                      return context.refuse(CalibrationText::tr(
                          "There is a point with that value already. Remove it first."));
                  askValue(context, CalibrationText::tr("Point: what the reference was"),
-                          {kLowest, kHighest}, [&context, indicated](double reference) {
+                          rangeOf(*context.calibration), [&context, indicated](double reference) {
                               askValue(context, CalibrationText::tr("Point: its U at k = 2"),
                                        {kLeastU, kLargestU},
                                        [&context, indicated, reference](double expanded) {

@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/day/bath_log.h"
 #include "ui/text/time.h"
 #include "ui/text/words.h"
 #include "ui/thermometers/probe_words.h"
@@ -240,17 +239,22 @@ QString forecastText(const BathForecast& forecast, const BathNow& now, int usual
     return said.join(u' ');
 }
 
-QString fitsText(const State& state, const HeatRules& heat)
+BathFits fitsOf(const State& state, const HeatRules& heat)
+{
+    return {.mass = massOf(state, heat), .film = filmOf(state, heat)};
+}
+
+QString fitsText(const BathFits& fits, const HeatRules& heat)
 {
     QStringList said;
-    if (const auto mass = massOf(state, heat))
+    if (const auto& mass = fits.mass)
         said.append(PictureText::tr("From %n pull(s): the bath acts as %1 kg of water; the card's "
                                     "%2 kg foresaw its dips to %3 °C.",
                                     nullptr, mass->pulls)
                         .arg(decimalText(mass->fit.mass, 1),
                              decimalText(static_cast<double>(heat.waterGrams) / 1000, 1),
                              decimalText(mass->foreseen, 2)));
-    if (const auto film = filmOf(state, heat))
+    if (const auto& film = fits.film)
         said.append(PictureText::tr("From %n pull(s): opened as with %1 W/(m² K) or more; the "
                                     "card's %2 foresaw it to %3 s.",
                                     nullptr, film->pulls)

@@ -9,6 +9,7 @@
 #include "core/bath/forecast.h"
 #include "core/bath/source.h"
 #include "core/bench/state.h"
+#include "core/day/bath_log.h"
 #include "ui/charts/chart.h"
 
 namespace bathside::ui {
@@ -31,7 +32,15 @@ struct TracePoint {
 /// How many at a time, how deep, how long; and that the thermometer decides.
 [[nodiscard]] QString forecastText(const BathForecast& forecast, const BathNow& now, int usualPull);
 
-/// What this shift's pulls say of the bath, and how well it was foreseen; empty: no pull does.
-[[nodiscard]] QString fitsText(const State& state, const HeatRules& heat);
+/// What this shift's pulls say of the bath.
+struct BathFits {
+    std::optional<FitOfPulls<MassFit>> mass;
+    std::optional<FitOfPulls<FilmFit>> film;
+};
+
+/// Some hundred runs of the thaw model.
+[[nodiscard]] BathFits fitsOf(const State& state, const HeatRules& heat);
+/// And how well the card's figures foresaw it; empty: no pull says anything.
+[[nodiscard]] QString fitsText(const BathFits& fits, const HeatRules& heat);
 
 }  // namespace bathside::ui

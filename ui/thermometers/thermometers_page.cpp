@@ -47,7 +47,8 @@ ThermometersPage::ThermometersPage(Parts parts, QWidget* parent)
       m_context{.bench = m_bench,
                 .live = m_parts.live,
                 .refuse = [this](const QString& why) { refuse(why); },
-                .described = [this](const ProbeId& probe) { look(probe); }}
+                .described = [this](const ProbeId& probe) { look(probe); }},
+      m_reckoner(m_parts.run)
 {
     setObjectName(QString::fromLatin1(kPage));
     m_title->setWeight(Weight::Strong);
@@ -92,6 +93,7 @@ void ThermometersPage::connectAll()
     connect(&m_model, &StationModel::changed, this, &ThermometersPage::render);
     connect(&m_model, &StationModel::refused, this, &ThermometersPage::showRefusal);
     connect(&m_parts.live, &LiveProbes::changed, this, &ThermometersPage::render);
+    connect(&m_reckoner, &BathReckoner::reckoned, this, &ThermometersPage::render);
     for (Chart* each : {m_trace, m_dip, m_slush})
         connect(each, &Chart::windowChanged, this, &ThermometersPage::renderBar);
     connect(&theme(), &Theme::changed, this, [this] {
@@ -135,7 +137,7 @@ void ThermometersPage::pressForecast()
 {
     if (!m_model.bench().card)
         return;
-    m_fits = fitsText(m_model.state(), m_model.bench().card->content().heat);
+    m_reckoner.reckon(m_model.state());
     put(View::Forecast);
 }
 

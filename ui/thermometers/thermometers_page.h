@@ -15,6 +15,7 @@
 #include "ui/bench/ask_pane.h"
 #include "ui/frame/page.h"
 #include "ui/print/fault.h"
+#include "ui/thermometers/bath_reckoner.h"
 #include "ui/thermometers/thermo_context.h"
 
 namespace bathside::ui {
@@ -38,7 +39,8 @@ public:
         const Language& language;
         LiveProbes& live;
         SavePicture save;
-        std::string zone;  // IANA name of the site's zone
+        std::string zone;         // IANA name of the site's zone
+        BathReckoner::Run run{};  // what takes long; none: on a thread of its own
     };
 
     explicit ThermometersPage(Parts parts, QWidget* parent = nullptr);
@@ -77,8 +79,10 @@ private:
     void renderTiles();
     void renderDetail();
     void renderForecast();
+    void renderReckoned();
     void renderBar();
     void renderNotice();
+    [[nodiscard]] QString forecastNotice() const;
     [[nodiscard]] std::vector<Probe> probes() const;
     [[nodiscard]] std::optional<Probe> looked() const;
     [[nodiscard]] int pages() const;
@@ -103,8 +107,8 @@ private:
     QString m_why;                      // of a refusal, in its own words
     std::pair<Role, QString> m_said{};  // in the notice, for a while
     std::optional<Stamp> m_saidAt;
-    QString m_fits;                     // as the forecast was opened
-    std::optional<CardHash> m_curveOf;  // the card that the slush curve was reckoned for
+    std::optional<CardHash> m_curveOf;  // the card whose slush curve is drawn; none: no curve is
+    BathReckoner m_reckoner;
 };
 
 }  // namespace bathside::ui

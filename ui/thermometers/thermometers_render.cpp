@@ -111,10 +111,7 @@ void ThermometersPage::renderNotice()
     if (m_saidAt)
         return m_notice->say(m_said.first, {}, m_said.second);
     if (m_view == View::Forecast)
-        return m_notice->say(Role::Neutral, {},
-                             m_fits.isEmpty()
-                                 ? tr("No pull of this shift shows yet how good these figures are.")
-                                 : m_fits);
+        return m_notice->say(Role::Neutral, {}, forecastNotice());
     const auto all = probes();
     if (all.empty())
         return m_notice->say(
@@ -129,6 +126,15 @@ void ThermometersPage::renderNotice()
             Role::HeadsUp, {},
             tr("A thermometer is not calibrated, or overdue: do not trust it alone."));
     m_notice->say(Role::Good, {}, tr("Every thermometer in use has a calibration that holds."));
+}
+
+QString ThermometersPage::forecastNotice() const
+{
+    if (m_reckoner.isBusy() || !m_reckoner.last())
+        return tr("Reckoning: the time to slush, and what this shift's pulls say of the bath …");
+    const QString fits = fitsText(m_reckoner.last()->fits, m_model.bench().card->content().heat);
+    return fits.isEmpty() ? tr("No pull of this shift shows yet how good these figures are.")
+                          : fits;
 }
 
 void ThermometersPage::renderTiles()
@@ -203,10 +209,26 @@ void ThermometersPage::renderForecast()
         forecastOf(content.heat, content.bath, now, std::clamp(most + 1, usual, kMostReckoned));
     m_reckoned->setText(forecastText(forecast, now, usual));
     m_dip->show(dipContent(forecast, usual));
-    if (m_curveOf == card->hash())
+    renderReckoned();
+}
+
+/// Until the curve of the card in force is there, the picture says that it is on its way.
+void ThermometersPage::renderReckoned()
+{
+    const CardHash& card = m_model.bench().card->hash();
+    const auto& last = m_reckoner.last();
+    if (m_curveOf == card)
         return;
-    m_curveOf = card->hash();
-    m_slush->show(slushContent(slushCurve(content.heat)));
+    if (last && last->of == card) {
+        m_curveOf = card;
+        return m_slush->show(slushContent(last->curve));
+    }
+    m_curveOf.reset();
+    ChartContent empty = slushContent({});
+    empty.title = tr("The time to slush is being reckoned …");
+    m_slush->show(empty);
+    if (!m_reckoner.isBusy())
+        m_reckoner.reckon(m_model.state());
 }
 
 void ThermometersPage::renderBar()

@@ -45,6 +45,20 @@ TEST_F(SettingsTest, comeBackAsTheyWereWritten)
     }
 }
 
+TEST_F(SettingsTest, theBalanceComesBackAsItWasChosen)
+{
+    ui::Preference written;
+    written.balance = {
+        .port = "/dev/serial/by-id/usb-balance",
+        .baud = 2'400,
+        .format = {
+            .unit = WeightUnit::Milligrams, .stillness = Stillness::MovingMark, .mark = "~, ;"}};
+    ASSERT_TRUE(writePreference(file(), written));
+    EXPECT_EQ(readPreference(file()), written);
+    write("balance_port=/dev/ttyUSB0\nbalance_baud=12345\nbalance_unit=oz\nbalance_still=?\n");
+    EXPECT_EQ(readPreference(file()).balance, (ui::BalanceChoice{.port = "/dev/ttyUSB0"}));
+}
+
 TEST_F(SettingsTest, ofAMachineThatHasNoneSaveLabelsAsPdf)
 {
     const ui::PrintChoice print = readPreference(file()).print;

@@ -281,6 +281,24 @@ TEST(VesselAlarm, isEachVesselsOwnAndEndedByWhatIsReadNext)
     EXPECT_FALSE(alarmIn(alarms(maker.bench, at(60s)), "vessel station:1"));
 }
 
+// 1 L every 100 mm, 8 L at least.
+TEST(VesselAlarm, aLevelBelowItsMinimumStandsUntilTheDipstickShowsMore)
+{
+    BenchMaker maker;
+    VesselLog& log = maker.bench.vessels[VesselId{"1"}] = vesselLosing(0.3, 1, 24h);
+    const auto level = [&] {
+        return levelIn(alarms(maker.bench, at(60s)), "vessel low station:1");
+    };
+    EXPECT_EQ(level(), std::nullopt);
+    log.dips.push_back({at(30s).wall, 790, false, 2});
+    EXPECT_EQ(level(), Level::Limit);
+    EXPECT_FALSE(alarmIn(alarms(maker.bench, at(60s)), "vessel station:1"));
+    log.dips.push_back({at(40s).wall, 800, true, 3});  // just at it
+    EXPECT_EQ(level(), std::nullopt);
+    log.vessel.reset();
+    EXPECT_EQ(level(), std::nullopt);
+}
+
 // --- rows by verdict ---
 
 using Said = std::optional<Verdict>;

@@ -3,15 +3,29 @@
 // The checks' page beside the others, driven by presses.
 
 #include "tests/ui/bench/stand.h"
+#include "ui/models/preferences.h"
 #include "ui/record/field_sheet.h"
 
 namespace bathside::test {
+
+class FakeBalance final : public ui::WeightSource {
+public:
+    [[nodiscard]] std::vector<std::string> ports() const override { return plugged; }
+    [[nodiscard]] std::optional<std::string> lastLine() const override { return line; }
+
+    std::vector<std::string> plugged;
+    std::optional<std::string> line;
+};
 
 class ChecksStand {
 public:
     ChecksStand(const Panel& panel, const QString& language);
 
     [[nodiscard]] Stand& stand() { return m_stand; }
+    [[nodiscard]] FakeBalance& balance() { return m_balance; }
+    [[nodiscard]] ui::Preferences& preferences() { return m_preferences; }
+    /// What the balance that is set sends, as it is.
+    void weigh(const std::vector<Weighed>& weights);
     void show();
     void tap(const char* place) { stand().tap(QString::fromLatin1(place)); }
     /// Digits and a point, then set.
@@ -26,6 +40,8 @@ public:
     [[nodiscard]] QString fields();
 
 private:
+    ui::Preferences m_preferences{{}};
+    FakeBalance m_balance;
     Stand m_stand;
 };
 

@@ -40,6 +40,15 @@ void draw(const QDir& folder, const Picture& picture, const Look& look)
     EXPECT_TRUE(pages.stand().frame().grab().save(folder.filePath(name)));
 }
 
+void setBalance(test::ChecksStand& pages)
+{
+    ui::Preference next = pages.preferences().now();
+    next.balance = {.port = "/dev/serial/by-id/usb-scale-if00",
+                    .format = {.stillness = Stillness::StillMark, .mark = "ok"}};
+    pages.preferences().set(next);
+    pages.balance().line = "ok +   0.1991 g";
+}
+
 }  // namespace
 
 int main(int argc, char** argv)
@@ -66,6 +75,18 @@ int main(int argc, char** argv)
              pages.typeAll(test::kTenWeights);
          }},
         {"weighing", [](test::ChecksStand& pages) { pages.tap("checks.weigh"); }},
+        {"weighing-balance",
+         [](test::ChecksStand& pages) {
+             setBalance(pages);
+             pages.tap("checks.weigh");
+             pages.weigh({{0}, {1'991}, {0}, {1'996}});
+             emit pages.balance().said(WeightFault::Overload);
+         }},
+        {"balance",
+         [](test::ChecksStand& pages) {
+             setBalance(pages);
+             pages.stand().taps({"checks.set", "ask.balance"});
+         }},
         {"failed",
          [](test::ChecksStand& pages) {
              pages.tap("checks.cylinder");

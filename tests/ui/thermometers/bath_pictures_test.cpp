@@ -6,6 +6,7 @@
 
 #include "core/base/rfc3339.h"
 #include "tests/ui/thermometers/thermo_stand.h"
+#include "ui/text/language.h"
 #include "ui/thermometers/probe_words.h"
 
 namespace bathside::ui {
@@ -90,6 +91,63 @@ TEST(BathTrace, byHandIsWhatIsOnRecord)
     const auto content = traceContent(bench, glass, trace);
     EXPECT_EQ(content.across.low, -20);
     EXPECT_EQ(content.marks.size(), 1);
+}
+
+BathFits fitsWith(int massPulls, int filmPulls)
+{
+    BathFits fits;
+    if (massPulls > 0)
+        fits.mass = FitOfPulls<MassFit>{{.mass = 8.44, .interval = {}}, massPulls, 0.126};
+    if (filmPulls > 0)
+        fits.film = FitOfPulls<FilmFit>{{.film = 1'734.6}, filmPulls, 4.26};
+    return fits;
+}
+
+// 10 kg and 2,000 W/(m² K) are given, so that no card's figures are tested here.
+HeatRules givenHeat()
+{
+    HeatRules heat;
+    heat.waterGrams = 10'000;
+    heat.film = 2'000;
+    return heat;
+}
+
+class FitsText : public testing::Test {
+protected:
+    FitsText() { language.use(QStringLiteral("en")); }
+    ~FitsText() override { language.use(QStringLiteral("en")); }
+    Language language;
+};
+
+TEST_F(FitsText, saysNothingWithoutPulls) { EXPECT_EQ(fitsText({}, givenHeat()), QString()); }
+
+TEST_F(FitsText, saysWhatOnePullShowsOfTheBath)
+{
+    EXPECT_EQ(fitsText(fitsWith(1, 0), givenHeat()),
+              QStringLiteral("From 1 pull: the bath acts as 8.4 kg of water; the card's 10.0 kg "
+                             "foresaw its dips to 0.13 °C."));
+}
+
+TEST_F(FitsText, saysWhatSeveralPullsShowOfTheFilm)
+{
+    EXPECT_EQ(fitsText(fitsWith(0, 3), givenHeat()),
+              QStringLiteral("From 3 pulls: opened as with 1,735 W/(m² K) or more; the card's "
+                             "2,000 foresaw it to 4.3 s."));
+}
+
+TEST_F(FitsText, saysBothOneAfterTheOther)
+{
+    const QString both = fitsText(fitsWith(2, 2), givenHeat());
+    EXPECT_TRUE(both.startsWith(fitsText(fitsWith(2, 0), givenHeat())));
+    EXPECT_TRUE(both.endsWith(fitsText(fitsWith(0, 2), givenHeat())));
+}
+
+TEST_F(FitsText, isSpanishInSpanish)
+{
+    language.use(QStringLiteral("es"));
+    const QString text = fitsText(fitsWith(1, 0), givenHeat());
+    EXPECT_TRUE(text.contains(QStringLiteral("8,4"))) << text.toStdString();
+    EXPECT_FALSE(text.contains(QStringLiteral("From")));
 }
 
 TEST(ProbeWords, numbersHaveAsFewDecimalsAsTheyNeed)

@@ -1,6 +1,8 @@
 // A certificate typed in, by real taps. What a corrected value and its U come to is worked out by
 // hand after JCGM 100 (quadrature, rectangle's half-width / √3, k = 2).
 
+#include <algorithm>
+
 #include <gtest/gtest.h>
 
 #include "tests/ui/thermometers/thermo_stand.h"
@@ -91,6 +93,56 @@ TEST_F(CalibrationTest, theNextReadingIsCorrectedByIt)
     EXPECT_EQ(fact.corrected, MilliCelsius{28'150});
     EXPECT_EQ(fact.expanded, MilliCelsius{115});
     EXPECT_EQ(fact.verdict, Verdict::Inside);
+}
+
+// Shown 14: halfway between the points −0.05 → 0.15 and 28.05 → 28, so (0.15 + 28) / 2.
+TEST_F(CalibrationTest, pointsBelowZeroAreTypedWithTheMinusKeyBeforeOrAfterTheDigits)
+{
+    begin();
+    certificateAndDays();
+    stand().taps({"ask.add", "pad.minus"});
+    for (const char* each : {"0.05", "0.15", "0.1"})
+        thermo.type(QString::fromLatin1(each));
+    point("28.05", "28", "0.1");
+    stand().taps({"ask.add", "pad.2", "pad.0", "pad.minus", "pad.set", "pad.1", "pad.9",
+                  "pad.minus", "pad.set", "pad.1", "pad.set", "ask.save"});
+    ASSERT_EQ(probe().points.size(), 3U);
+    EXPECT_DOUBLE_EQ(probe().points[0].indicated, -20);
+    EXPECT_DOUBLE_EQ(probe().points[0].reference, -19);
+    EXPECT_DOUBLE_EQ(probe().points[1].indicated, -0.05);
+    stand().say(TakeReading{{"GLASS"}, MilliCelsius{14'000}});
+    EXPECT_EQ(stand().bench().lastTaken->fact.corrected, MilliCelsius{14'075});
+}
+
+TEST_F(CalibrationTest, aSignTwiceIsNoneAndASignAloneIsNoNumber)
+{
+    begin();
+    stand().taps({"ask.add", "pad.minus", "pad.set"});
+    EXPECT_TRUE(padNote().contains(QStringLiteral("Type a number first.")))
+        << padNote().toStdString();
+    stand().taps({"pad.5", "pad.minus", "pad.set", "pad.5", "pad.set", "pad.1", "pad.set"});
+    EXPECT_EQ(described(), 1U);
+    EXPECT_TRUE(stand().target(QStringLiteral("ask.point:0")));
+    const auto* point = qobject_cast<ui::TapButton*>(stand().target(QStringLiteral("ask.point:0")));
+    EXPECT_FALSE(point->line().contains(u'−')) << point->line().toStdString();
+}
+
+// IEC 60751 runs from −200 °C; other thermometers of a bath as low as a card can go.
+TEST_F(CalibrationTest, howLowAPointMayLieFollowsFromTheThermometer)
+{
+    begin();
+    stand().tap(QStringLiteral("ask.add"));
+    EXPECT_TRUE(padNote().contains(QStringLiteral("From −50.000 to 100.000 °C.")))
+        << padNote().toStdString();
+    stand().taps({"pad.minus", "pad.5", "pad.1", "pad.set"});
+    EXPECT_TRUE(padNote().contains(QStringLiteral("That is outside what can be.")));
+    stand().tap(QStringLiteral("pad.cancel"));
+    Probe platinum{.id = {"PT"}, .name = "PT", .resolution = 0.01};
+    platinum.source = SerialLine{.port = "/dev/ttyUSB0", .pattern = "#", .shows = LineUnit::Pt100};
+    stand().say(DescribeProbe{{"PT"}, documentOf(platinum)});
+    stand().taps({"thermometers.probe.PT", "thermometers.calibrate", "ask.add"});
+    EXPECT_TRUE(padNote().contains(QStringLiteral("From −200.000 to 100.000 °C.")))
+        << padNote().toStdString();
 }
 
 TEST_F(CalibrationTest, nothingIsSavedBeforeAllOfItIsThere)

@@ -70,7 +70,13 @@ ThermoStand::ThermoStand(const Panel& panel, const QString& language) : m_pages(
                                       saved.push_back(name);
                                       return QStringLiteral("/documents/%1.png").arg(name);
                                   },
-                                  .zone = "Europe/Madrid"}));
+                                  .zone = "Europe/Madrid",
+                                  .run =
+                                      [this](std::function<void()> job) {
+                                          if (!holdsWork)
+                                              return job();
+                                          work.push_back(std::move(job));
+                                      }}));
     stand().say(OpenShift{"Europe/Madrid", {"MK"}});
 }
 

@@ -2,6 +2,7 @@
 
 // The thermometers page in its frame beside bench and set-up, with thermometers that are not there.
 
+#include <functional>
 #include <map>
 
 #include "tests/ui/setup/page_stand.h"
@@ -41,6 +42,8 @@ public:
 
     std::vector<QString> saved;                 // names of pictures
     std::optional<ui::PrintFault> saveFault{};  // what saving comes to
+    bool holdsWork = false;  // what takes long waits in `work`, else is done at once
+    std::vector<std::function<void()>> work;
 
 private:
     FakeProbes m_probes;

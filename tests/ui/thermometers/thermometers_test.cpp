@@ -159,6 +159,28 @@ TEST_F(ThermometersPageTest, aChangeKeepsEverythingElse)
     EXPECT_EQ(target("thermometers.probe.BATH-LEFT")->role(), ui::Role::Quiet);
 }
 
+TEST_F(ThermometersPageTest, oneOutOfUseIsNotOfferedForAReadingByHand)
+{
+    liveWithThermometers(thermo);
+    thermo.show();
+    stand().taps({"thermometers.probe.METER", "thermometers.change", "ask.out"});
+    EXPECT_TRUE(stand().frame().showPage(QString::fromLatin1(ui::Frame::kSetUp)));
+    stand().tap(QStringLiteral("setup.reading"));
+    EXPECT_TRUE(target("ask.probe:GLASS"));
+    EXPECT_TRUE(target("ask.probe:BATH-LEFT"));
+    EXPECT_FALSE(target("ask.probe:METER"));
+    for (const char* id : {"BATH-LEFT", "GLASS"}) {
+        Probe put = probe(id);
+        put.source = OutOfUse{};
+        stand().say(DescribeProbe{{id}, documentOf(put)});
+    }
+    EXPECT_TRUE(stand().frame().showPage(QString::fromLatin1(ui::Frame::kBench)));
+    EXPECT_TRUE(stand().frame().showPage(QString::fromLatin1(ui::Frame::kSetUp)));
+    stand().tap(QStringLiteral("setup.reading"));
+    thermo.type(QStringLiteral("28"));
+    EXPECT_EQ(bench().lastTaken->fact.probe.text, "hand");  // none is left
+}
+
 TEST_F(ThermometersPageTest, leavingIsNoChange)
 {
     liveWithThermometers(thermo);
@@ -218,6 +240,42 @@ TEST_F(ThermometersPageTest, theForecastSaysHowManyAndThatTheThermometerDecides)
     EXPECT_EQ(slush.marks.front().at, QPointF(28, 80));  // common practice
     stand().tap(QStringLiteral("thermometers.back"));
     EXPECT_TRUE(target("thermometers.forecast"));
+}
+
+TEST_F(ThermometersPageTest, theForecastIsThereAtOnceAndSaysWhatIsStillReckoned)
+{
+    liveWithThermometers(thermo);
+    thermo.holdsWork = true;
+    thermo.show();
+    stand().tap(QStringLiteral("thermometers.forecast"));
+    ASSERT_EQ(thermo.work.size(), 1U);
+    EXPECT_TRUE(notice().startsWith(QStringLiteral("Reckoning"))) << notice().toStdString();
+    EXPECT_TRUE(words().contains(QStringLiteral("up to")));
+    EXPECT_GE(chart("thermometers.dip").content().lines.size(), 3);
+    EXPECT_TRUE(chart("thermometers.slush").content().lines.isEmpty());
+    EXPECT_TRUE(chart("thermometers.slush").readOut().contains(QStringLiteral("reckoned")));
+    stand().taps({"thermometers.back", "thermometers.probe.GLASS"});  // taps get through
+    thermo.work.front()();
+    stand().tap(QStringLiteral("thermometers.forecast"));
+    EXPECT_TRUE(notice().startsWith(QStringLiteral("Reckoning")));  // the shift's pulls anew
+    EXPECT_FALSE(chart("thermometers.slush").content().lines.isEmpty());
+    thermo.work.back()();
+    EXPECT_TRUE(notice().startsWith(QStringLiteral("No pull of this shift")));
+}
+
+TEST_F(ThermometersPageTest, anAnswerToWhatWasAskedBeforeIsDropped)
+{
+    liveWithThermometers(thermo);
+    thermo.holdsWork = true;
+    thermo.show();
+    stand().tap(QStringLiteral("thermometers.forecast"));
+    stand().taps({"thermometers.back", "thermometers.forecast"});
+    ASSERT_EQ(thermo.work.size(), 2U);
+    thermo.work.front()();
+    EXPECT_TRUE(notice().startsWith(QStringLiteral("Reckoning")));
+    EXPECT_TRUE(chart("thermometers.slush").content().lines.isEmpty());
+    thermo.work.back()();
+    EXPECT_FALSE(chart("thermometers.slush").content().lines.isEmpty());
 }
 
 TEST_F(ThermometersPageTest, chartsAreSavedAsPicturesAndWhatFailsIsTold)
