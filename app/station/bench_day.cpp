@@ -3,6 +3,7 @@
 #include <QTimeZone>
 
 #include "app/station/picture_file.h"
+#include "app/station/trail_charts.h"
 #include "app/station/trail_record.h"
 #include "ui/bench/bench_page.h"
 #include "ui/checks/checks_page.h"
@@ -13,6 +14,7 @@
 #include "ui/setup/setup_page.h"
 #include "ui/stores/stores_page.h"
 #include "ui/thermometers/thermometers_page.h"
+#include "ui/trends/trends_page.h"
 
 namespace bathside::app {
 
@@ -52,6 +54,13 @@ ui::Frame* frameFor(Session& session, const Surroundings& around)
                    new ui::ReviewPage({.model = session.model(),
                                        .language = language,
                                        .pins = session.pins(),
+                                       .zone = zone}));
+    frame->addPage(QString::fromLatin1(ui::TrendsPage::kPage),
+                   new ui::TrendsPage({.model = session.model(),
+                                       .language = language,
+                                       .pins = session.pins(),
+                                       .source = *new TrailCharts(session, frame),
+                                       .save = savePicture,
                                        .zone = zone}));
     frame->addPage(QString::fromLatin1(ui::Frame::kPeople),
                    new ui::PeoplePage({.model = session.model(),
