@@ -180,6 +180,7 @@ void Chart::dress()
 void Chart::follow()
 {
     const QRectF& shown = m_window.shown();
+    m_across->setLabelsVisible(m_content.across.hasNumbers);
     setUp(*m_across, m_content.across.unit, shown.left(), shown.right());
     setUp(*m_up, m_content.up.unit, shown.top(), shown.bottom());
     m_view->setLooked(m_looked);

@@ -70,6 +70,7 @@ struct ChartAxis {
     QString unit{};
     double low = 0, high = 1;
     int decimals = 0;  // of the value under the finger
+    bool hasNumbers = true;
 };
 
 struct ChartContent {

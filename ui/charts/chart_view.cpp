@@ -219,8 +219,10 @@ void ChartView::drawMarks(QPainter& painter) const
         drawMark(painter, where, isPlain ? Mark::Cross : markOf(mark.role),
                  isPlain ? theme().palette().ink() : theme().tone(mark.role).edge);
         painter.setPen(theme().palette().ink());
-        write(painter, at + QPointF(side / 2 + aside, -aside), Qt::AlignLeft | Qt::AlignBottom,
-              mark.words);
+        const bool isAtRight = at.x() > chart()->plotArea().center().x();  // words go inwards
+        const double beside = isAtRight ? -(side / 2 + aside) : side / 2 + aside;
+        write(painter, at + QPointF(beside, -aside),
+              (isAtRight ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignBottom, mark.words);
     }
 }
 

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 namespace bathside::ui {
@@ -12,13 +13,14 @@ struct TrendText {
 };
 
 constexpr int kFewestAcross = 10;     // so that few points are not torn apart
+constexpr double kWordsShare = 0.3;   // kept free at the right, for the words of the limits
 constexpr double kAround = 0.12;      // of what is drawn, above and below
 constexpr double kWordsApart = 0.25;  // of the whole width: marks closer than that share words
 
 ChartAxis acrossOf(const Trend& trend)
 {
     const auto many = std::max(static_cast<int>(trend.points.size()), kFewestAcross);
-    return {.unit = {}, .low = 0, .high = many + 1.0, .decimals = 0};
+    return {.unit = {}, .low = 0, .high = std::ceil((1 + kWordsShare) * many) + 1, .decimals = 0};
 }
 
 /// Grows with what is drawn.
@@ -111,6 +113,7 @@ ChartContent valuesContent(const Trend& trend, const TrendLook& look)
     ChartContent content;
     content.title = look.title;
     content.across = acrossOf(trend);
+    content.across.hasNumbers = false;  // they stand under the ranges
     ChartLine values{.dots = true};
     Span span;
     for (const ChartPoint& point : trend.points) {

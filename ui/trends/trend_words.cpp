@@ -38,7 +38,7 @@ int brokenPoints(const Trend& trend)
 QString brokenSentence(const Trend& trend)
 {
     const int broken = brokenPoints(trend);
-    return broken == 0 ? TrendText::tr("No point breaks a rule that is switched on.")
+    return broken == 0 ? TrendText::tr("No point breaks a rule.")
                        : TrendText::tr("%n point(s) break a rule.", nullptr, broken);
 }
 
@@ -190,7 +190,7 @@ LimitsSaid limitsText(const Trend& trend)
                 ? TrendText::tr("The baseline has %1 of at least %2 points: no limits are drawn.")
                       .arg(based)
                       .arg(kFewestForLimits)
-                : TrendText::tr("%1 of at least %2 points: no limits are drawn. Show more days.")
+                : TrendText::tr("%1 of at least %2 points: no limits are drawn yet.")
                       .arg(based)
                       .arg(kFewestForLimits)};
     if (trend.from == LimitsFrom::Baseline)
@@ -199,9 +199,9 @@ LimitsSaid limitsText(const Trend& trend)
                     brokenSentence(trend),
                 trend.breaks.empty()};
     const QString few = trend.based < kUsualForLimits
-                            ? TrendText::tr("These are few: 20 and more are usual.")
+                            ? TrendText::tr("These are few; 20 are usual.")
                             : TrendText::tr("No baseline is chosen.");
-    return {TrendText::tr("LIMITS FROM THE POINTS SHOWN"),
+    return {TrendText::tr("LIMITS FROM THESE POINTS"),
             TrendText::tr("Of %n point(s).", "limits come from", based) + u' ' + few + u' ' +
                 brokenSentence(trend)};
 }

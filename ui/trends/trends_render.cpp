@@ -19,7 +19,7 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr double kNoticeMm = 9, kWordsMm = 10, kAfterMm = 1, kSideMm = 28, kValuesShare = 0.63;
+constexpr double kNoticeMm = 11, kWordsMm = 10, kAfterMm = 1, kSideMm = 30, kValuesShare = 0.6;
 constexpr auto kToldFor = 12s;
 
 }  // namespace
@@ -110,7 +110,7 @@ void TrendsPage::renderTargets()
     m_save->setWord(tr("save", "a picture of the chart"));
     const ChartPoint* point = picked();
     const bool isOfPull = !point || point->pull > 0;
-    m_open->setWord(isOfPull ? tr("open its pull") : tr("open its check"));
+    m_open->setWord(isOfPull ? tr("its pull …") : tr("its check …"));
     m_open->setReason(point ? QString() : tr("Tap a point."));
     m_open->setRole(point ? Role::Primary : Role::Neutral);
     m_before->setWord(tr("point before"));

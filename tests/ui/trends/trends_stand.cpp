@@ -13,6 +13,8 @@ namespace {
 
 using namespace std::chrono_literals;
 
+constexpr auto kSaying = 400ms;  // that Stand::say takes by itself
+
 void pull(Stand& stand, const std::string& bag, double outside, const char* lot)
 {
     stand.say(TakeReading{{"hand"}, MilliCelsius{28'000 + std::llround(outside * 20)}});
@@ -20,11 +22,11 @@ void pull(Stand& stand, const std::string& bag, double outside, const char* lot)
     stand.say(InspectBag{BagId{bag}, true});
     stand.say(DrawDiluent{BagId{bag}, MicroLitres{5'000}});
     stand.say(TakeOut{{{0, {"serotype 3"}, {lot}}}});
-    stand.pass(Micros(std::llround(outside * 1e6)));
+    stand.pass(Micros(std::llround(outside * 1e6)) - kSaying);
     stand.say(MoveOn{Step::Bath, {}, {}});
-    stand.pass(65s);
+    stand.pass(65s - kSaying);
     stand.say(MoveOn{Step::Opened, {}, {}});
-    stand.pass(8s);
+    stand.pass(8s - kSaying);
     for (const Step step : {Step::Diluent, Step::Bagged})
         stand.say(MoveOn{step, {}, {}});
     stand.pass(12s);
@@ -89,6 +91,9 @@ void liveThroughPulls(TrendsStand& pages)
 {
     Stand& stand = pages.stand();
     listStaff(pages.pages());
+    stand.say(ListPerson{
+        {.person = {"OB"}, .name = "Ona Bel", .role = Role::Vaccinator, .departed = false},
+        PersonId{"LS"}});
     stand.say(OpenShift{"Europe/Madrid", {"MK"}});
     for (const Check& check : stand.bench().card->content().checks)
         stand.say(RecordCheck{check.id, true, {}});
