@@ -5,6 +5,7 @@
 #include "app/station/copy_desk.h"
 #include "app/station/balance.h"
 #include "app/station/picture_file.h"
+#include "app/station/trail_charts.h"
 #include "app/station/trail_record.h"
 #include "ui/bench/bench_page.h"
 #include "ui/checks/checks_page.h"
@@ -15,6 +16,7 @@
 #include "ui/setup/setup_page.h"
 #include "ui/stores/stores_page.h"
 #include "ui/thermometers/thermometers_page.h"
+#include "ui/trends/trends_page.h"
 
 namespace bathside::app {
 
@@ -63,6 +65,13 @@ ui::Frame* frameFor(Session& session, const Surroundings& around)
                    new ui::ReviewPage({.model = session.model(),
                                        .language = language,
                                        .pins = session.pins(),
+                                       .zone = zone}));
+    frame->addPage(QString::fromLatin1(ui::TrendsPage::kPage),
+                   new ui::TrendsPage({.model = session.model(),
+                                       .language = language,
+                                       .pins = session.pins(),
+                                       .source = *new TrailCharts(session, frame),
+                                       .save = savePicture,
                                        .zone = zone}));
     frame->addPage(QString::fromLatin1(ui::Frame::kPeople),
                    new ui::PeoplePage({.model = session.model(),

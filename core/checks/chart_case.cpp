@@ -12,8 +12,7 @@ constexpr NumberRange kAny{-1e12, 1e12, ""};
 std::vector<RunRule> rulesIn(JsonObject& root)
 {
     if (!root.has("rules"))
-        return {RunRule::OneBeyondThree, RunRule::TwoOfThreeBeyondTwo, RunRule::FourOfFiveBeyondOne,
-                RunRule::EightOnOneSide};
+        return {kUsualRules.begin(), kUsualRules.end()};
     std::vector<RunRule> rules;
     for (const std::string& name : root.texts("rules", Names<RunRule>::all.size(), 40)) {
         const auto rule = named<RunRule>(name);
@@ -60,10 +59,7 @@ ChartAnswer answered(const ChartCase& chart)
     ChartAnswer answer;
     answer.chart = individualsOf(std::span(chart.values).first(chart.baseline));
     answer.signals = signalsIn(chart.values, answer.chart, chart.rules);
-    const auto ranges = movingRanges(chart.values);
-    for (std::size_t i = 0; i < ranges.size(); ++i)
-        if (ranges[i] > answer.chart.rangeUpper)
-            answer.wideRanges.push_back(i + 1);
+    answer.wideRanges = wideRangesIn(chart.values, answer.chart);
     if (chart.limit && answer.chart.sigma > 0)
         answer.capability =
             capability(answer.chart.centre, answer.chart.sigma, chart.limit->at, chart.limit->side);

@@ -126,6 +126,16 @@ std::vector<RunSignal> signalsIn(std::span<const double> values, const Individua
     return signals;
 }
 
+std::vector<std::size_t> wideRangesIn(std::span<const double> values, const IndividualsChart& chart)
+{
+    std::vector<std::size_t> wide;
+    const auto ranges = movingRanges(values);
+    for (std::size_t i = 0; i < ranges.size(); ++i)
+        if (ranges[i] > chart.rangeUpper)
+            wide.push_back(i + 1);
+    return wide;
+}
+
 double capability(double mean, double sigma, double limit, LimitSide side)
 {
     assert(sigma > 0);

@@ -54,6 +54,10 @@ struct Names<RunRule> {
         "14 alternating", "15 within 1",     "8 beyond 1"};
 };
 
+/// The four of Western Electric: what is looked for unless somebody wants others.
+inline constexpr std::array kUsualRules{RunRule::OneBeyondThree, RunRule::TwoOfThreeBeyondTwo,
+                                        RunRule::FourOfFiveBeyondOne, RunRule::EightOnOneSide};
+
 struct RunSignal {
     RunRule rule{};
     std::size_t at = 0;  // the value that completes the pattern
@@ -65,6 +69,10 @@ struct RunSignal {
 [[nodiscard]] std::vector<RunSignal> signalsIn(std::span<const double> values,
                                                const IndividualsChart& chart,
                                                std::span<const RunRule> rules);
+
+/// Every value whose moving range, to the one before, is beyond the range chart's limit.
+[[nodiscard]] std::vector<std::size_t> wideRangesIn(std::span<const double> values,
+                                                    const IndividualsChart& chart);
 
 enum class LimitSide : std::uint8_t { Upper, Lower };
 

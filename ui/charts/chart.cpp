@@ -59,19 +59,6 @@ void dressAxis(QValueAxis& axis)
     axis.setLinePen(QPen(palette.softInk(), 1));
 }
 
-Qt::PenStyle styleOf(Stroke stroke)
-{
-    switch (stroke) {
-        case Stroke::Solid:
-            return Qt::SolidLine;
-        case Stroke::Dashed:
-            return Qt::DashLine;
-        case Stroke::Dotted:
-            return Qt::DotLine;
-    }
-    Q_UNREACHABLE();
-}
-
 QString numberText(double value, const ChartAxis& axis)
 {
     return QStringLiteral("%1 %2")
@@ -95,7 +82,11 @@ Chart::Chart(const QString& name, QWidget* parent)
       m_across(new QValueAxis(m_chart)),
       m_up(new QValueAxis(m_chart)),
       m_view(new ChartView(m_chart, m_content,
-                           {.looked = [this](double x) { lookAt(x); },
+                           {.looked =
+                                [this](double x) {
+                                    lookAt(x);
+                                    emit touched(x);
+                                },
                             .zoomed = [this](double by, const QPointF& at) { zoom(by, at); },
                             .moved = [this](const QPointF& by) { move(by); }},
                            this))
@@ -122,6 +113,13 @@ void Chart::show(const ChartContent& content)
     m_window.setWhole(QRectF(QPointF(content.across.low, content.up.low),
                              QPointF(content.across.high, content.up.high)));
     draw();
+}
+
+void Chart::hideReadOut()
+{
+    m_hasStrip = false;
+    m_readOut->hide();
+    place();
 }
 
 void Chart::draw()
@@ -182,6 +180,7 @@ void Chart::dress()
 void Chart::follow()
 {
     const QRectF& shown = m_window.shown();
+    m_across->setLabelsVisible(m_content.across.hasNumbers);
     setUp(*m_across, m_content.across.unit, shown.left(), shown.right());
     setUp(*m_up, m_content.up.unit, shown.top(), shown.bottom());
     m_view->setLooked(m_looked);
@@ -204,19 +203,21 @@ QString Chart::readOut() const
 QString Chart::valuesAt(double x) const
 {
     QStringList values;
-    std::optional<double> at;
+    QString when;
     for (const ChartLine& line : m_content.lines) {
         const QPointF* point = nearest(line, x);
         if (!point || std::abs(point->x() - x) > kNearShare * m_window.shown().width())
             continue;
-        at = at.value_or(point->x());
+        if (when.isEmpty())
+            when = line.whens.value(point - line.points.constData());
+        if (when.isEmpty())
+            when = numberText(point->x(), m_content.across);
         const QString value = numberText(point->y(), m_content.up);
         values.append(line.name.isEmpty() ? value : QStringLiteral("%1 %2").arg(line.name, value));
     }
-    if (!at)
+    if (values.isEmpty())
         return {};
-    return QStringLiteral("%1: %2").arg(numberText(*at, m_content.across),
-                                        values.join(QStringLiteral(" · ")));
+    return QStringLiteral("%1: %2").arg(when, values.join(QStringLiteral(" · ")));
 }
 
 void Chart::showWhole()
@@ -253,7 +254,7 @@ void Chart::resizeEvent(QResizeEvent*) { place(); }
 
 void Chart::place()
 {
-    const int strip = theme().metrics().ceilPx(kStripMm);
+    const int strip = m_hasStrip ? theme().metrics().ceilPx(kStripMm) : 0;
     m_readOut->setGeometry(0, 0, width(), strip);
     m_view->setGeometry(0, strip, width(), std::max(0, height() - strip));
 }

@@ -31,6 +31,16 @@ struct ChartLine {
     QString name{};           // in the value under the finger
     QList<QPointF> points{};  // by rising x
     Stroke stroke = Stroke::Solid;
+    bool dots = false;    // at each point
+    QStringList whens{};  // of each point: said of it in place of its x
+};
+
+/// Across the whole width, with words at one of its ends, above or below it.
+struct ChartRule {
+    QString words{};
+    double at = 0;
+    Stroke stroke = Stroke::Dashed;
+    Qt::Alignment end = Qt::AlignRight | Qt::AlignBottom;  // which corner of the words is on it
 };
 
 /// Over the whole width; its words in one of its corners.
@@ -41,7 +51,8 @@ struct ChartBand {
     Qt::Alignment corner = Qt::AlignLeft | Qt::AlignTop;
 };
 
-/// A point, with the mark of its role (a cross for Neutral), and words beside it.
+/// A point, with the mark of its role in its colour (an inked cross for Neutral), and words beside
+/// it.
 struct ChartMark {
     QString words{};
     QPointF at;
@@ -59,12 +70,14 @@ struct ChartAxis {
     QString unit{};
     double low = 0, high = 1;
     int decimals = 0;  // of the value under the finger
+    bool hasNumbers = true;
 };
 
 struct ChartContent {
     QString title{};  // in the strip while no finger is on it
     ChartAxis across{}, up{};
     QList<ChartBand> bands{};
+    QList<ChartRule> rules{};
     QList<ChartLine> lines{};
     QList<ChartMark> marks{};
     QList<ChartName> names{};
@@ -78,6 +91,8 @@ public:
     ~Chart() override;
 
     void show(const ChartContent& content);
+    /// Without the strip: for a chart under another one that says what is under the finger.
+    void hideReadOut();
     [[nodiscard]] const ChartContent& content() const noexcept { return m_content; }
 
     /// The values nearest to `x`, as the finger at it would show them; none: nothing is near.
@@ -93,6 +108,8 @@ public:
     [[nodiscard]] QSize sizeHint() const override { return sizeOfMm(90, 60); }
 
 signals:
+    /// A finger came to this x.
+    void touched(double x);
     /// Another part is in sight.
     void windowChanged();
 
@@ -114,6 +131,7 @@ private:
     ChartContent m_content;
     ChartWindow m_window;
     std::optional<double> m_looked;
+    bool m_hasStrip = true;
     Label* m_readOut;
     QChart* m_chart;
     QValueAxis *m_across, *m_up;

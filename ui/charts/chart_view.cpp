@@ -13,7 +13,7 @@
 namespace bathside::ui {
 namespace {
 
-constexpr double kMarkMm = 4, kAsideMm = 1;
+constexpr double kMarkMm = 4, kAsideMm = 1, kDotMm = 0.8, kRuleMm = 0.35;
 constexpr double kWheelStep = 1.25;  // of one notch
 
 double distance(const QPointF& a, const QPointF& b)
@@ -22,6 +22,19 @@ double distance(const QPointF& a, const QPointF& b)
 }
 
 }  // namespace
+
+Qt::PenStyle styleOf(Stroke stroke)
+{
+    switch (stroke) {
+        case Stroke::Solid:
+            return Qt::SolidLine;
+        case Stroke::Dashed:
+            return Qt::DashLine;
+        case Stroke::Dotted:
+            return Qt::DotLine;
+    }
+    Q_UNREACHABLE();
+}
 
 ChartView::ChartView(QChart* chart, const ChartContent& content, Fingers fingers, QWidget* parent)
     : QChartView(chart, parent), m_content(content), m_fingers(std::move(fingers))
@@ -108,7 +121,9 @@ void ChartView::drawForeground(QPainter* painter, const QRectF&)
     painter->setFont(theme().metrics().font(Metrics::kSmall));
     painter->setClipRect(chart()->plotArea());
     drawBandWords(*painter);
+    drawRules(*painter);
     drawLooked(*painter);
+    drawDots(*painter);
     drawNames(*painter);
     drawMarks(*painter);
     painter->restore();
@@ -152,6 +167,39 @@ void ChartView::drawBandWords(QPainter& painter) const
     }
 }
 
+void ChartView::drawRules(QPainter& painter) const
+{
+    const QRectF plot = chart()->plotArea();
+    const Metrics& metrics = theme().metrics();
+    for (const ChartRule& rule : m_content.rules) {
+        const double y = placeOf({m_content.across.low, rule.at}).y();
+        if (y < plot.top() || y > plot.bottom())
+            continue;
+        painter.setPen(
+            QPen(theme().palette().softInk(), metrics.px(kRuleMm), styleOf(rule.stroke)));
+        painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
+        painter.setPen(theme().palette().ink());
+        const double aside = metrics.px(kAsideMm);
+        const bool atRight = rule.end & Qt::AlignRight;
+        write(painter, {atRight ? plot.right() - aside : plot.left() + aside, y}, rule.end,
+              rule.words);
+    }
+}
+
+void ChartView::drawDots(QPainter& painter) const
+{
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(theme().palette().ink());
+    const double radius = theme().metrics().px(kDotMm);
+    for (const ChartLine& line : m_content.lines) {
+        if (!line.dots)
+            continue;
+        for (const QPointF& point : line.points)
+            painter.drawEllipse(placeOf(point), radius, radius);
+    }
+    painter.setBrush(Qt::NoBrush);
+}
+
 void ChartView::drawNames(QPainter& painter) const
 {
     painter.setPen(theme().palette().ink());
@@ -167,11 +215,14 @@ void ChartView::drawMarks(QPainter& painter) const
     for (const ChartMark& mark : m_content.marks) {
         const QPointF at = placeOf(mark.at);
         const QRectF where(at - QPointF(side, side) / 2, QSizeF(side, side));
-        const Mark shape = mark.role == Role::Neutral ? Mark::Cross : markOf(mark.role);
-        drawMark(painter, where, shape, theme().palette().ink());
+        const bool isPlain = mark.role == Role::Neutral;
+        drawMark(painter, where, isPlain ? Mark::Cross : markOf(mark.role),
+                 isPlain ? theme().palette().ink() : theme().tone(mark.role).edge);
         painter.setPen(theme().palette().ink());
-        write(painter, at + QPointF(side / 2 + aside, -aside), Qt::AlignLeft | Qt::AlignBottom,
-              mark.words);
+        const bool isAtRight = at.x() > chart()->plotArea().center().x();  // words go inwards
+        const double beside = isAtRight ? -(side / 2 + aside) : side / 2 + aside;
+        write(painter, at + QPointF(beside, -aside),
+              (isAtRight ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignBottom, mark.words);
     }
 }
 

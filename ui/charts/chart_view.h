@@ -11,6 +11,8 @@
 
 namespace bathside::ui {
 
+[[nodiscard]] Qt::PenStyle styleOf(Stroke stroke);
+
 class ChartView final : public QChartView {
 public:
     struct Fingers {
@@ -39,6 +41,8 @@ private:
     void write(QPainter& painter, const QPointF& at, Qt::Alignment alignment,
                const QString& words) const;
     void drawBandWords(QPainter& painter) const;
+    void drawRules(QPainter& painter) const;
+    void drawDots(QPainter& painter) const;
     void drawNames(QPainter& painter) const;
     void drawMarks(QPainter& painter) const;
     void drawLooked(QPainter& painter) const;

@@ -10,6 +10,7 @@
 #include "ui/text/refusals.h"
 #include "ui/text/review.h"
 #include "ui/theme/theme.h"
+#include "ui/trends/trends_page.h"
 
 namespace bathside::ui {
 
@@ -23,6 +24,7 @@ ReviewPage::ReviewPage(Parts parts, QWidget* parent)
       m_judge(button("review.judge")),
       m_card(button("review.card")),
       m_approve(button("review.approve")),
+      m_charts(button("review.charts")),
       m_notice(new Banner(QStringLiteral("review.notice"), this)),
       m_course(new CoursePicture(this)),
       m_sheet(new FieldSheet(this)),
@@ -56,6 +58,8 @@ void ReviewPage::connectAll()
     connect(m_judge, &TapButton::pressed, this, &ReviewPage::pressJudge);
     connect(m_card, &TapButton::pressed, this, [this] { put(View::Card); });
     connect(m_approve, &TapButton::pressed, this, &ReviewPage::pressApprove);
+    connect(m_charts, &TapButton::pressed, this,
+            [this] { emit asksFor(QString::fromLatin1(TrendsPage::kPage)); });
     connect(m_ask, &AskPane::changed, this, [this] {
         place();
         render();

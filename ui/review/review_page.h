@@ -3,7 +3,7 @@
 // The review: what waits for a shift lead, worst first; each case with its course, what it touched
 // and its signature; a card that waits for approval beside what it changes.
 //
-// Places: review.bench, .back, .more, .judge, .card, .approve; cases under review.case.N (the
+// Places: review.bench, .back, .more, .judge, .card, .approve, .charts; cases under review.case.N (the
 // deviation's event) and review.held.B; what is asked as on the bench (ask.X, pad.X, letters.X).
 
 #include <vector>
@@ -74,7 +74,7 @@ private:
     Parts m_parts;
     StationModel& m_model;
     std::vector<CaseTile*> m_tiles;
-    TapButton *m_bench, *m_back, *m_more, *m_judge, *m_card, *m_approve;
+    TapButton *m_bench, *m_back, *m_more, *m_judge, *m_card, *m_approve, *m_charts;
     Banner* m_notice;
     CoursePicture* m_course;
     FieldSheet* m_sheet;

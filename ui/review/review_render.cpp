@@ -174,11 +174,14 @@ void ReviewPage::renderBar()
     m_card->setRole(Role::HeadsUp);
     m_approve->setWord(tr("approve …"));
     m_approve->setRole(Role::Primary);
+    m_charts->setWord(tr("charts over time"));
     QList<TapButton*> shown{isList ? m_bench : m_back};
     if (pages() > 1)
         shown.append(m_more);
     if (isList && unapproved(m_model.bench()))
         shown.append(m_card);
+    if (isList)
+        shown.append(m_charts);
     if (m_view == View::Case)
         shown.append(m_judge);
     if (m_view == View::Card)
@@ -186,7 +189,7 @@ void ReviewPage::renderBar()
     const int bar = theme().metrics().ceilPx(Metrics::kMinimum);
     const QRect low(0, height() - bar, width(), bar);
     constexpr int kPlaces = 4;  // so that one target alone is no beam across the page
-    for (TapButton* each : {m_bench, m_back, m_more, m_judge, m_card, m_approve})
+    for (TapButton* each : {m_bench, m_back, m_more, m_judge, m_card, m_approve, m_charts})
         each->setVisible(!covered && shown.contains(each));
     for (int i = 0; i < shown.size(); ++i)
         shown.at(i)->setGeometry(cellOf(low, {kPlaces, 1}, i));

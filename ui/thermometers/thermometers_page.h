@@ -13,8 +13,8 @@
 
 #include "core/bath/forecast.h"
 #include "ui/bench/ask_pane.h"
+#include "ui/charts/save_picture.h"
 #include "ui/frame/page.h"
-#include "ui/print/fault.h"
 #include "ui/thermometers/bath_reckoner.h"
 #include "ui/thermometers/thermo_context.h"
 
@@ -23,10 +23,6 @@ namespace bathside::ui {
 class Banner;
 class Chart;
 class Label;
-
-/// A file's path.
-using SavePicture =
-    std::function<Result<QString, PrintFault>(const QImage& picture, const QString& name)>;
 
 class ThermometersPage final : public Page {
     Q_OBJECT
