@@ -1,6 +1,5 @@
 // bathside-cli: the station without a screen. Same core, same trail.
 
-#include <QCoreApplication>
 #include <exception>
 #include <iostream>
 #include <string>
@@ -11,6 +10,7 @@
 #include "app/cli/check_verbs.h"
 #include "app/cli/export.h"
 #include "app/cli/plan.h"
+#include "app/cli/program.h"
 #include "app/cli/reading.h"
 #include "app/cli/replay.h"
 #include "app/cli/scan.h"
@@ -49,7 +49,7 @@ Exit runVerb(int argc, char** argv)
     addScan(app, call);
     addStores(app, call);
     addVerify(app, call);
-    addExport(app, call);
+    addExport(app, call, sheetDrawing());
     for (const auto& verbs : {bathVerbs(), checkVerbs()})
         for (const DocumentVerb& verb : verbs)
             addDocumentVerb(app, call, verb);
@@ -74,7 +74,7 @@ Exit runVerb(int argc, char** argv)
 
 int main(int argc, char** argv)
 {
-    const QCoreApplication application(argc, argv);  // for the store
+    const auto application = applicationOf(argc, argv);  // for the store
     try {
         return static_cast<int>(runVerb(argc, argv));
     } catch (const std::exception& error) {

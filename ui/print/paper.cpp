@@ -9,7 +9,7 @@ namespace bathside::ui {
 namespace {
 
 constexpr double kMmPerInch = 25.4;
-constexpr double kRuleMm = 0.3;
+constexpr double kRuleMm = 0.3, kHairMm = 0.1;
 constexpr double kHair = 0.01;  // px
 
 double px(double mm) { return theme().metrics().px(mm); }
@@ -57,6 +57,8 @@ SetPage setPage(const PaperPage& page)
                 .pxPerMm = px(1),
                 .texts = {},
                 .rules = page.rules,
+                .hairs = page.hairs,
+                .bars = page.bars,
                 .barcodes = page.barcodes};
     for (const PlacedText& text : page.texts)
         set.texts.append(
@@ -77,6 +79,10 @@ void paint(QPainter& painter, const SetPage& page)
     }
     painter.setPen(QPen(Palette::paperInk(), kRuleMm * page.pxPerMm, Qt::SolidLine, Qt::FlatCap));
     painter.drawLines(page.rules);
+    painter.setPen(QPen(Palette::paperInk(), kHairMm * page.pxPerMm, Qt::SolidLine, Qt::FlatCap));
+    painter.drawLines(page.hairs);
+    for (const QRectF& bar : page.bars)
+        painter.fillRect(bar, Palette::paperInk());
     painter.setBrush(Palette::paperInk());
     for (const PlacedBarcode& placed : page.barcodes)
         paintBarcode(painter, placed.room, placed.barcode);

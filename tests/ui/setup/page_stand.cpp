@@ -101,8 +101,9 @@ PageStand::PageStand(const Panel& panel, const QString& language, Stand::As day)
                                                .sound = m_loud,
                                                .printing = m_stand.papers(),
                                                .zone = "Europe/Madrid"}));
-    m_stand.frame().addPage(QString::fromLatin1(ui::Frame::kRecord),
-                            new ui::RecordPage(m_stand.model(), m_trail));
+    auto* record = new ui::RecordPage(m_stand.model(), m_trail);
+    record->printBy(m_stand.papers());
+    m_stand.frame().addPage(QString::fromLatin1(ui::Frame::kRecord), record);
 }
 
 void PageStand::show(const char* page)
