@@ -24,7 +24,7 @@ def run(*call, code=0):
     done = subprocess.run([str(part) for part in call], capture_output=True, text=True)
     if done.returncode != code:
         raise Failed(f"{' '.join(map(str, call))}: exit {done.returncode}\n{done.stdout}{done.stderr}")
-    return done.stdout + done.stderr
+    return done.stdout if code == 0 else done.stderr + done.stdout
 
 
 def expect(what, found, wanted):
@@ -46,7 +46,7 @@ class Day:
         run(cli, "replay", script, "--trail", self.trail)
 
     def sheet(self, paper="a4", language="en"):
-        """The layout's text, each page apart."""
+        """The text as it is laid out, each page apart; in `words`, cell by cell."""
         target = self.folder / f"{paper}-{language}"
         manifest = json.loads(run(self.cli, "export", "--trail", self.trail, "--day", self.day, "--to", target, "--as",
                                   "pdf,jsonl", "--paper", paper, "--language", language, "--json"))
@@ -57,6 +57,7 @@ class Day:
         size = re.search(r"Page size: +([0-9.]+) x ([0-9.]+) pts", run("pdfinfo", pdf))
         expect(f"size of {paper}", tuple(str(round(float(part))) for part in size.groups()), SIZES[paper])
         self.head = manifest["head"]
+        self.words = run("pdftotext", "-raw", pdf, "-")
         return run("pdftotext", "-layout", pdf, "-").split("\f")[:-1]
 
 
@@ -79,22 +80,23 @@ def check_demo(cli, script, folder):
         table = rows(text, r"[1-6]/[1-3] +serotype")
         expect("ampoules", len(table), 14)
         expect("ampoules over", [row.split()[0] for row in table if "OVER" in row], ["2/3", "4/2"])
-        expect_in(text, "! 11.2 s OVER", "! 1 min 33.5 s OVER", "lost: broken")
+        expect_in(day.words, "! 11.2 s OVER", "! 1 min 33.5 s OVER", "lost: broken")
         # The bag that was down 90 s late; 60 min are allowed.
-        expect_in(text, "! 61 min 30.0 s OVER", "ON HOLD 08:30:00: leak", "336 mL left")
+        expect_in(day.words, "! 61 min 30.0 s OVER", "ON HOLD 08:30:00: leak", "336 mL left")
+        expect("over", len(re.findall(r"\bOVER\b", day.words)), 3)
         for bag in range(1, 7):
             expect(f"rows of bag B{bag}", len(rows(text, rf"B{bag} +[48]00")), 1)
         # Line A: 6,320 birds; B: 4,100. Four bags hung on A (B1, B3, B5, B6), two on B.
-        expect_in(text, "6,320", "4,100")
+        expect_in(day.words, "6,320", "4,100")
         # Three deviations, nobody looked at them.
         expect("not reviewed", text.count("! NOT REVIEWED"), 3)
-        expect_in(text, "1.2 s", "3.5 s", "1 min 30.0 s")
+        expect_in(day.words, "10.0 s 1.2 s", "1 min 30.0 s 3.5 s", "60 min 0.0 s 1 min 30.0 s")
         # One thermometer at six pulls; 28.1 indicated is 28.00 corrected.
         expect_in(text, "T1 Glass thermometer: certificate C-118, calibrated 2025-11-03, due 2026-11-03.")
         expect("baths", len(rows(text, r"[1-6] +0[678]:[0-9:]+ +T1 ")), 6)
         expect_in(text, "Draught from the door at bench, door shut", "Nobody has signed.", "This day is not sealed.")
         expect_in(text, f"{day.head['seq']}:{day.head['hash']}", "Label, veterinarian, site rules and law come first.")
-        expect("rehearsal", "REHEARSAL" in text, False)
+        expect("pages marked", text.count("REHEARSAL: not for birds"), len(pages))  # a replay is one
     code = re.search(r"BSS\.[0-9]+\.[0-9A-F]{64}\.[0-9A-Z]", text).group()
     expect_in(run(cli, "verify", day.trail, "--seal", code), "sound")
     expect_in(run(cli, "scan", code), f"seal: head {day.head['seq']}:{day.head['hash']}")
@@ -119,12 +121,13 @@ def check_spanish(cli, script, folder):
     pages = day.sheet("letter", "es")
     text = "\n".join(pages)
     expect("ampoules", len(rows(text, r"[1-6]/[1-3] +serotype")), 14)
-    expect_in(text, "11,2 s", "5 marzo 2026", "6.320")
+    expect_in(day.words, "11,2 s", "5 marzo 2026", "6.320")
 
 
 def check_reviewed(cli, script, folder):
     day = Day(cli, script, "2026-03-18", folder)
-    text = "\n".join(day.sheet())
+    day.sheet()
+    text = day.words
     expect_in(text, "LS, Lena Sanz", "I looked at this and judged it.", "I did this.", "the shift", "bag M1: use")
     # Reviewed: exposure of 1/1, diluent of M2, in use of M1; 1/2 was shown to be kept.
     expect("not reviewed", text.count("! NOT REVIEWED"), 0)
@@ -136,7 +139,7 @@ def check_stores(cli, script, folder):
     day = Day(cli, script, "2026-03-16", folder)
     text = "\n".join(day.sheet("letter"))
     # 1,900 birds planned, 1,880 done; needles: 50 less 1 expected, 48 counted.
-    expect_in(text, "1,880, fewer than planned", "serotype 3, lot K50", "adds up")
+    expect_in(day.words, "1,880, fewer than planned", "serotype 3, lot K50", "adds up")
     needles = rows(text, r"needle, lot N1")
     expect("needles", [row.split()[3:6] for row in needles], [["49", "48", "−1"]])
 

@@ -127,16 +127,16 @@ QString limitWord() { return DayText::tr("limit", "beside a line of a chart"); }
 
 SheetTable bagsTable(const SheetShift& shift)
 {
-    SheetTable table{{{DayText::tr("bag"), 0.06},
-                      {DayText::tr("diluent: volume, lot, temperature"), 0.14},
-                      {DayText::tr("ampoules"), 0.2},
-                      {DayText::tr("first in"), 0.08},
-                      {DayText::tr("mixed"), 0.08},
-                      {DayText::tr("hung on"), 0.1},
+    SheetTable table{{{DayText::tr("bag"), 0.05},
+                      {DayText::tr("diluent: volume, lot, temperature"), 0.13},
+                      {DayText::tr("ampoules"), 0.18},
+                      {DayText::tr("first in"), 0.075},
+                      {DayText::tr("mixed"), 0.075},
+                      {DayText::tr("hung on"), 0.09},
                       {DayText::tr("down"), 0.14},
                       {DayText::tr("birds"), 0.06},
-                      {DayText::tr("in use"), 0.08},
-                      {DayText::tr("limit"), 0.06}},
+                      {DayText::tr("in use"), 0.11},
+                      {DayText::tr("limit"), 0.09}},
                      {},
                      DayText::tr("No bag was made up.")};
     for (const SheetBag& row : shift.bags) {
@@ -157,15 +157,15 @@ SheetTable bagsTable(const SheetShift& shift)
 
 SheetTable ampoulesTable(const SheetShift& shift)
 {
-    SheetTable table{{{DayText::tr("pull/no."), 0.08},
-                      {DayText::tr("component"), 0.14},
-                      {DayText::tr("lot"), 0.1},
-                      {DayText::tr("out"), 0.1},
-                      {DayText::tr("out to bath"), 0.15},
-                      {DayText::tr("limit"), 0.08},
-                      {DayText::tr("bath to diluent"), 0.17},
-                      {DayText::tr("limit"), 0.08},
-                      {DayText::tr("bag"), 0.1}},
+    SheetTable table{{{DayText::tr("pull/no."), 0.07},
+                      {DayText::tr("component"), 0.13},
+                      {DayText::tr("lot"), 0.09},
+                      {DayText::tr("out"), 0.09},
+                      {DayText::tr("out to bath"), 0.13},
+                      {DayText::tr("limit"), 0.07},
+                      {DayText::tr("bath to diluent"), 0.2},
+                      {DayText::tr("limit"), 0.11},
+                      {DayText::tr("bag"), 0.11}},
                      {},
                      DayText::tr("No ampoule came out of the cryogen.")};
     for (const SheetAmpoule& row : shift.ampoules) {
@@ -199,7 +199,11 @@ SheetTable bathsTable(const SheetShift& shift)
 
 SheetColumns ampouleColumns(const SheetShift& shift)
 {
-    SheetColumns columns{limitWord(), {}};
+    SheetColumns columns{
+        DayText::tr("By pull and ampoule. Filled: out to bath. Open: bath to diluent. "
+                    "The thick line is the limit; ! is over it."),
+        limitWord(),
+        {}};
     for (const SheetAmpoule& row : shift.ampoules)
         columns.each.push_back({QStringLiteral("%1/%2").arg(row.ref.pull).arg(row.ref.no),
                                 shareOf(row.toBath), shareOf(row.toDiluent),
@@ -209,7 +213,8 @@ SheetColumns ampouleColumns(const SheetShift& shift)
 
 SheetColumns bagColumns(const SheetShift& shift)
 {
-    SheetColumns columns{limitWord(), {}};
+    SheetColumns columns{
+        DayText::tr("Bags in use: from the first ampoule in diluent until down."), limitWord(), {}};
     for (const SheetBag& row : shift.bags)
         columns.each.push_back({idText(row.bag.id), shareOf(row.age), {}, row.age.isOver});
     return columns;

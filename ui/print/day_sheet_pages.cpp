@@ -72,14 +72,14 @@ void writeAbout(SheetWriter& writer, const DaySheet& sheet)
         facts.emplace_back(DayText::tr("Shift"), shiftText(shift));
     facts.emplace_back(DayText::tr("Head of the record"), headText(sheet));
     const auto code = codeOf(sheet);
-    if (code) {
-        facts.emplace_back(DayText::tr("Its code"), fromCore(*code));
+    if (code)
         facts.emplace_back(QString(),
                            DayText::tr("Keep this sheet apart from the station. Scanned there on "
                                        "any page, the code tells whether the record is still the "
                                        "one that was printed."));
-    }
     writer.facts(facts, code ? barcodeOf(Symbology::QrCode, *code) : std::nullopt);
+    if (code)
+        writer.facts({{DayText::tr("The code says"), fromCore(*code)}});
     if (sheet.shifts.empty())
         writer.paragraph(DayText::tr("No shift was opened on this day."), Weight::Strong);
 }
@@ -117,15 +117,10 @@ void writeTimes(SheetWriter& writer, const SheetShift& shift)
     writer.table(ampoulesTable(shift));
     if (!shift.ampoules.empty()) {
         writer.heading(DayText::tr("Chart of times, as shares of their limits"));
-        writer.paragraph(
-            DayText::tr("By pull and ampoule. Filled: out to bath. Open: bath to "
-                        "diluent. The thick line is the limit; ! is over it."));
         writer.columns(ampouleColumns(shift));
     }
-    if (!shift.bags.empty()) {
-        writer.paragraph(DayText::tr("Bags in use: from the first ampoule in diluent until down."));
+    if (!shift.bags.empty())
         writer.columns(bagColumns(shift));
-    }
 }
 
 void writeDeviations(SheetWriter& writer, const DaySheet& sheet, const SheetShift& shift)

@@ -10,7 +10,8 @@ namespace {
 
 constexpr double kMmPerInch = 25.4;
 constexpr double kRuleMm = 0.3, kHairMm = 0.1;
-constexpr double kHair = 0.01;  // px
+constexpr double kHair = 0.01;         // px
+constexpr double kNoLigatures = 0.02;  // px: any spacing keeps the ff of a hash two letters
 
 double px(double mm) { return theme().metrics().px(mm); }
 
@@ -60,9 +61,11 @@ SetPage setPage(const PaperPage& page)
                 .hairs = page.hairs,
                 .bars = page.bars,
                 .barcodes = page.barcodes};
-    for (const PlacedText& text : page.texts)
-        set.texts.append(
-            {fitted(text.text, text.room.size(), text.wish), text.room, text.alignment, text.ink});
+    for (const PlacedText& text : page.texts) {
+        FittedText letters = fitted(text.text, text.room.size(), text.wish);
+        letters.font.setLetterSpacing(QFont::AbsoluteSpacing, kNoLigatures);
+        set.texts.append({letters, text.room, text.alignment, text.ink});
+    }
     return set;
 }
 

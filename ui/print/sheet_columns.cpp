@@ -8,8 +8,8 @@
 namespace bathside::ui {
 namespace {
 
-constexpr double kChart = 28, kAxis = 16, kSlot = 4.6, kBar = 1.2;  // mm
-constexpr double kMostShare = 1.5;                                  // shown of a time, at most
+constexpr double kChart = 28, kAxis = 16, kSlot = 4.6, kWideSlot = 8, kBar = 1.2;  // mm
+constexpr double kMostShare = 1.5;  // shown of a time, at most
 
 double px(double mm) { return theme().metrics().px(mm); }
 double lineOf(double capMm) { return heightOf(1, capMm, Weight::Regular); }
@@ -22,6 +22,10 @@ void SheetWriter::columns(const SheetColumns& columns)
     for (const auto& each : columns.each)
         slot = std::max(slot, widthOf(each.label, kSmallCaps, Weight::Regular) + px(0.8));
     const double wide = m_rows.left().width() - px(kAxis);
+    const auto all = static_cast<double>(std::max<std::size_t>(1, columns.each.size()));
+    slot = std::max(slot, std::min(wide / all, px(kWideSlot)));
+    need(px(kChart) + 5 * lineOf(kCaps));  // the caption stays with its chart
+    paragraph(columns.caption);
     const auto most = std::max<std::size_t>(1, static_cast<std::size_t>(wide / slot));
     for (std::size_t from = 0; from < columns.each.size(); from += most)
         slotsOf(columns, from, std::min(most, columns.each.size() - from), slot);
@@ -31,9 +35,10 @@ void SheetWriter::slotsOf(const SheetColumns& columns, std::size_t from, std::si
                           double slotPx)
 {
     const double labels = lineOf(kSmallCaps);
-    need(px(kChart) + 2 * labels);
-    take(labels / 2);
+    need(px(kChart) + 3 * labels);
+    const QRectF above = take(labels);
     const QRectF all = take(px(kChart));
+    take(labels / 4);
     const QRectF under = take(labels);
     PaperPage& page = m_pages.back();
     const auto height = [&](double share) {
@@ -57,7 +62,7 @@ void SheetWriter::slotsOf(const SheetColumns& columns, std::size_t from, std::si
         text({left, under.top(), slotPx, under.height()}, one.label, kSmallCaps,
              one.isOver ? Weight::Strong : Weight::Regular, Qt::AlignCenter);
         if (one.isOver)
-            text({left, all.top() - labels / 2, slotPx, labels}, QStringLiteral("!"), kSmallCaps,
+            text({left, above.top(), slotPx, labels}, QStringLiteral("!"), kSmallCaps,
                  Weight::Strong, Qt::AlignCenter);
     }
     take(labels / 2);

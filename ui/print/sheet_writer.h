@@ -39,6 +39,7 @@ struct SheetColumns {
         std::optional<double> solid, open;  // 1: all that is allowed
         bool isOver = false;
     };
+    QString caption;
     QString limit;  // the word beside the line at 1
     std::vector<Slot> each;
 };

@@ -86,8 +86,9 @@ TEST_F(DaySheetTest, keepsWhatStandsApartFromWhatACorrectionHasCleared)
     for (std::size_t i = 0; i < 2; ++i) {
         const DeviationFound& fact = morning().cases[i].deviation->fact;
         EXPECT_EQ(fact.over, fact.limit == LimitName::InUse ? 1234 : 600);
-        if (fact.limit == LimitName::InUse)
+        if (fact.limit == LimitName::InUse) {
             EXPECT_EQ(morning().limits[i], 3'600'000);
+        }
     }
     ASSERT_EQ(morning().kept.size(), 1U);
     EXPECT_EQ(morning().kept[0].key.first, LimitName::Exposure);

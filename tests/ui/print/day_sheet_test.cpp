@@ -146,8 +146,9 @@ TEST(DaySheetPagesTest, aTableThatGoesOverAPageSaysItsHeadsAgain)
         int here = 0;
         for (const PlacedText& text : page.texts)
             here += text.text == QLatin1String("serotype 3") ? 1 : 0;
-        if (here > 0)
+        if (here > 0) {
             EXPECT_TRUE(says(page, QStringLiteral("component")));
+        }
         rows += here;
     }
     EXPECT_EQ(rows, 2 + 147);
