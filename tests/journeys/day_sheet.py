@@ -100,8 +100,9 @@ def check_demo(cli, script, folder):
     code = re.search(r"BSS\.[0-9]+\.[0-9A-F]{64}\.[0-9A-Z]", text).group()
     expect_in(run(cli, "verify", day.trail, "--seal", code), "sound")
     expect_in(run(cli, "scan", code), f"seal: head {day.head['seq']}:{day.head['hash']}")
-    other = folder / "other.db"
-    run(cli, "replay", script, "--trail", other)  # the same day again: other ids, another chain
+    other, changed = folder / "other.db", folder / "changed.jsonl"
+    changed.write_text(script.read_text().replace("door shut", "door open"))
+    run(cli, "replay", changed, "--trail", other)
     expect_in(run(cli, "verify", other, "--seal", code, code=1), "NOT sound")
     expect_in(run(cli, "verify", day.trail, "--seal", code[:-1] + "!", code=2), "--seal")
     refused(day)
@@ -121,7 +122,7 @@ def check_spanish(cli, script, folder):
     pages = day.sheet("letter", "es")
     text = "\n".join(pages)
     expect("ampoules", len(rows(text, r"[1-6]/[1-3] +serotype")), 14)
-    expect_in(day.words, "11,2 s", "5 marzo 2026", "6.320")
+    expect_in(day.words, "11,2 s", "5 marzo 2026", "6320")
 
 
 def check_reviewed(cli, script, folder):
@@ -131,6 +132,7 @@ def check_reviewed(cli, script, folder):
     expect_in(text, "LS, Lena Sanz", "I looked at this and judged it.", "I did this.", "the shift", "bag M1: use")
     # Reviewed: exposure of 1/1, diluent of M2, in use of M1; 1/2 was shown to be kept.
     expect("not reviewed", text.count("! NOT REVIEWED"), 0)
+    expect_in(text, "18.0 °C to 27.0 °C 2.5 °C")
     expect_in(text, "ampoule stuck or frozen in: cane 5", "plan too tight", "the limit was kept, as a correction has shown")
     expect_in(text, "the cane was frozen in", "canes are lifted every evening from now on")
 

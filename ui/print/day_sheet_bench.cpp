@@ -157,7 +157,7 @@ SheetTable bagsTable(const SheetShift& shift)
 
 SheetTable ampoulesTable(const SheetShift& shift)
 {
-    SheetTable table{{{DayText::tr("pull/no."), 0.07},
+    SheetTable table{{{DayText::tr("pull/no."), 0.08},
                       {DayText::tr("component"), 0.13},
                       {DayText::tr("lot"), 0.09},
                       {DayText::tr("out"), 0.09},
@@ -165,7 +165,7 @@ SheetTable ampoulesTable(const SheetShift& shift)
                       {DayText::tr("limit"), 0.07},
                       {DayText::tr("bath to diluent"), 0.2},
                       {DayText::tr("limit"), 0.11},
-                      {DayText::tr("bag"), 0.11}},
+                      {DayText::tr("bag"), 0.1}},
                      {},
                      DayText::tr("No ampoule came out of the cryogen.")};
     for (const SheetAmpoule& row : shift.ampoules) {

@@ -76,13 +76,30 @@ QString caseText(const ReviewCase& one)
         .arg(title, idText(*one.bag));
 }
 
-Row caseRow(const ReviewCase& one, const std::optional<std::int64_t>& limit, const People& people)
+/// What is allowed: of a temperature both ends, by the card of the shift.
+QString allowedText(const SheetShift& shift, LimitName name,
+                    const std::optional<std::int64_t>& limit)
 {
+    if (!limit)
+        return kNone;
+    if (name == LimitName::BathAtPull && shift.card)
+        return QStringLiteral("%1 ± %2").arg(temperatureText(shift.card->content().bath.target),
+                                             overText(name, *limit));
+    if (name == LimitName::Diluent && shift.card)
+        return DayText::tr("%1 to %2", "temperatures")
+            .arg(temperatureText(shift.card->content().diluentLow),
+                 temperatureText(shift.card->content().diluentHigh));
+    return overText(name, *limit);
+}
+
+Row caseRow(const SheetShift& shift, std::size_t at, const People& people)
+{
+    const ReviewCase& one = shift.cases[at];
     const auto& deviation = one.deviation;
     const LimitName name = deviation ? deviation->fact.limit : LimitName{};
     return {{caseText(one), true},
             {deviation ? QString::number(deviation->seq) : kNone},
-            {deviation && limit ? overText(name, *limit) : kNone},
+            {deviation ? allowedText(shift, name, shift.limits[at]) : kNone},
             {deviation ? overText(name, deviation->fact.over) : kNone},
             {wordOf(one.severity)},
             {causeOf(one)},
@@ -143,18 +160,18 @@ SheetTable checksTable(const SheetShift& shift, const std::string& language)
 
 SheetTable deviationsTable(const SheetShift& shift, const People& people)
 {
-    SheetTable table{{{DayText::tr("deviation"), 0.2},
-                      {DayText::tr("entry"), 0.06},
-                      {DayText::tr("limit"), 0.09},
-                      {DayText::tr("over by"), 0.09},
+    SheetTable table{{{DayText::tr("deviation"), 0.18},
+                      {DayText::tr("entry"), 0.07},
+                      {DayText::tr("limit"), 0.1},
+                      {DayText::tr("over by"), 0.1},
                       {DayText::tr("severity"), 0.08},
-                      {DayText::tr("cause"), 0.17},
+                      {DayText::tr("cause"), 0.16},
                       {DayText::tr("what was done"), 0.17},
                       {DayText::tr("reviewed by"), 0.14}},
                      {},
                      DayText::tr("None.", "no deviations")};
     for (std::size_t i = 0; i < shift.cases.size(); ++i)
-        table.rows.push_back(caseRow(shift.cases[i], shift.limits[i], people));
+        table.rows.push_back(caseRow(shift, i, people));
     return table;
 }
 
