@@ -13,15 +13,23 @@
 namespace bathside::cli {
 namespace {
 
-/// Sets what is wanted from "csv,jsonl"; the word that is none of these, or nothing.
-std::string readForms(std::string_view text, store::DaysWanted& wanted)
+struct Forms {
+    store::DaysWanted wanted;
+    bool sheet = false;  // the day sheet as PDF
+};
+
+/// Sets what is wanted from "csv,jsonl,pdf"; the word that is none of these, or nothing.
+std::string readForms(std::string_view text, Forms& forms)
 {
+    store::DaysWanted& wanted = forms.wanted;
     wanted.lines = false;
     while (true) {
         const auto comma = text.find(',');
         const auto word = text.substr(0, comma);
         if (word == "jsonl")
             wanted.lines = true;
+        else if (word == "pdf")
+            forms.sheet = true;
         else if (word == "csv")
             wanted.sheets = {CsvDialect::forPrograms(), CsvDialect::forSpreadsheets(',')};
         else
@@ -65,30 +73,51 @@ std::string wordsOf(const ExportCall& order, const Manifest& manifest)
     return text;
 }
 
+/// The day sheet, drawn, among the files to be written.
+Result<void, Unusable> addSheet(const ExportCall& call, const TrailStore& trail,
+                                const SheetDrawing& drawing, ExportOrder& order)
+{
+    if (!drawing.draw)
+        return failure(Unusable{"--as", "", "pdf", "the program bathside-paper beside this one"});
+    const auto sheet = daySheetOf(trail, order);
+    if (!sheet)
+        return failure(unusable(call, sheet.error()));
+    auto bytes = drawing.draw(*sheet, {call.paper, call.language});
+    if (!bytes)
+        return failure(bytes.error());
+    order.also.push_back({std::string(kSheetFile), std::move(*bytes)});
+    return {};
+}
+
 }  // namespace
 
-Exit exportVerb(const ExportCall& order, Terminal& terminal)
+Exit exportVerb(const ExportCall& order, Terminal& terminal, const SheetDrawing& drawing)
 {
     const auto first = dayFrom(order.day);
     const auto last = order.until.empty() ? first : dayFrom(order.until);
     if (!first || !last)
         return refuse(terminal, {first ? "--until" : "--day", "", first ? order.until : order.day,
                                  "a date as YYYY-MM-DD"});
-    store::DaysWanted wanted{
-        .first = *first, .last = *last, .version = BATHSIDE_VERSION, .lines = false, .sheets = {}};
-    if (const auto word = readForms(order.as, wanted); !word.empty())
-        return refuse(terminal, {"--as", "", word, "csv or jsonl, or both with a comma"});
+    Forms forms{{.first = *first, .last = *last, .version = BATHSIDE_VERSION, .sheets = {}}};
+    if (const auto word = readForms(order.as, forms); !word.empty())
+        return refuse(terminal, {"--as", "", word, "csv, jsonl or pdf, or several with commas"});
+    if (forms.sheet && drawing.handOver)
+        return drawing.handOver(terminal);
     const auto trail = openTrail(order.trail);
     if (!trail)
         return refuse(terminal, trail.error());
     const store::ZoneDays days;
-    const auto what = store::orderFor(**trail, days, wanted);
+    auto what = store::orderFor(**trail, days, forms.wanted);
     if (!what)
         return refuse(terminal, unusable(order, what.error()));
     if (what->runs.empty()) {
         terminal.err << "bathside-cli: " << order.trail << " has no record of " << order.day
                      << ".\n";
         return Exit::No;
+    }
+    if (forms.sheet) {
+        if (const auto added = addSheet(order, **trail, drawing, *what); !added)
+            return refuse(terminal, added.error());
     }
     store::FolderSink sink(order.folder);
     const auto manifest = exportRecord(**trail, *what, days, sink);
@@ -98,7 +127,7 @@ Exit exportVerb(const ExportCall& order, Terminal& terminal)
                  Exit::Done);
 }
 
-void addExport(CLI::App& app, Call& call)
+void addExport(CLI::App& app, Call& call, const SheetDrawing& drawing)
 {
     const auto order = std::make_shared<ExportCall>();
     CLI::App* verb =
@@ -107,11 +136,15 @@ void addExport(CLI::App& app, Call& call)
     verb->add_option("--day", order->day, "The first local day, YYYY-MM-DD")->required();
     verb->add_option("--until", order->until, "The last local day; the same when left out");
     verb->add_option("--to", order->folder, "The folder for the files")->required();
-    verb->add_option("--as", order->as, "csv, jsonl or both with a comma");
+    verb->add_option("--as", order->as, "csv, jsonl, pdf (the day sheet), or several with commas");
+    verb->add_option("--paper", order->paper, "Of the day sheet: a4 or letter");
+    verb->add_option("--language", order->language, "Of the day sheet: en or es");
     verb->add_flag("--json", order->json, "Print the manifest");
     verb->footer("Exit: 0 written, 1 nothing on these days, 2 unusable input.");
-    verb->callback([order, &call] {
-        call.run = [order](Terminal& terminal) { return exportVerb(*order, terminal); };
+    verb->callback([order, &call, drawing] {
+        call.run = [order, drawing](Terminal& terminal) {
+            return exportVerb(*order, terminal, drawing);
+        };
     });
 }
 

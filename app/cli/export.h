@@ -4,6 +4,7 @@
 
 #include <string>
 
+#include "app/cli/sheet_drawing.h"
 #include "app/cli/verb.h"
 
 namespace bathside::cli {
@@ -14,12 +15,15 @@ struct ExportCall {
     std::string until;  // empty: that day alone
     std::string folder;
     std::string as = "csv,jsonl";
+    std::string paper = "a4";
+    std::string language = "en";
     bool json = false;
 };
 
-/// Exit `No` when the trail has nothing of these days.
-[[nodiscard]] Exit exportVerb(const ExportCall& order, Terminal& terminal);
+/// Exit `No` when the trail has nothing of these days. Without a drawing, `pdf` is unusable.
+[[nodiscard]] Exit exportVerb(const ExportCall& order, Terminal& terminal,
+                              const SheetDrawing& drawing = {});
 
-void addExport(CLI::App& app, Call& call);
+void addExport(CLI::App& app, Call& call, const SheetDrawing& drawing = {});
 
 }  // namespace bathside::cli

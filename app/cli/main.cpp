@@ -1,6 +1,5 @@
 // bathside-cli: the station without a screen. Same core, same trail.
 
-#include <QCoreApplication>
 #include <exception>
 #include <iostream>
 #include <string>
@@ -12,6 +11,7 @@
 #include "app/cli/check_verbs.h"
 #include "app/cli/export.h"
 #include "app/cli/plan.h"
+#include "app/cli/program.h"
 #include "app/cli/reading.h"
 #include "app/cli/replay.h"
 #include "app/cli/restore.h"
@@ -51,7 +51,7 @@ Exit runVerb(int argc, char** argv)
     addScan(app, call);
     addStores(app, call);
     addVerify(app, call);
-    addExport(app, call);
+    addExport(app, call, sheetDrawing());
     addRestore(app, call);
     addArchive(app, call);
     for (const auto& verbs : {bathVerbs(), checkVerbs()})
@@ -78,7 +78,7 @@ Exit runVerb(int argc, char** argv)
 
 int main(int argc, char** argv)
 {
-    const QCoreApplication application(argc, argv);  // for the store
+    const auto application = applicationOf(argc, argv);  // for the store
     try {
         return static_cast<int>(runVerb(argc, argv));
     } catch (const std::exception& error) {

@@ -115,6 +115,12 @@ struct AddContent {
         object.text("kind", "person");
         object.text("person", code.person.text);
     }
+    void operator()(const SealCode& code) const
+    {
+        object.text("kind", "seal");
+        object.raw("count", std::to_string(code.count));
+        object.text("head", code.head);
+    }
     void operator()(const PlainText& plain) const
     {
         object.text("kind", "plain");
@@ -197,6 +203,10 @@ struct ContentWords {
     std::string operator()(const PersonCode& code) const
     {
         return "person " + shown(code.person.text) + "\n";
+    }
+    std::string operator()(const SealCode& code) const
+    {
+        return "seal: head " + std::to_string(code.count) + ":" + code.head + "\n";
     }
     std::string operator()(const PlainText& plain) const
     {

@@ -12,6 +12,7 @@
 #include "app/cli/verify_answer.h"
 #include "core/facts/codec.h"
 #include "core/record/verify_export.h"
+#include "core/scan/own_code.h"
 #include "core/trail/seal.h"
 #include "core/trail/store/check.h"
 
@@ -32,6 +33,14 @@ std::optional<Head> headFrom(std::string_view text)
         return std::nullopt;
     head.hash = *hash;
     return head;
+}
+
+/// The head that the code of a day sheet says.
+std::optional<Head> headOf(const std::string& code)
+{
+    const auto read = ownCodeFrom(code);
+    const auto* seal = read ? std::get_if<SealCode>(&*read) : nullptr;
+    return seal ? headFrom(std::to_string(seal->count) + ":" + seal->head) : std::nullopt;
 }
 
 std::optional<std::string> keyOf(const VerifyOrder& order)
@@ -184,6 +193,12 @@ Exit verifyVerb(const VerifyOrder& order, Terminal& terminal)
                           {"--head", "", order.head, "seq:hash, the hash as 64 hex digits"});
         witnesses.push_back(*head);
     }
+    if (!order.seal.empty()) {
+        const auto head = headOf(order.seal);
+        if (!head)
+            return refuse(terminal, {"--seal", "", order.seal, "the code of a day sheet, BSS.…"});
+        witnesses.push_back(*head);
+    }
     if (!order.key.empty() && !hashFromHex(order.key))
         return refuse(terminal, {"--key", "", order.key, "64 lower-case hex digits"});
     const auto seal = sealBeside(order, terminal);
@@ -217,6 +232,7 @@ void addVerify(CLI::App& app, Call& call)
                      "A trail no station holds open, or events.jsonl; - is standard input (lines)")
         ->required();
     verb->add_option("--head", order->head, "A head that was kept elsewhere, as seq:hash");
+    verb->add_option("--seal", order->seal, "The code on a day sheet: its head was kept there");
     verb->add_option("--key", order->key, "The public key of the seals, as it was written down");
     verb->add_option("--continues", order->continues,
                      "The damaged trail that FILE goes on from: is that where it was still sound?");

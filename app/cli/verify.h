@@ -11,6 +11,7 @@ namespace bathside::cli {
 struct VerifyOrder {
     std::string file;
     std::string head;       // "seq:hash" of a head that was kept elsewhere; empty: none
+    std::string seal;       // the code of a day sheet; empty: none
     std::string key;        // the public key of the seals, hex; empty: that of the first seal
     std::string continues;  // the damaged trail that `file` goes on from; empty: not compared
     bool json = false;

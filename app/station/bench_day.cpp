@@ -9,6 +9,7 @@
 #include "app/station/trail_record.h"
 #include "ui/bench/bench_page.h"
 #include "ui/checks/checks_page.h"
+#include "ui/frame/seal_witness.h"
 #include "ui/people/people_page.h"
 #include "ui/plan/plan_page.h"
 #include "ui/record/record_page.h"
@@ -79,8 +80,11 @@ ui::Frame* frameFor(Session& session, const Surroundings& around)
                                        .pins = session.pins(),
                                        .zone = zone}));
     auto* source = new TrailRecord(session, frame);
-    frame->addPage(QString::fromLatin1(ui::Frame::kRecord),
-                   new ui::RecordPage(session.model(), *source));
+    source->drawBy(preferences);
+    auto* record = new ui::RecordPage(session.model(), *source);
+    record->printBy(printing);
+    frame->addPage(QString::fromLatin1(ui::Frame::kRecord), record);
+    new ui::SealWitness(session.model(), *source, *frame);
     return frame;
 }
 

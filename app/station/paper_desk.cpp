@@ -6,6 +6,7 @@
 #include "app/system/paths.h"
 #include "core/base/day.h"
 #include "ui/print/bag_label_pages.h"
+#include "ui/print/day_sheet_pages.h"
 #include "ui/print/press.h"
 #include "ui/text/subjects.h"
 #include "ui/text/time.h"
@@ -86,6 +87,18 @@ void PaperDesk::printSheet(const ui::PlanSheet& sheet)
            .forFile = pages,
            .folder = recordPlaces().front().folder,
            .name = QStringLiteral("plan-") + dayText(sheet.day)});
+}
+
+void PaperDesk::printDay(const DaySheet& sheet)
+{
+    const ui::PrintChoice& set = m_preferences.now().print;
+    const std::string language = m_preferences.now().language.toStdString();
+    const auto pages = ui::setPages(ui::pagesOf(sheet, set.sheetPaper, language));
+    start({.outcome = {ui::PrintOutcome::Of::DaySheet, set.sheetPrinter, {}, {}},
+           .forPrinter = pages,
+           .forFile = pages,
+           .folder = recordPlaces().front().folder,
+           .name = QStringLiteral("day-sheet-") + dayText(sheet.first)});
 }
 
 void PaperDesk::start(Job job)

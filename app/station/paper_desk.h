@@ -27,6 +27,7 @@ public:
     void printLabel(const ui::BagLabel& label) override;
     void printTestLabel(const ui::BagLabel& label) override;
     void printSheet(const ui::PlanSheet& sheet) override;
+    void printDay(const DaySheet& sheet) override;
 
 private:
     struct Job;

@@ -1,7 +1,5 @@
 #include "app/station/trail_record.h"
 
-#include <QCoreApplication>
-#include <QPointer>
 #include <QThreadPool>
 #include <algorithm>
 #include <memory>
@@ -9,31 +7,18 @@
 #include "app/station/copied_day.h"
 #include "app/station/record_places.h"
 #include "app/station/trail_copy.h"
+#include "app/station/trail_tell.h"
 #include "core/base/rfc3339.h"
 #include "core/trail/store/check.h"
 #include "core/trail/store/day_order.h"
 #include "core/trail/store/folder_sink.h"
 #include "core/trail/store/zone_days.h"
+#include "ui/print/press.h"
 
 namespace bathside::app {
 namespace {
 
 constexpr Seq kSlice = 500;  // entries; a few milliseconds of the store's thread
-
-using Guard = QPointer<TrailRecord>;
-
-/// Runs `what` on the UI thread, unless the record is gone by then.
-template <typename What>
-void tell(const Guard& guard, What what)
-{
-    QMetaObject::invokeMethod(
-        qApp,
-        [guard, what = std::move(what)] {
-            if (guard)
-                what(*guard);
-        },
-        Qt::QueuedConnection);
-}
 
 ui::Date localDay(std::string_view zone, WallTime at)
 {
@@ -165,18 +150,54 @@ private:
 
 // --- exporting from a copy ----------------------------------------------------------------------
 
-struct ExportJob {
+struct ExportJob : std::enable_shared_from_this<ExportJob> {
     Guard guard;
     ui::ExportAnswer answer;
     store::DaysWanted wanted;
     ExportOrder order;
     Head head;
     std::vector<Entry> entries;
+    bool isForPaper = false;  // the day sheet alone, not to be written here
 
     void end(std::optional<ExportFault> fault)
     {
+        if (isForPaper)
+            return tellSheet({}, std::move(fault));
         answer.fault = std::move(fault);
         tell(guard, [done = answer](TrailRecord& record) { emit record.exported(done); });
+    }
+
+    void tellSheet(std::shared_ptr<const DaySheet> sheet, std::optional<ExportFault> fault)
+    {
+        const ui::SheetAnswer read{answer.date, std::move(sheet), std::move(fault)};
+        tell(guard, [read](TrailRecord& record) { emit record.sheetRead(read); });
+    }
+
+    /// Collects the day sheet on a thread of its own; its letters are set on the UI thread.
+    void draw()
+    {
+        const auto sheet = daySheetOf(CopiedDay(head, entries), order);
+        if (!sheet)
+            return end(sheet.error());
+        if (isForPaper)
+            return tellSheet(std::make_shared<const DaySheet>(*sheet), {});
+        tell(guard, [job = shared_from_this(), day = *sheet](TrailRecord& record) {
+            const auto pages = record.drawn(day);
+            QThreadPool::globalInstance()->start([job, pages] {
+                job->add(pages);
+                job->write();
+            });
+        });
+    }
+
+    void add(const Result<ui::SetPages, ui::PrintFault>& pages)
+    {
+        auto bytes =
+            pages ? ui::pdfOf(*pages) : Result<std::string, ui::PrintFault>(failure(pages.error()));
+        if (bytes)
+            order.also.push_back({std::string(kSheetFile), std::move(*bytes)});
+        else
+            answer.sheetFault = bytes.error();
     }
 
     /// On a thread of its own: a stick may be slow.
@@ -215,7 +236,7 @@ void gather(const std::shared_ptr<ExportJob>& job, store::StoreThread& store, st
         [job](const Result<void, StoreTrouble>& done) {
             if (!done)
                 return job->end(faultOf(done.error()));
-            QThreadPool::globalInstance()->start([job] { job->write(); });
+            QThreadPool::globalInstance()->start([job] { job->draw(); });
         });
 }
 
@@ -295,6 +316,19 @@ void TrailRecord::exportDay(ui::Date date, const QString& folder, char decimalSi
                    .version = BATHSIDE_VERSION,
                    .lines = true,
                    .sheets = {CsvDialect::forPrograms(), CsvDialect::forSpreadsheets(decimalSign)}};
+    store::StoreThread& store = m_session.store();
+    store.run([job, &store](store::TrailDb& trail) { gather(job, store, trail); },
+              [job](const StoreTrouble& trouble) { job->end(faultOf(trouble)); });
+}
+
+void TrailRecord::askSheet(ui::Date date)
+{
+    const auto job = std::make_shared<ExportJob>();
+    job->guard = this;
+    job->answer.date = date;
+    job->isForPaper = true;
+    job->wanted = {
+        .first = date, .last = date, .version = BATHSIDE_VERSION, .lines = false, .sheets = {}};
     store::StoreThread& store = m_session.store();
     store.run([job, &store](store::TrailDb& trail) { gather(job, store, trail); },
               [job](const StoreTrouble& trouble) { job->end(faultOf(trouble)); });

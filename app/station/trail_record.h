@@ -7,6 +7,7 @@
 // the UI thread; those that come after this is gone are dropped. Outlived by the session.
 
 #include "app/station/session.h"
+#include "ui/models/preferences.h"
 #include "ui/models/record_source.h"
 
 namespace bathside::app {
@@ -25,11 +26,18 @@ public:
     void verify() override;
     void exportDay(ui::Date date, const QString& folder, char decimalSign) override;
     void copyTrail(const QString& folder) override;
+    void askSheet(ui::Date date) override;
+    void witness(const SealCode& code) override;
+
+    /// Whose paper and language day sheets have from now on; A4 and English before.
+    void drawBy(const ui::Preferences& preferences) { m_preferences = &preferences; }
+    [[nodiscard]] Result<ui::SetPages, ui::PrintFault> drawn(const DaySheet& sheet) const;
 
 private:
     void readLastFile(ui::Date date, Seq after);
 
     Session& m_session;
+    const ui::Preferences* m_preferences = nullptr;
 };
 
 }  // namespace bathside::app

@@ -91,6 +91,8 @@ public:
             read(trail, range);
         finishEvents();
         writeSheets();
+        for (const WholeFile& file : m_order.also)
+            writeWhole(file.name, file.bytes);
         writeManifest();
         if (m_fault)
             return failure(*m_fault);

@@ -22,8 +22,14 @@
 namespace bathside {
 
 /// The kinds of event before an export that its sheets are judged by.
-inline constexpr std::array<std::string_view, 3> kContextKinds{"station.started", "card.adopted",
-                                                               "probe.described"};
+inline constexpr std::array<std::string_view, 5> kContextKinds{
+    "station.started", "card.adopted", "probe.described", "card.approved", "person.listed"};
+
+/// A file that comes as it is; the manifest counts it as any other.
+struct WholeFile {
+    std::string name;
+    std::string bytes;
+};
 
 struct ExportOrder {
     std::string zone;
@@ -35,6 +41,7 @@ struct ExportOrder {
     Head origin;                          // what the trail file's first entry follows
     bool lines = true;                    // events.jsonl
     std::vector<CsvDialect> sheets;  // in which dialects the sheets are wanted; each at most once
+    std::vector<WholeFile> also{};   // made elsewhere, of the same days: the day sheet on paper
 };
 
 struct ExportFault {

@@ -2,9 +2,9 @@
 
 #include <algorithm>
 #include <array>
-#include <map>
 #include <utility>
 
+#include "core/record/bag_content.h"
 #include "core/record/deviations.h"
 
 namespace bathside {
@@ -124,34 +124,6 @@ void writeAmpoule(CsvWriter& csv, const Bench& bench, const Ampoule& ampoule,
 }
 
 // --- bags ---
-
-struct BagContent {
-    std::int64_t ampoules = 0;
-    std::map<std::pair<ComponentId, LotId>, std::int64_t> lots;
-
-    [[nodiscard]] std::string text() const
-    {
-        std::string out;
-        for (const auto& [lot, count] : lots)
-            out.append(out.empty() ? "" : ", ")
-                .append(std::to_string(count) + " × " + lot.first.text + " " + lot.second.text);
-        return out;
-    }
-};
-
-BagContent contentOf(const Bench& bench, const BagId& bag)
-{
-    BagContent content;
-    for (const Pull& pull : bench.pulls) {
-        for (const Ampoule& ampoule : pull.ampoules) {
-            if (ampoule.bag != bag)
-                continue;
-            ++content.ampoules;
-            ++content.lots[{ampoule.component, ampoule.lot}];
-        }
-    }
-    return content;
-}
 
 void writeBag(CsvWriter& csv, const Bench& bench, const Bag& bag, std::chrono::seconds offset)
 {

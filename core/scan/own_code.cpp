@@ -13,8 +13,10 @@ namespace {
 
 constexpr std::string_view kBag = "BSB.";
 constexpr std::string_view kPerson = "BSP.";
+constexpr std::string_view kSeal = "BSS.";
 constexpr std::string_view kHex = "0123456789ABCDEF";
 constexpr std::size_t kDayLength = 8;
+constexpr std::size_t kHashLength = 64;
 
 bool isPlain(char sign) { return isDigit(sign) || (sign >= 'A' && sign <= 'Z'); }
 
@@ -23,6 +25,15 @@ std::string upper(std::string_view text)
     std::string result(text);
     std::ranges::transform(result, result.begin(), [](char sign) {
         return sign >= 'a' && sign <= 'z' ? static_cast<char>(sign - 'a' + 'A') : sign;
+    });
+    return result;
+}
+
+std::string lower(std::string_view text)
+{
+    std::string result(text);
+    std::ranges::transform(result, result.begin(), [](char sign) {
+        return sign >= 'A' && sign <= 'Z' ? static_cast<char>(sign - 'A' + 'a') : sign;
     });
     return result;
 }
@@ -108,6 +119,29 @@ std::optional<OwnCode> personFrom(std::string_view body)
     return id ? std::optional<OwnCode>(PersonCode{PersonId{*id}}) : std::nullopt;
 }
 
+std::optional<OwnCode> sealFrom(std::string_view body)
+{
+    SealCode code;
+    const auto dot = body.find('.');
+    const std::string_view count = body.substr(0, dot);
+    const auto read = std::from_chars(count.data(), count.data() + count.size(), code.count);
+    if (dot == std::string_view::npos || read.ec != std::errc() || code.count < 1 ||
+        std::to_string(code.count) != count)
+        return std::nullopt;
+    code.head = lower(body.substr(dot + 1));
+    const bool isHash = code.head.size() == kHashLength &&
+                        code.head.find_first_not_of("0123456789abcdef") == std::string::npos;
+    return isHash ? std::optional<OwnCode>(code) : std::nullopt;
+}
+
+std::optional<OwnCode> codeFrom(std::string_view text)
+{
+    const std::string_view body = text.substr(kBag.size());
+    if (text.starts_with(kBag))
+        return bagFrom(body);
+    return text.starts_with(kPerson) ? personFrom(body) : sealFrom(body);
+}
+
 struct Written {
     std::string operator()(const BagCode& code) const
     {
@@ -119,6 +153,11 @@ struct Written {
         assert(!code.person.empty());
         return withCheck(std::string(kPerson) + escaped(code.person.text));
     }
+    std::string operator()(const SealCode& code) const
+    {
+        assert(code.count > 0 && code.head.size() == kHashLength);
+        return withCheck(std::string(kSeal) + std::to_string(code.count) + '.' + upper(code.head));
+    }
 };
 
 }  // namespace
@@ -128,7 +167,7 @@ std::string textOf(const OwnCode& code) { return std::visit(Written{}, code); }
 bool beginsAsOwnCode(std::string_view text)
 {
     const std::string start = upper(text.substr(0, kBag.size()));
-    return start == kBag || start == kPerson;
+    return start == kBag || start == kPerson || start == kSeal;
 }
 
 Result<OwnCode, ScanFault> ownCodeFrom(std::string_view scanned)
@@ -140,8 +179,7 @@ Result<OwnCode, ScanFault> ownCodeFrom(std::string_view scanned)
     const std::string_view before = std::string_view(text).substr(0, last);
     if (iso7064CheckCharacter(before) != text.back())
         return failure(ScanFault{ScanFaultKind::CheckCharacter, last + 1, {}});
-    const auto body = before.substr(kBag.size());
-    const auto code = before.starts_with(kBag) ? bagFrom(body) : personFrom(body);
+    const auto code = codeFrom(before);
     if (!code)
         return failure(ScanFault{ScanFaultKind::NotOurForm, kBag.size(), {}});
     return *code;

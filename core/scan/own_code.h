@@ -1,9 +1,10 @@
 #pragma once
 
-// Our own codes, as our labels carry them: a bag, or a person.
+// Our own codes, as our labels and sheets carry them: a bag, a person, or a seal.
 //
 //   BSB.20260305.B4.D     bag B4, mixed on that local day; the last sign is the check character
 //   BSP.MK.S              person MK
+//   BSS.187.6E3F….T       the trail's head after 187 entries: its hash in 64 hex digits
 //
 // Capital letters and digits of an id stand as they are, any other byte as % and two hex digits. A
 // scanner that types as a keyboard types by the keyboard's layout: the full stop is one of the few
@@ -12,6 +13,7 @@
 // calls them; a bag's is unique within its shift only, hence the day.
 
 #include <chrono>
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -33,9 +35,16 @@ struct PersonCode {
     friend bool operator==(const PersonCode&, const PersonCode&) = default;
 };
 
-using OwnCode = std::variant<BagCode, PersonCode>;
+/// The head that a trail had after so many entries, as a day sheet says it.
+struct SealCode {
+    std::int64_t count = 0;  // 1 or more
+    std::string head;        // lower-case hex, 64 digits
+    friend bool operator==(const SealCode&, const SealCode&) = default;
+};
 
-/// The ids must not be empty and the day must be one.
+using OwnCode = std::variant<BagCode, PersonCode, SealCode>;
+
+/// The ids must not be empty, the day must be one, the head a hash.
 [[nodiscard]] std::string textOf(const OwnCode& code);
 
 /// Whether `text` begins as one of ours.

@@ -72,6 +72,12 @@ std::optional<PersonId> personSaid(const ScannedCode& code)
     return person == nullptr ? std::nullopt : std::optional(person->person);
 }
 
+std::optional<SealCode> sealSaid(const ScannedCode& code)
+{
+    const auto* seal = std::get_if<SealCode>(&code.content);
+    return seal == nullptr ? std::nullopt : std::optional(*seal);
+}
+
 LotMatch compared(const ScannedCode& code, const LotId& expected)
 {
     if (const auto lot = lotSaid(code))

@@ -19,6 +19,7 @@ namespace bathside {
 [[nodiscard]] std::optional<std::int64_t> countSaid(const ScannedCode& code);  // (30), (37)
 [[nodiscard]] std::optional<BagCode> bagSaid(const ScannedCode& code);
 [[nodiscard]] std::optional<PersonId> personSaid(const ScannedCode& code);
+[[nodiscard]] std::optional<SealCode> sealSaid(const ScannedCode& code);
 
 enum class LotMatch : std::uint8_t {
     Same,

@@ -25,7 +25,8 @@ struct PlainText {
     friend bool operator==(const PlainText&, const PlainText&) = default;
 };
 
-using ScannedContent = std::variant<gs1::ElementString, gs1::Gtin, BagCode, PersonCode, PlainText>;
+using ScannedContent =
+    std::variant<gs1::ElementString, gs1::Gtin, BagCode, PersonCode, SealCode, PlainText>;
 
 struct ScannedCode {
     std::string symbology;  // "]d2"; empty: the scanner sent none

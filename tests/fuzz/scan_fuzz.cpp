@@ -33,6 +33,8 @@ void check(const ScannedCode& code)
         sameWrittenAnew(*bag);
     if (const auto* person = std::get_if<PersonCode>(&code.content))
         sameWrittenAnew(*person);
+    if (const auto* seal = std::get_if<SealCode>(&code.content))
+        sameWrittenAnew(*seal);
     if (const auto expiry = expirySaid(code))
         require(expiry->ok());
     require(compared(code, LotId{"\n"}) != LotMatch::Same ||

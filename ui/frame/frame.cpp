@@ -3,12 +3,12 @@
 #include <QEvent>
 #include <QPainter>
 
+#include "core/scan/said.h"
 #include "core/scan/scanned_code.h"
 #include "ui/controls/banner.h"
 #include "ui/controls/pedal.h"
 #include "ui/frame/edge.h"
 #include "ui/frame/scan_listener.h"
-#include "ui/frame/scan_notice.h"
 #include "ui/frame/status_bar.h"
 #include "ui/text/faults.h"
 #include "ui/text/refusals.h"
@@ -94,6 +94,9 @@ void Frame::put(Page* page)
 void Frame::takeScan(const QString& text, const TapStamp& stamp)
 {
     m_notice->hide();
+    const auto code = scannedCodeFrom(text.toStdString(), thisYear());
+    if (const auto seal = code ? sealSaid(*code) : std::nullopt)
+        return emit sealScanned(*seal, stamp);
     if (!m_model.isInCriticalWindow() && m_current && m_current->usesScan(text, stamp))
         return;
     std::optional<Refusal> why;
@@ -107,15 +110,25 @@ void Frame::takeScan(const QString& text, const TapStamp& stamp)
 
 void Frame::showRefused(const QString& text, const Refusal& why)
 {
-    const auto today = std::chrono::floor<std::chrono::days>(m_model.now().wall);
-    const auto year = std::chrono::year_month_day(today).year();
+    const auto year = thisYear();
     const auto code = scannedCodeFrom(text.toStdString(), year);
     const QString expected = isOfLot(why.code) ? expectedLotsText(m_model.bench()) : QString();
-    m_notice->say({.title = scanRefusalWord(why.code),
-                   .scanned = scannedText(text, year),
-                   .expected = expected,
-                   .why = code ? refusalText(why) : faultText(code.error())});
+    notice({.title = scanRefusalWord(why.code),
+            .scanned = scannedText(text, year),
+            .expected = expected,
+            .why = code ? refusalText(why) : faultText(code.error())});
+}
+
+void Frame::notice(const ScanNotice::Words& words)
+{
+    m_notice->say(words);
     m_edge->raise();
+}
+
+std::chrono::year Frame::thisYear() const
+{
+    const auto today = std::chrono::floor<std::chrono::days>(m_model.now().wall);
+    return std::chrono::year_month_day(today).year();
 }
 
 void Frame::resizeEvent(QResizeEvent*) { place(); }

@@ -10,7 +10,9 @@
 #include <QWidget>
 #include <map>
 
+#include "core/scan/own_code.h"
 #include "ui/frame/page.h"
+#include "ui/frame/scan_notice.h"
 #include "ui/models/station_model.h"
 #include "ui/text/language.h"
 
@@ -20,7 +22,6 @@ class Banner;
 class Edge;
 class Pedal;
 class ScanListener;
-class ScanNotice;
 class StatusBar;
 
 class Frame final : public QWidget {
@@ -39,6 +40,9 @@ public:
     [[nodiscard]] Page* page(const QString& id) const;
     [[nodiscard]] Page* current() const noexcept { return m_current; }
 
+    /// Over the top of the page, until the next tap.
+    void notice(const ScanNotice::Words& words);
+
 public slots:
     /// False when there is no such page or the bench may not be left now.
     bool showPage(const QString& id);
@@ -48,12 +52,17 @@ protected:
     void changeEvent(QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
+signals:
+    /// The code of a printed day sheet, on whatever page.
+    void sealScanned(const bathside::SealCode& code, const bathside::ui::TapStamp& stamp);
+
 private:
     void place();
     void follow();
     void render();
     void put(Page* page);
     void takeScan(const QString& text, const TapStamp& stamp);
+    [[nodiscard]] std::chrono::year thisYear() const;
     void showRefused(const QString& text, const Refusal& why);
 
     StationModel& m_model;

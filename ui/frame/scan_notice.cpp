@@ -6,13 +6,11 @@
 
 #include "ui/controls/paint.h"
 #include "ui/theme/mark.h"
-#include "ui/theme/role.h"
 #include "ui/theme/theme.h"
 
 namespace bathside::ui {
 namespace {
 
-constexpr Role kRole = Role::Overrun;
 constexpr double kPadMm = 3, kMarkMm = 14;
 
 }  // namespace
@@ -59,7 +57,7 @@ QRectF ScanNotice::markRoom() const
 QList<PlacedText> ScanNotice::texts() const
 {
     const Metrics& metrics = theme().metrics();
-    const QColor ink = theme().tone(kRole).ink;
+    const QColor ink = theme().tone(m_words.role).ink;
     const double pad = metrics.px(kPadMm);
     QRectF rest =
         QRectF(rect()).adjusted(markRoom().right() + 2 * pad, pad / 2, -2 * pad, -pad / 2);
@@ -83,9 +81,9 @@ QList<PlacedText> ScanNotice::texts() const
 void ScanNotice::paintEvent(QPaintEvent*)
 {
     QPainter painter(this);
-    const Tone& tone = theme().tone(kRole);
+    const Tone& tone = theme().tone(m_words.role);
     drawPlate(painter, QRectF(rect()), tone, Outline::Strong);
-    drawMark(painter, markRoom(), markOf(kRole), tone.ink);
+    drawMark(painter, markRoom(), markOf(m_words.role), tone.ink);
     drawAll(painter, texts());
 }
 

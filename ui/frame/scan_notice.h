@@ -1,10 +1,12 @@
 #pragma once
 
 // Says loudly that what was scanned is not right: WRONG LOT, what it was, what is expected, what to
-// do. Over the top of any page, so that the step's button stays free; no dialog. Gone with the next
-// tap anywhere, which does what it does besides; with the next scan; with the next thing taken.
+// do; or, in another role, what it came to. Over the top of any page, so that the step's button
+// stays free; no dialog. Gone with the next tap anywhere, which does what it does besides; with the
+// next scan; with the next thing taken.
 
 #include "ui/controls/control.h"
+#include "ui/theme/role.h"
 
 namespace bathside::ui {
 
@@ -18,6 +20,7 @@ public:
         QString title;                // in capitals
         QString scanned, expected{};  // empty: not shown
         QString why;
+        Role role = Role::Overrun;
     };
 
     explicit ScanNotice(QWidget* parent);

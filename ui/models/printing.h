@@ -10,6 +10,7 @@
 #include <QStringList>
 #include <optional>
 
+#include "core/record/day_sheet.h"
 #include "ui/print/bag_label.h"
 #include "ui/print/fault.h"
 #include "ui/print/plan_sheet.h"
@@ -18,7 +19,7 @@ namespace bathside::ui {
 
 /// On paper: a printer and no fault. Saved: a file, and a fault where a printer was to take it.
 struct PrintOutcome {
-    enum class Of : std::uint8_t { Label, TestLabel, Sheet };
+    enum class Of : std::uint8_t { Label, TestLabel, Sheet, DaySheet };
 
     Of of{};
     QString printer;  // that was asked; empty: none is set
@@ -39,6 +40,7 @@ public:
     /// The same, of no bag that there is.
     virtual void printTestLabel(const BagLabel& label) = 0;
     virtual void printSheet(const PlanSheet& sheet) = 0;
+    virtual void printDay(const DaySheet& sheet) = 0;
 
 signals:
     void ended(const bathside::ui::PrintOutcome& outcome);

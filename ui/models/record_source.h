@@ -9,12 +9,16 @@
 #include <QObject>
 #include <QString>
 #include <chrono>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "core/record/day_sheet.h"
 #include "core/record/export.h"
+#include "core/scan/own_code.h"
 #include "core/trail/verify.h"
+#include "ui/print/fault.h"
 
 namespace bathside::ui {
 
@@ -46,6 +50,27 @@ struct ExportAnswer {
     QString folder;
     Manifest manifest;  // `count` 0: there was nothing of that day, and nothing was written
     std::optional<ExportFault> fault;
+    std::optional<PrintFault> sheetFault{};  // the day sheet alone is not among the files
+};
+
+/// A day's sheet, to be drawn; null: there is nothing of that day.
+struct SheetAnswer {
+    Date date{};
+    std::shared_ptr<const DaySheet> sheet;
+    std::optional<ExportFault> fault;
+};
+
+/// What the record has where the code of a printed day sheet says a head.
+struct WitnessAnswer {
+    enum class Found : std::uint8_t {
+        Agrees,
+        Differs,
+        NotReached,  // the record has fewer entries
+        Before,      // the record in use begins later
+    };
+    SealCode code;
+    Found found{};
+    std::optional<StoreTrouble> trouble;  // it could not be read
 };
 
 struct CopyAnswer {
@@ -73,6 +98,8 @@ public:
     virtual void exportDay(Date date, const QString& folder, char decimalSign) = 0;
     /// Between pulls only.
     virtual void copyTrail(const QString& folder) = 0;
+    virtual void askSheet(Date date) = 0;
+    virtual void witness(const SealCode& code) = 0;
 
 signals:
     void entriesRead(bathside::ui::Date date, const std::vector<bathside::Entry>& entries);
@@ -80,6 +107,8 @@ signals:
     void verified(const bathside::ui::VerifyAnswer& answer);
     void exported(const bathside::ui::ExportAnswer& answer);
     void copied(const bathside::ui::CopyAnswer& answer);
+    void sheetRead(const bathside::ui::SheetAnswer& answer);
+    void witnessed(const bathside::ui::WitnessAnswer& answer);
 };
 
 }  // namespace bathside::ui

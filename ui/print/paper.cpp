@@ -9,8 +9,9 @@ namespace bathside::ui {
 namespace {
 
 constexpr double kMmPerInch = 25.4;
-constexpr double kRuleMm = 0.3;
-constexpr double kHairline = 0.01;  // px
+constexpr double kRuleMm = 0.3, kHairMm = 0.1;
+constexpr double kHairline = 0.01;         // px
+constexpr double kNoLigatures = 0.02;  // px: any spacing keeps the ff of a hash two letters
 
 double px(double mm) { return theme().metrics().px(mm); }
 
@@ -58,10 +59,14 @@ SetPage setPage(const PaperPage& page)
                 .pxPerMm = px(1),
                 .texts = {},
                 .rules = page.rules,
+                .hairs = page.hairs,
+                .bars = page.bars,
                 .barcodes = page.barcodes};
-    for (const PlacedText& text : page.texts)
-        set.texts.append(
-            {fitted(text.text, text.room.size(), text.wish), text.room, text.alignment, text.ink});
+    for (const PlacedText& text : page.texts) {
+        FittedText letters = fitted(text.text, text.room.size(), text.wish);
+        letters.font.setLetterSpacing(QFont::AbsoluteSpacing, kNoLigatures);
+        set.texts.append({letters, text.room, text.alignment, text.ink});
+    }
     return set;
 }
 
@@ -78,6 +83,10 @@ void paint(QPainter& painter, const SetPage& page)
     }
     painter.setPen(QPen(Palette::paperInk(), kRuleMm * page.pxPerMm, Qt::SolidLine, Qt::FlatCap));
     painter.drawLines(page.rules);
+    painter.setPen(QPen(Palette::paperInk(), kHairMm * page.pxPerMm, Qt::SolidLine, Qt::FlatCap));
+    painter.drawLines(page.hairs);
+    for (const QRectF& bar : page.bars)
+        painter.fillRect(bar, Palette::paperInk());
     painter.setBrush(Palette::paperInk());
     for (const PlacedBarcode& placed : page.barcodes)
         paintBarcode(painter, placed.room, placed.barcode);

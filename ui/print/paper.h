@@ -40,6 +40,8 @@ struct PaperPage {
     QPointF offsetMm{};  // of the layout on the paper
     QList<PlacedText> texts{};
     QList<QLineF> rules{};
+    QList<QLineF> hairs{};  // thinner
+    QList<QRectF> bars{};   // filled
     QList<PlacedBarcode> barcodes{};
 };
 using PaperPages = std::vector<PaperPage>;  // all of one size
@@ -61,6 +63,8 @@ struct SetPage {
     double pxPerMm = 1;  // of the layout
     QList<Text> texts{};
     QList<QLineF> rules{};
+    QList<QLineF> hairs{};  // thinner
+    QList<QRectF> bars{};   // filled
     QList<PlacedBarcode> barcodes{};
 };
 using SetPages = std::vector<SetPage>;

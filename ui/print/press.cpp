@@ -1,5 +1,6 @@
 #include "ui/print/press.h"
 
+#include <QBuffer>
 #include <QPageLayout>
 #include <QPainter>
 #include <QPdfWriter>
@@ -35,6 +36,14 @@ Result<void, PrintFault> paintAll(const SetPages& pages, QPagedPaintDevice& devi
     return {};
 }
 
+Result<void, PrintFault> paintPdf(const SetPages& pages, QIODevice& to)
+{
+    QPdfWriter writer(&to);
+    writer.setResolution(kPdfDpi);
+    writer.setCreator(QStringLiteral("Bathside"));
+    return paintAll(pages, writer, PrintFault::CannotWrite);
+}
+
 }  // namespace
 
 Result<SetPages, PrintFault> setPages(const PaperPages& pages)
@@ -59,13 +68,20 @@ Result<void, PrintFault> savePdf(const SetPages& pages, const QString& path)
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly))
         return failure(PrintFault::CannotWrite);
-    QPdfWriter writer(&file);
-    writer.setResolution(kPdfDpi);
-    writer.setCreator(QStringLiteral("Bathside"));
-    const auto painted = paintAll(pages, writer, PrintFault::CannotWrite);
+    const auto painted = paintPdf(pages, file);
     if (painted && !file.commit())
         return failure(PrintFault::CannotWrite);
     return painted;
+}
+
+Result<std::string, PrintFault> pdfOf(const SetPages& pages)
+{
+    QBuffer buffer;
+    if (!buffer.open(QIODevice::WriteOnly))
+        return failure(PrintFault::CannotWrite);
+    if (const auto painted = paintPdf(pages, buffer); !painted)
+        return failure(painted.error());
+    return buffer.data().toStdString();
 }
 
 Result<void, PrintFault> print(const PaperPages& pages, QPrinter& printer)

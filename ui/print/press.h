@@ -6,6 +6,7 @@
 // letters are set may go on their way on any thread.
 
 #include <QString>
+#include <string>
 
 #include "core/base/result.h"
 #include "ui/print/fault.h"
@@ -21,6 +22,8 @@ namespace bathside::ui {
 /// Sets the printer's paper; blocks until the job is handed over.
 [[nodiscard]] Result<void, PrintFault> print(const SetPages& pages, QPrinter& printer);
 [[nodiscard]] Result<void, PrintFault> savePdf(const SetPages& pages, const QString& path);
+/// The file's bytes, for whoever keeps files of his own.
+[[nodiscard]] Result<std::string, PrintFault> pdfOf(const SetPages& pages);
 
 [[nodiscard]] Result<void, PrintFault> print(const PaperPages& pages, QPrinter& printer);
 [[nodiscard]] Result<void, PrintFault> savePdf(const PaperPages& pages, const QString& path);

@@ -91,6 +91,7 @@ void RecordPage::connectSource()
         m_exporting = false;
         show(sheetOf(answer));
     });
+    connect(&m_source, &RecordSource::sheetRead, this, &RecordPage::printDay);
     connect(&m_source, &RecordSource::copied, this, [this](const CopyAnswer& answer) {
         m_copying = false;
         show(sheetOf(answer));

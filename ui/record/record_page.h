@@ -11,6 +11,7 @@
 #include <optional>
 
 #include "ui/frame/page.h"
+#include "ui/models/printing.h"
 #include "ui/models/record_source.h"
 #include "ui/models/station_model.h"
 #include "ui/record/day_filter.h"
@@ -30,6 +31,8 @@ class RecordPage final : public Page {
 public:
     RecordPage(StationModel& model, RecordSource& source, QWidget* parent = nullptr);
 
+    /// The way to paper, from now on: the export offers the day sheet to it, too.
+    void printBy(Printing& printing);
     [[nodiscard]] const DayModel& day() const noexcept { return m_day; }
     [[nodiscard]] Date date() const noexcept { return m_date; }
 
@@ -61,8 +64,10 @@ private:
     void askIds(DayWish::By by, const std::set<std::string>& ids, int from);
     void pressVerify();
     void pressExport();
+    void printDay(const SheetAnswer& answer);
+    void tellPrinted(const PrintOutcome& outcome);
     void pressCopy();
-    void askPlace(const QString& title, const Chosen& chosen);
+    void askPlace(const QString& title, const QList<Choice>& more, const Chosen& chosen);
     void pageUp();
     void pageDown();
     void rowUp();
@@ -90,6 +95,7 @@ private:
 
     StationModel& m_model;
     RecordSource& m_source;
+    Printing* m_printing = nullptr;
     DayModel m_day;
     DayFilter m_filter;
     Date m_date{};

@@ -6,11 +6,14 @@
 #include "ui/frame/frame.h"
 #include "ui/record/day_view.h"
 #include "ui/record/record_page.h"
+#include "ui/text/printing.h"
 #include "ui/text/subjects.h"
 #include "ui/text/time.h"
 
 namespace bathside::ui {
 namespace {
+
+constexpr auto kPaper = "paper";  // among the places of an export
 
 QString groupId(Group group) { return QStringLiteral("group:%1").arg(static_cast<int>(group)); }
 
@@ -115,7 +118,17 @@ void RecordPage::pressExport()
 {
     if (m_exporting)
         return;
-    askPlace(tr("Export %1 to where?").arg(dayText(m_date)), [this](const QString& folder) {
+    QList<Choice> more;
+    if (m_printing)
+        more.append({.id = QString::fromLatin1(kPaper),
+                     .word = tr("print the day sheet"),
+                     .line = tr("without a printer: a PDF in this computer's documents")});
+    const QString title = tr("Export %1 to where?").arg(dayText(m_date));
+    askPlace(title, more, [this](const QString& folder) {
+        if (folder == QLatin1String(kPaper)) {
+            close();
+            return m_source.askSheet(m_date);
+        }
         m_exporting = true;
         close();
         const QString sign = QLocale().decimalPoint();
@@ -130,21 +143,42 @@ void RecordPage::pressCopy()
     if (m_model.bench().openPull() || m_model.isInCriticalWindow())
         return show(
             {Role::HeadsUp, tr("Not copied: a pull is open. Copy the record between pulls."), {}});
-    askPlace(tr("Copy the whole record to where?"), [this](const QString& folder) {
+    askPlace(tr("Copy the whole record to where?"), {}, [this](const QString& folder) {
         m_copying = true;
         close();
         m_source.copyTrail(folder);
     });
 }
 
-void RecordPage::askPlace(const QString& title, const Chosen& chosen)
+void RecordPage::printBy(Printing& printing)
+{
+    m_printing = &printing;
+    connect(&printing, &Printing::ended, this, &RecordPage::tellPrinted);
+}
+
+void RecordPage::printDay(const SheetAnswer& answer)
+{
+    if (m_printing && answer.sheet)
+        return m_printing->printDay(*answer.sheet);
+    show(sheetOf(answer));
+}
+
+void RecordPage::tellPrinted(const PrintOutcome& outcome)
+{
+    if (outcome.of != PrintOutcome::Of::DaySheet || !isVisible())
+        return;
+    const PrintNews news = printNews(outcome);
+    show({news.role, tr("The day sheet: %1").arg(news.sentence()), {}});
+}
+
+void RecordPage::askPlace(const QString& title, const QList<Choice>& more, const Chosen& chosen)
 {
     QList<Choice> choices;
     for (const RecordPlace& place : m_source.places())
         choices.append({.id = place.folder, .word = placeText(place), .line = place.folder});
     if (choices.size() == 1)
         choices.first().line += u' ' + tr("(no stick was found)");
-    choose(title, choices, chosen);
+    choose(title, choices + more, chosen);
 }
 
 void RecordPage::pageUp() { m_list->page(-1); }

@@ -190,11 +190,12 @@ Sheet sheetOf(const ExportAnswer& answer)
                 RecordText::tr("There is no record of %1; nothing was written.")
                     .arg(dayText(answer.date)),
                 {}};
+    const bool isWhole = !answer.sheetFault;
     QStringList files;
     for (const auto& file : answer.manifest.files)
         files.append(fromCore(file.name));
-    return {
-        Role::Good,
+    Sheet sheet{
+        isWhole ? Role::Good : Role::HeadsUp,
         RecordText::tr("%1: %n entries exported.", "a day", static_cast<int>(answer.manifest.count))
             .arg(dayText(answer.date)),
         {{RecordText::tr("folder"), answer.folder},
@@ -203,6 +204,23 @@ Sheet sheetOf(const ExportAnswer& answer)
               QString::fromLatin1(kManifestFile.data(), kManifestFile.size())},
          {RecordText::tr("last entry"), number(answer.manifest.last.seq)},
          {RecordText::tr("its hash"), hexText(answer.manifest.last.hash)}}};
+    if (!isWhole)
+        sheet.fields.append(
+            {RecordText::tr("without the day sheet"), faultText(*answer.sheetFault)});
+    return sheet;
+}
+
+Sheet sheetOf(const SheetAnswer& answer)
+{
+    if (answer.fault)
+        return {
+            Role::Limit,
+            RecordText::tr("The day sheet was not made. %1").arg(exportFaultText(*answer.fault)),
+            {}};
+    return {Role::HeadsUp,
+            RecordText::tr("There is no record of %1: no day sheet was made.")
+                .arg(dayText(answer.date)),
+            {}};
 }
 
 Sheet sheetOf(const CopyAnswer& answer)

@@ -25,6 +25,8 @@ struct Sheet {
 
 [[nodiscard]] Sheet sheetOf(const VerifyAnswer& answer);
 [[nodiscard]] Sheet sheetOf(const ExportAnswer& answer);
+/// Why there is no day sheet.
+[[nodiscard]] Sheet sheetOf(const SheetAnswer& answer);
 [[nodiscard]] Sheet sheetOf(const CopyAnswer& answer);
 /// The exact content of an entry, as it is hashed.
 [[nodiscard]] Sheet sheetOf(const DayRow& row, const std::string& zone);

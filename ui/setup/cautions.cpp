@@ -1,10 +1,10 @@
 #include "ui/setup/cautions.h"
 
 #include <QPainter>
-#include <QStringList>
 #include <cmath>
 
 #include "ui/controls/paint.h"
+#include "ui/text/cautions.h"
 #include "ui/theme/mark.h"
 #include "ui/theme/theme.h"
 
@@ -16,20 +16,6 @@ constexpr int kMostLines = 6;
 
 }  // namespace
 
-QString Cautions::sentences() const
-{
-    const QStringList all{
-        tr("Cryogen burns skin and eyes and displaces the oxygen of a closed room."),
-        tr("Frozen ampoules can burst."),
-        tr("Eye or face protection, insulated gloves, tongs, ventilation."),
-        tr("Glass cuts: open it away from you, thumb clear."),
-        tr("Needles and glass: sharps container."),
-        tr("Self-injection: medical advice at once."),
-        tr("Label, veterinarian, site rules and law come first."),
-    };
-    return all.join(u' ');
-}
-
 QRectF Cautions::room(double width, double height) const
 {
     const Metrics& metrics = theme().metrics();
@@ -40,20 +26,20 @@ QRectF Cautions::room(double width, double height) const
 int Cautions::heightFor(int width) const
 {
     const double high = heightOf(kMostLines, Metrics::kSmall, Weight::Regular) + 1;
-    const FittedText set = fitted(sentences(), {room(width, 0).width(), high},
+    const FittedText set = fitted(cautionsText(), {room(width, 0).width(), high},
                                   {Metrics::kSmall, Metrics::kSmall, Weight::Regular, kMostLines});
     return static_cast<int>(std::ceil(set.size.height() + theme().metrics().px(2 * kAroundMm) + 1));
 }
 
 void Cautions::retranslate()
 {
-    suggestAccessibleName(sentences());
+    suggestAccessibleName(cautionsText());
     update();
 }
 
 QList<PlacedText> Cautions::texts() const
 {
-    return {{sentences(),
+    return {{cautionsText(),
              room(width(), height()),
              Qt::AlignLeft | Qt::AlignVCenter,
              {Metrics::kSmall, Metrics::kSmall, Weight::Regular, kMostLines},

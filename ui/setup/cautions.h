@@ -22,7 +22,6 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    [[nodiscard]] QString sentences() const;
     [[nodiscard]] QRectF room(double width, double height) const;
 };
 

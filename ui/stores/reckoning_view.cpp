@@ -41,15 +41,6 @@ QStringList heads()
             ReckoningView::tr("tolerance")};
 }
 
-QString signedText(const Reckoning& row)
-{
-    const std::int64_t difference = row.difference();
-    const QString text = figureText(row, std::abs(difference));
-    if (difference == 0)
-        return text;
-    return (difference < 0 ? QStringLiteral("−") : QStringLiteral("+")) + text;
-}
-
 QStringList cellsOf(const Reckoning& row)
 {
     const QString none = QStringLiteral("–");
@@ -57,7 +48,7 @@ QStringList cellsOf(const Reckoning& row)
             whatText(row),
             figureText(row, row.expected),
             row.counted ? figureText(row, *row.counted) : none,
-            row.counted ? signedText(row) : none,
+            row.counted ? differenceText(row) : none,
             figureText(row, row.tolerance)};
 }
 

@@ -222,4 +222,13 @@ QString figureText(const Reckoning& row, std::int64_t figure)
     return isVolume ? volumeText(MicroLitres{figure}) : countText(figure, QLocale());
 }
 
+QString differenceText(const Reckoning& row)
+{
+    const std::int64_t difference = row.difference();
+    const QString text = figureText(row, std::abs(difference));
+    if (difference == 0)
+        return text;
+    return (difference < 0 ? QStringLiteral("−") : QStringLiteral("+")) + text;
+}
+
 }  // namespace bathside::ui

@@ -32,5 +32,7 @@ namespace bathside::ui {
 [[nodiscard]] QString whatText(const Reckoning& row);  // "Ampoules out and accounted for"
 /// A figure of that row in its unit.
 [[nodiscard]] QString figureText(const Reckoning& row, std::int64_t figure);
+/// Counted less expected, with its sign.
+[[nodiscard]] QString differenceText(const Reckoning& row);
 
 }  // namespace bathside::ui

@@ -153,6 +153,19 @@ TEST_F(PaperDeskTest, savesWhatThePrinterRefuses)
     EXPECT_TRUE(textOf(sheet.file).contains(QStringLiteral("Hatchery by the mill")));
 }
 
+TEST_F(PaperDeskTest, savesADaySheetBesideTheExports)
+{
+    DaySheet day;
+    day.first = day.last = std::chrono::year(2026) / 3 / 5;
+    PaperDesk desk(preferences, noPrinters());
+    const auto sheet = after(desk, [&] { desk.printDay(day); });
+    EXPECT_EQ(sheet.of, Of::DaySheet);
+    EXPECT_FALSE(sheet.fault);
+    EXPECT_TRUE(
+        QFileInfo(sheet.file).fileName().startsWith(QStringLiteral("day-sheet-2026-03-05")));
+    EXPECT_TRUE(textOf(sheet.file).contains(QStringLiteral("No shift was opened")));
+}
+
 // The real way: a printer of that name is in no system that runs this.
 TEST_F(PaperDeskTest, aPrinterThatIsNotInstalledRefuses)
 {

@@ -280,6 +280,48 @@ TEST_F(TrailRecordTest, aCopyIsTheTrailAndSound)
     EXPECT_EQ(store::contentOf(*copy), entries);
 }
 
+TEST_F(TrailRecordTest, anExportHasTheDaySheetOfTheSameEntries)
+{
+    open();
+    openShift();
+    const ui::ExportAnswer answer = exported(kDay, m_folder / "out");
+    EXPECT_FALSE(answer.sheetFault);
+    const std::string pdf = wholeOf(answer.folder.toStdString() + "/day-sheet.pdf");
+    EXPECT_TRUE(pdf.starts_with("%PDF-"));
+    const auto listed = std::ranges::find(answer.manifest.files, kSheetFile, &Manifest::File::name);
+    ASSERT_NE(listed, answer.manifest.files.end());
+    EXPECT_EQ(listed->sha256, sha256(pdf));
+    const auto read = answerTo(&ui::RecordSource::sheetRead, [this] { m_record->askSheet(kDay); });
+    ASSERT_TRUE(read.sheet);
+    EXPECT_EQ(read.sheet->entries, answer.manifest.count);
+    EXPECT_EQ(read.sheet->head, answer.manifest.head);
+    const ui::Date before{std::chrono::sys_days(kDay) - std::chrono::days(30)};
+    const auto none = answerTo(&ui::RecordSource::sheetRead, [&] { m_record->askSheet(before); });
+    EXPECT_FALSE(none.sheet);
+    EXPECT_FALSE(none.fault);
+}
+
+TEST_F(TrailRecordTest, holdsAPrintedHeadAgainstTheChain)
+{
+    using Found = ui::WitnessAnswer::Found;
+    open();
+    openShift();
+    const auto found = [this](std::int64_t count, const std::string& head) {
+        const auto answer = answerTo(&ui::RecordSource::witnessed, [&] {
+            m_record->witness(SealCode{count, head});
+        });
+        EXPECT_FALSE(answer.trouble);
+        EXPECT_EQ(answer.code, (SealCode{count, head}));
+        return answer.found;
+    };
+    const std::vector<Entry> entries = entriesOf(kDay, 0);
+    ASSERT_GT(entries.size(), 2U);
+    for (const Entry& entry : entries)
+        EXPECT_EQ(found(entry.seq, toHex(entry.hash)), Found::Agrees);
+    EXPECT_EQ(found(entries[0].seq, toHex(entries[1].hash)), Found::Differs);
+    EXPECT_EQ(found(entries.back().seq + 100, toHex(entries[1].hash)), Found::NotReached);
+}
+
 class Mute final : public ui::SoundTest {
 public:
     void play() override {}

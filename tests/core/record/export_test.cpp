@@ -87,6 +87,18 @@ TEST_F(ExportTest, describesEveryFileInTheManifest)
     EXPECT_EQ(sink.order.back(), "manifest.json");
 }
 
+TEST_F(ExportTest, takesAFileThatWasMadeElsewhere)
+{
+    ExportOrder what = order(kFifth, kFifth);
+    what.also.push_back({"day-sheet.pdf", "%PDF-1.4"});
+    const auto manifest = exported(what);
+    ASSERT_TRUE(manifest);
+    EXPECT_EQ(sink.files.at("day-sheet.pdf"), "%PDF-1.4");
+    EXPECT_EQ(manifest->files.back().name, "day-sheet.pdf");
+    EXPECT_EQ(manifest->files.back().sha256, sha256("%PDF-1.4"));
+    EXPECT_EQ(sink.order.back(), "manifest.json");
+}
+
 TEST_F(ExportTest, saysWhichPartOfTheTrailItIs)
 {
     const auto manifest = exported(order(kFifth, kFifth)).value();

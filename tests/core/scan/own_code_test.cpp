@@ -1,6 +1,7 @@
 #include "core/scan/own_code.h"
 
 #include <algorithm>
+#include <limits>
 #include <vector>
 
 #include <gtest/gtest.h>
@@ -11,6 +12,8 @@ namespace {
 using namespace std::chrono_literals;
 
 const BagCode kBag{BagId{"B4"}, 2026y / 3 / 5};
+// SHA-256 of "abc" (FIPS 180-2, appendix B.1).
+const SealCode kSeal{187, "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad"};
 
 TEST(OwnCodeTest, hasOneForm)
 {
@@ -27,6 +30,8 @@ TEST(OwnCodeTest, readsWhatItWrites)
         codes.emplace_back(BagCode{BagId{id}, 2024y / 2 / 29});
         codes.emplace_back(PersonCode{PersonId{id}});
     }
+    codes.emplace_back(kSeal);
+    codes.emplace_back(SealCode{std::numeric_limits<std::int64_t>::max(), kSeal.head});
     for (const OwnCode& code : codes) {
         const std::string text = textOf(code);
         EXPECT_EQ(ownCodeFrom(text), code) << text;
@@ -45,6 +50,14 @@ TEST(OwnCodeTest, survivesALockedCapsKey)
     });
     EXPECT_TRUE(beginsAsOwnCode(text));
     EXPECT_EQ(ownCodeFrom(text), OwnCode(kBag));
+}
+
+TEST(OwnCodeTest, saysAHeadInCapitals)
+{
+    const std::string text = textOf(kSeal);
+    EXPECT_TRUE(text.starts_with("BSS.187.BA7816BF8F01CFEA")) << text;
+    EXPECT_EQ(text.size(), std::string("BSS.187.").size() + 64 + 2);
+    EXPECT_TRUE(beginsAsOwnCode(text));
 }
 
 // A German keyboard swaps Y and Z, a French one A and Q.
@@ -81,6 +94,13 @@ TEST(OwnCodeTest, takesNoOtherForm)
     for (const char* text :
          {"BSB.20260305.", "BSB.20260305", "BSB.2026035.B4", "BSB.20260230.B4", "BSB.B4", "BSP.",
           "BSP.%4", "BSP.%41", "BSP.%G1", "BSP.A-B", "BSP.A.B", "BSB.20260305.B.4"})
+        EXPECT_EQ(ownCodeFrom(sealed(text)).error().kind, ScanFaultKind::NotOurForm)
+            << sealed(text);
+    const std::string head(64, 'A');
+    for (const std::string& text :
+         {"BSS.0." + head, "BSS.-1." + head, "BSS.01." + head, "BSS." + head, "BSS..", "BSS.7.",
+          "BSS.7." + head + "A", "BSS.7." + head.substr(1), "BSS.7." + head.substr(1) + "G",
+          "BSS.9223372036854775808." + head})
         EXPECT_EQ(ownCodeFrom(sealed(text)).error().kind, ScanFaultKind::NotOurForm)
             << sealed(text);
     EXPECT_EQ(ownCodeFrom("BSB.").error().kind, ScanFaultKind::NotOurForm);

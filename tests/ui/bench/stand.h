@@ -63,10 +63,17 @@ public:
         end(Of::Sheet);
     }
 
+    void printDay(const DaySheet& sheet) override
+    {
+        days.push_back(sheet);
+        end(Of::DaySheet);
+    }
+
     QStringList installed;
     ui::PrintOutcome outcome{{}, {}, QStringLiteral("/documents/printed.pdf"), {}};
     std::vector<ui::BagLabel> labels, testLabels;
     std::vector<ui::PlanSheet> sheets;
+    std::vector<DaySheet> days;
 
 private:
     void end(Of of)

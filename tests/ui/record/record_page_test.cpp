@@ -173,6 +173,40 @@ TEST_F(Record, exportsTheDayThatIsShownToAChosenPlace)
     EXPECT_TRUE(sheet().title().contains(QStringLiteral("space")));
 }
 
+TEST_F(Record, printsTheDaySheet)
+{
+    begin();
+    stand().taps({"record.export", "record.ask.paper"});
+    ASSERT_EQ(trail().sheets, std::vector<ui::Date>{trail().today});
+    EXPECT_TRUE(trail().exports.empty());
+    const auto day = std::make_shared<DaySheet>();
+    day->entries = 12;
+    emit trail().sheetRead({trail().today, day, {}});
+    ASSERT_EQ(stand().papers().days.size(), 1U);
+    EXPECT_EQ(stand().papers().days.front().entries, 12);
+    EXPECT_TRUE(sheet().title().contains(QStringLiteral("/documents/printed.pdf")));
+    emit trail().sheetRead({trail().today, {}, {}});
+    EXPECT_TRUE(sheet().title().contains(QStringLiteral("no day sheet")));
+    emit trail().sheetRead({trail().today, {}, ExportFault{ExportFault::Kind::Trail, 0, {}, {}}});
+    EXPECT_TRUE(sheet().title().contains(QStringLiteral("was not made")));
+    EXPECT_EQ(stand().papers().days.size(), 1U);
+}
+
+TEST_F(Record, saysWhereOnlyTheDaySheetIsMissing)
+{
+    begin();
+    stand().taps({"record.export", "record.ask./media/stick/bathside"});
+    Manifest manifest;
+    manifest.count = 3;
+    emit trail().exported({trail().today,
+                           QStringLiteral("/media/stick/bathside/2026-03-05"),
+                           manifest,
+                           {},
+                           ui::PrintFault::DoesNotFit});
+    EXPECT_TRUE(sheet().title().contains(QStringLiteral("3 entries")));
+    EXPECT_EQ(sheet().role(), ui::Role::HeadsUp);
+}
+
 TEST_F(Record, copiesBetweenPullsOnly)
 {
     begin();

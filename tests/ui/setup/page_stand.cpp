@@ -102,8 +102,9 @@ PageStand::PageStand(const Panel& panel, const QString& language, Stand::As day)
                                                .printing = m_stand.papers(),
                                                .zone = "Europe/Madrid",
                                                .copies = &m_copies}));
-    m_stand.frame().addPage(QString::fromLatin1(ui::Frame::kRecord),
-                            new ui::RecordPage(m_stand.model(), m_trail));
+    auto* record = new ui::RecordPage(m_stand.model(), m_trail);
+    record->printBy(m_stand.papers());
+    m_stand.frame().addPage(QString::fromLatin1(ui::Frame::kRecord), record);
 }
 
 void PageStand::show(const char* page)

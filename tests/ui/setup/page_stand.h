@@ -70,6 +70,8 @@ public:
         exports.push_back({date, folder, sign});
     }
     void copyTrail(const QString& folder) override { copies.push_back(folder); }
+    void askSheet(ui::Date date) override { sheets.push_back(date); }
+    void witness(const SealCode& code) override { seals.push_back(code); }
 
     /// All questions about days; today has what was kept, any other day nothing.
     void answer();
@@ -92,6 +94,8 @@ public:
     std::vector<Asked> asked;
     std::vector<Wanted> exports;
     std::vector<QString> copies;
+    std::vector<ui::Date> sheets;
+    std::vector<SealCode> seals;
     int verifications = 0;
 
 private:

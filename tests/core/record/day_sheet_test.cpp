@@ -1,0 +1,129 @@
+// The sheet of the day in sample_day.h, whose times and amounts are worked by hand there.
+
+#include "core/record/day_sheet.h"
+
+#include <algorithm>
+
+#include <gtest/gtest.h>
+
+#include "tests/core/record/sample_day.h"
+#include "tests/support/cards.h"
+#include "tests/support/memory_trail.h"
+
+namespace bathside {
+namespace {
+
+using namespace std::chrono_literals;
+
+class DaySheetTest : public testing::Test {
+protected:
+    /// The default card is in force from before the day.
+    DaySheetTest()
+    {
+        order.zone = "Europe/Amsterdam";
+        order.firstDay = order.lastDay = 2026y / 3 / 5;
+        order.version = "0.1.0";
+        Event adopted;
+        adopted.fact = CardAdopted{{test::defaultCard()->document()}};
+        order.context.push_back(entryOf(adopted, {"bench 1"}));
+        const Seq last = trail.entries.back().seq;
+        order.runs = {{1, last - 1}};  // the last one is of the next day
+        if (auto made = daySheetOf(trail, order))
+            sheet = std::move(*made);
+    }
+
+    const SheetShift& morning() const { return sheet.shifts.at(0); }
+
+    test::MemoryTrail trail{test::sampleDay().entries};
+    ExportOrder order;
+    DaySheet sheet;
+};
+
+TEST_F(DaySheetTest, namesWhatItIsOf)
+{
+    EXPECT_EQ(sheet.station.text, "bench 1");
+    EXPECT_TRUE(sheet.rehearsal);
+    EXPECT_EQ(sheet.head, trail.head());  // of the whole trail, not of the day
+    EXPECT_EQ(sheet.entries, sheet.head.seq - 1);
+    ASSERT_EQ(sheet.shifts.size(), 2U);
+    EXPECT_EQ(morning().closed, fromRfc3339("2026-03-05T08:00:00Z"));
+    EXPECT_EQ(sheet.shifts[1].bags.size(), 1U);
+    EXPECT_TRUE(sheet.seals.empty());
+}
+
+TEST_F(DaySheetTest, givesEachAmpoulesTimesBesideTheirLimits)
+{
+    ASSERT_EQ(morning().ampoules.size(), 3U);
+    const SheetAmpoule& first = morning().ampoules[0];
+    EXPECT_EQ(first.lot.text, "K08");  // corrected
+    EXPECT_EQ(first.toBath.took->time, 6250ms);
+    EXPECT_EQ(first.toBath.limit, 10s);
+    EXPECT_EQ(first.toDiluent.took->time, 73751ms);
+    EXPECT_EQ(first.toDiluent.limit, 90s);
+    EXPECT_EQ(morning().ampoules[1].toBath.took->time, 9s);  // corrected
+    EXPECT_FALSE(morning().ampoules[1].toBath.isOver);
+    EXPECT_EQ(morning().ampoules[2].lost, LossReason::Broken);
+    EXPECT_FALSE(morning().ampoules[2].toBath.took);
+}
+
+// 07:11:21.235 less 06:11:20.001; limit and overrun as the deviation has it.
+TEST_F(DaySheetTest, givesEachBagsAge)
+{
+    ASSERT_EQ(morning().bags.size(), 2U);
+    const SheetBag& bag = morning().bags[0];
+    EXPECT_EQ(bag.content.ampoules, 2);
+    EXPECT_EQ(bag.age.took->time, 60min + 1234ms);
+    EXPECT_EQ(bag.age.limit, 60min);
+    EXPECT_TRUE(bag.age.isOver);
+    EXPECT_FALSE(morning().bags[1].age.took);
+    EXPECT_EQ(morning().bags[1].bag.held->why, HoldReason::Colour);
+}
+
+TEST_F(DaySheetTest, keepsWhatStandsApartFromWhatACorrectionHasCleared)
+{
+    ASSERT_EQ(morning().cases.size(), 2U);
+    ASSERT_EQ(morning().limits.size(), 2U);
+    for (std::size_t i = 0; i < 2; ++i) {
+        const DeviationFound& fact = morning().cases[i].deviation->fact;
+        EXPECT_EQ(fact.over, fact.limit == LimitName::InUse ? 1234 : 600);
+        if (fact.limit == LimitName::InUse) {
+            EXPECT_EQ(morning().limits[i], 3'600'000);
+        }
+    }
+    ASSERT_EQ(morning().kept.size(), 1U);
+    EXPECT_EQ(morning().kept[0].key.first, LimitName::Exposure);
+}
+
+TEST_F(DaySheetTest, leavesOutANoteThatWasTakenBack)
+{
+    ASSERT_EQ(morning().notes.size(), 1U);
+    EXPECT_EQ(morning().notes[0].text, "+ nobody hurt; \"all\" well");
+}
+
+TEST_F(DaySheetTest, listsEveryCheckOfTheCardOpenOrNot)
+{
+    ASSERT_TRUE(morning().card);
+    EXPECT_EQ(morning().checks.size(), morning().card->content().checks.size());
+    for (const SheetCheck& check : morning().checks)
+        EXPECT_FALSE(check.state);
+}
+
+TEST_F(DaySheetTest, reckonsUpWhatTheBenchUsed)
+{
+    ASSERT_TRUE(morning().sums);
+    const Reckoning& pulls =
+        *std::ranges::find(morning().sums->rows, Reckoned::Pulls, &Reckoning::what);
+    EXPECT_EQ(pulls.expected, 3);
+    EXPECT_EQ(pulls.counted, 3);
+}
+
+TEST_F(DaySheetTest, tellsWhereTheTrailCannotBeRead)
+{
+    trail.failsAt = 5;
+    const auto failed = daySheetOf(trail, order);
+    ASSERT_FALSE(failed);
+    EXPECT_EQ(failed.error().kind, ExportFault::Kind::Trail);
+}
+
+}  // namespace
+}  // namespace bathside

@@ -1,0 +1,191 @@
+// The day sheet on paper: all of it fits whatever the day brought, tables go on over pages, and its
+// code is read back. What it says of whole days: tests/journeys/day_sheet.py.
+
+#include <QProcess>
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+
+#include "core/scan/scanned_code.h"
+#include "tests/core/record/sample_day.h"
+#include "tests/support/cards.h"
+#include "tests/support/memory_trail.h"
+#include "tests/ui/print/read_barcode.h"
+#include "ui/print/day_sheet_pages.h"
+#include "ui/print/press.h"
+#include "ui/print/sheet_writer.h"
+#include "ui/text/language.h"
+#include "ui/theme/theme.h"
+
+namespace bathside::ui {
+namespace {
+
+using namespace std::chrono_literals;
+
+DaySheet sampleSheet()
+{
+    const test::MemoryTrail trail(test::sampleDay().entries);
+    ExportOrder order;
+    order.zone = "Europe/Amsterdam";
+    order.firstDay = order.lastDay = 2026y / 3 / 5;
+    order.version = "0.1.0";
+    Event adopted;
+    adopted.fact = CardAdopted{{test::defaultCard()->document()}};
+    order.context.push_back(entryOf(adopted, {"bench 1"}));
+    order.runs = {{1, trail.head().seq}};
+    return daySheetOf(trail, order).value();
+}
+
+/// A day of 150 ampoules, with what people write when they are angry.
+DaySheet longSheet()
+{
+    DaySheet sheet = sampleSheet();
+    SheetShift& shift = sheet.shifts.front();
+    const SheetAmpoule ampoule = shift.ampoules.front();
+    for (int pull = 2; pull <= 50; ++pull) {
+        for (int no = 1; no <= 3; ++no) {
+            shift.ampoules.push_back(ampoule);
+            shift.ampoules.back().ref = {pull, no};
+        }
+    }
+    std::string words;
+    for (int i = 0; i < 800; ++i)
+        words += "again and ";
+    shift.notes.push_back({{}, PersonId{"AB"}, words, {std::string(5000, 'x')}});
+    shift.notes.push_back({{}, {}, std::string(500, 'W'), {}});
+    shift.bags.front().bag.id = {std::string(80, 'B')};
+    return sheet;
+}
+
+class OnSheet : public testing::TestWithParam<std::tuple<const char*, Paper>> {
+protected:
+    void SetUp() override { ASSERT_TRUE(language.use(QString::fromStdString(code()))); }
+    void TearDown() override { language.use(QStringLiteral("en")); }
+    static std::string code() { return std::get<0>(GetParam()); }
+    static Paper paper() { return std::get<1>(GetParam()); }
+    static PaperPages pages(const DaySheet& sheet) { return pagesOf(sheet, paper(), code()); }
+
+    Language language;
+};
+
+TEST_P(OnSheet, everythingFitsAndLiesOnNothingElse)
+{
+    for (const DaySheet& sheet : {sampleSheet(), longSheet()}) {
+        for (const PaperPage& page : pages(sheet)) {
+            EXPECT_TRUE(allFit(page));
+            for (qsizetype i = 0; i < page.texts.size(); ++i)
+                for (qsizetype k = 0; k < i; ++k)
+                    EXPECT_FALSE(page.texts[i]
+                                     .room.adjusted(0.5, 0.5, -0.5, -0.5)
+                                     .intersects(page.texts[k].room.adjusted(0.5, 0.5, -0.5, -0.5)))
+                        << qPrintable(page.texts[i].text) << " on "
+                        << qPrintable(page.texts[k].text);
+        }
+    }
+}
+
+TEST_P(OnSheet, itsCodeIsReadFromThePaper)
+{
+    const DaySheet sheet = sampleSheet();
+    const QTemporaryDir folder;
+    const QString pdf = folder.filePath(QStringLiteral("sheet.pdf"));
+    const PaperPages laid = pages(sheet);
+    ASSERT_TRUE(savePdf(laid, pdf));
+    constexpr int kDpi = 200;  // an office scanner
+    const double pxPerMm = kDpi / 25.4;
+    const QRectF room = laid.front().barcodes.front().room;
+    const double scale = pxPerMm / theme().metrics().pxPerMm();
+    const QRect seen =
+        QRectF(room.topLeft() * scale, room.size() * scale).adjusted(-10, -10, 10, 10).toRect();
+    const QString base = folder.filePath(QStringLiteral("sheet"));
+    QProcess::execute(QStringLiteral("pdftoppm"),
+                      {QStringLiteral("-gray"), QStringLiteral("-singlefile"), QStringLiteral("-r"),
+                       QString::number(kDpi), QStringLiteral("-x"), QString::number(seen.x()),
+                       QStringLiteral("-y"), QString::number(seen.y()), QStringLiteral("-W"),
+                       QString::number(seen.width()), QStringLiteral("-H"),
+                       QString::number(seen.height()), pdf, base});
+    const std::string scanned = test::scannedFrom(QImage(base + QStringLiteral(".pgm")));
+    const auto read = scannedCodeFrom(scanned, 2026y);
+    ASSERT_TRUE(read) << scanned;
+    EXPECT_EQ(read->content, ScannedContent(SealCode{sheet.head.seq, toHex(sheet.head.hash)}));
+}
+
+bool says(const PaperPage& page, const QString& text)
+{
+    return std::ranges::any_of(page.texts,
+                               [&](const PlacedText& placed) { return placed.text == text; });
+}
+
+TEST_P(OnSheet, everyPageIsMarkedInARehearsal)
+{
+    DaySheet sheet = longSheet();
+    const PaperPages rehearsed = pages(sheet);
+    sheet.rehearsal = false;
+    const PaperPages real = pages(sheet);
+    ASSERT_GT(rehearsed.size(), 3U);
+    const QString banner = rehearsed.front().texts.front().text;
+    for (const PaperPage& page : rehearsed)
+        EXPECT_TRUE(says(page, banner));
+    for (const PaperPage& page : real)
+        EXPECT_FALSE(says(page, banner));
+}
+
+INSTANTIATE_TEST_SUITE_P(Papers, OnSheet,
+                         testing::Combine(testing::Values("en", "es"),
+                                          testing::Values(Paper::A4, Paper::Letter)),
+                         [](const auto& row) {
+                             return std::string(std::get<0>(row.param)) +
+                                    (std::get<1>(row.param) == Paper::A4 ? "A4" : "Letter");
+                         });
+
+// 3 + 147 ampoules of the first shift; a column head on each page that has some of them.
+TEST(DaySheetPagesTest, aTableThatGoesOverAPageSaysItsHeadsAgain)
+{
+    int rows = 0;
+    for (const PaperPage& page : pagesOf(longSheet(), Paper::A4, "en")) {
+        int here = 0;
+        for (const PlacedText& text : page.texts)
+            here += text.text == QLatin1String("serotype 3") ? 1 : 0;
+        if (here > 0) {
+            EXPECT_TRUE(says(page, QStringLiteral("component")));
+        }
+        rows += here;
+    }
+    EXPECT_EQ(rows, 2 + 147);
+}
+
+TEST(DaySheetPagesTest, whatIsOverSaysSoInWords)
+{
+    QString all;
+    for (const PaperPage& page : pagesOf(sampleSheet(), Paper::A4, "en"))
+        for (const PlacedText& text : page.texts)
+            all += text.text + u' ';
+    // In use for 60 min and 1.234 s, shown with one decimal.
+    EXPECT_TRUE(all.contains(QStringLiteral("60 min 1.2 s OVER"))) << qPrintable(all);
+    EXPECT_EQ(all.count(QStringLiteral("OVER ")), 1);
+}
+
+TEST(DaySheetPagesTest, aDayWithoutAShiftSaysSo)
+{
+    DaySheet sheet;
+    sheet.first = sheet.last = 2026y / 3 / 5;
+    const PaperPages pages = pagesOf(sheet, Paper::Letter, "en");
+    ASSERT_EQ(pages.size(), 1U);
+    EXPECT_TRUE(says(pages.front(), QStringLiteral("No shift was opened on this day.")));
+    EXPECT_TRUE(pages.front().barcodes.isEmpty());  // of an empty trail
+}
+
+TEST(SheetWriterTest, breaksAWordThatIsTooWide)
+{
+    const double width = 100;
+    const QStringList lines =
+        wrapped(QString(60, u'W') + QStringLiteral(" and\nso on"), width, 2, Weight::Regular);
+    EXPECT_EQ(lines.join(QString()).count(u'W'), 60);
+    EXPECT_TRUE(lines.last().endsWith(QStringLiteral("so on")));
+    for (const QString& line : lines)
+        EXPECT_LE(widthOf(line, 2, Weight::Regular), width);
+    EXPECT_TRUE(wrapped({}, width, 2, Weight::Regular).isEmpty());
+}
+
+}  // namespace
+}  // namespace bathside::ui
