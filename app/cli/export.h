@@ -14,6 +14,7 @@ struct ExportCall {
     std::string until;  // empty: that day alone
     std::string folder;
     std::string as = "csv,jsonl";
+    std::string key;  // file of the key that signs the manifest; empty: seal.key beside the trail
     bool json = false;
 };
 

@@ -1,5 +1,6 @@
 #include "app/cli/verify.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <filesystem>
@@ -7,6 +8,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include "app/cli/export_folder.h"
 #include "app/cli/trail_file.h"
 #include "core/record/verify_export.h"
 #include "core/trail/json_text.h"
@@ -17,7 +19,8 @@ namespace {
 
 struct Answer {
     Verification chain;
-    std::string also;  // what else is wrong; empty: nothing
+    std::string also;      // what else is wrong; empty: nothing
+    std::string signedBy;  // the key of an export's manifest; empty: none
     [[nodiscard]] bool isSound() const { return !chain.flaw && !chain.badSeal && also.empty(); }
 };
 
@@ -59,6 +62,10 @@ std::string jsonOf(const Answer& answer)
         appendJsonString(text, nameOf(bad->flaw));
         text += "}";
     }
+    if (!answer.signedBy.empty()) {
+        text += R"(,"signed_by":)";
+        appendJsonString(text, answer.signedBy);
+    }
     if (!answer.also.empty()) {
         text += R"(,"also":)";
         appendJsonString(text, answer.also);
@@ -72,7 +79,8 @@ std::string wordsOf(const std::string& file, const Answer& answer)
         std::to_string(answer.chain.head.seq) + ":" + toHex(answer.chain.head.hash);
     if (answer.isSound())
         return file + ": sound, " + std::to_string(answer.chain.count) + " events, " +
-               std::to_string(answer.chain.seals) + " seals.\nHead " + head + "\n";
+               std::to_string(answer.chain.seals) + " seals.\nHead " + head + "\n" +
+               (answer.signedBy.empty() ? "" : "Signed by " + answer.signedBy + "\n");
     std::string text = file + ": NOT sound";
     if (answer.chain.flaw)
         text += "; " + sentenceOf(*answer.chain.flaw);
@@ -119,7 +127,7 @@ Result<Answer, Unusable> verifyDatabase(const VerifyOrder& order, std::vector<He
     if (!opened)
         return failure(unusable(order.file, opened.error()));
     const store::Soundness found = store::check(**opened, std::move(witnesses), keyOf(order));
-    Answer answer{found.chain, {}};
+    Answer answer{found.chain, {}, {}};
     if (!found.pages.empty())
         answer.also = "damaged pages: " + found.pages;
     else if (found.projectionsAgree == false)
@@ -129,30 +137,10 @@ Result<Answer, Unusable> verifyDatabase(const VerifyOrder& order, std::vector<He
     return answer;
 }
 
-std::optional<Manifest> manifestBeside(const std::string& file, Terminal& terminal,
-                                       std::optional<Unusable>& why)
-{
-    const auto path = std::filesystem::path(file).parent_path() / kManifestFile;
-    std::error_code error;
-    if (file == "-" || !std::filesystem::exists(path, error))
-        return std::nullopt;
-    const auto text = wholeOf(path.string(), terminal);
-    const auto manifest =
-        text ? manifestFrom(*text) : Result<Manifest, ManifestFault>(failure(ManifestFault{}));
-    if (manifest)
-        return *manifest;
-    why = Unusable{path.string(), manifest.error().key.empty() ? "" : "key " + manifest.error().key,
-                   "", "a manifest of an export"};
-    return std::nullopt;
-}
-
+/// The lines of an export, with what its manifest says of them where there is one.
 Result<Answer, Unusable> verifyLines(const VerifyOrder& order, std::vector<Head> witnesses,
-                                     Terminal& terminal)
+                                     const std::optional<ExportFolder>& folder, Terminal& terminal)
 {
-    std::optional<Unusable> badManifest;
-    auto manifest = manifestBeside(order.file, terminal, badManifest);
-    if (badManifest)
-        return failure(*badManifest);
     std::error_code error;
     if (order.file != "-" && !std::filesystem::is_regular_file(order.file, error))
         return failure(
@@ -165,13 +153,68 @@ Result<Answer, Unusable> verifyLines(const VerifyOrder& order, std::vector<Head>
                 Unusable{order.file, "", "no permission", "a file that this user may open"});
     }
     std::istream& in = order.file == "-" ? terminal.in : file;
-    ExportVerifier verifier(std::move(manifest), std::move(witnesses), keyOf(order));
+    auto key = keyOf(order);
+    if (!key && folder && !folder->manifest.key.empty())
+        key = folder->manifest.key;  // the seals within must be by the key that signs
+    ExportVerifier verifier(folder ? std::optional(folder->manifest) : std::nullopt,
+                            std::move(witnesses), std::move(key));
     std::array<char, 64UL * 1024> piece{};
     while (in.read(piece.data(), piece.size()), in.gcount() > 0)
         verifier.add({piece.data(), static_cast<std::size_t>(in.gcount())});
     const ExportVerification found = verifier.finish();
     return Answer{found.chain,
-                  found.otherBytes ? "the file is not the one that the manifest lists" : ""};
+                  found.otherBytes ? "the file is not the one that the manifest lists" : "",
+                  folder ? folder->manifest.key : ""};
+}
+
+bool isWhole(const ExportFolder& folder, const std::string& file)
+{
+    std::error_code error;
+    return std::filesystem::is_directory(file, error) ||
+           std::filesystem::equivalent(file, folder.path / kManifestFile, error);
+}
+
+bool hasLines(const ExportFolder& folder)
+{
+    std::error_code error;
+    return std::ranges::any_of(folder.manifest.files,
+                               [](const auto& file) { return file.name == kEventsFile; }) &&
+           std::filesystem::exists(folder.path / kEventsFile, error);
+}
+
+/// An export of sheets alone, or one whose lines are gone.
+Answer withoutLines(const ExportFolder& folder, bool hasWitness)
+{
+    Answer answer;
+    answer.chain.count = folder.manifest.count;
+    answer.chain.head = folder.manifest.last;
+    answer.signedBy = folder.manifest.key;
+    if (hasWitness)
+        answer.also = "there is no " + std::string(kEventsFile) + " to hold the head against";
+    return answer;
+}
+
+/// A folder or its manifest: every file that is listed. A file of it: that one and the signature.
+Result<Answer, Unusable> verifyExport(VerifyOrder order, std::vector<Head> witnesses,
+                                      Terminal& terminal)
+{
+    const auto folder = exportFolderOf(order.file, terminal);
+    if (!folder)
+        return failure(folder.error());
+    if (!*folder)
+        return verifyLines(order, std::move(witnesses), *folder, terminal);
+    std::string trouble = signatureTrouble(**folder, order.key);
+    const bool wantsAll = isWhole(**folder, order.file);
+    if (wantsAll && trouble.empty())
+        trouble = fileTrouble(**folder);
+    if (wantsAll)
+        order.file = ((*folder)->path / kEventsFile).string();
+    auto answer = wantsAll && !hasLines(**folder)
+                      ? Result<Answer, Unusable>(withoutLines(**folder, !witnesses.empty()))
+                      : verifyLines(order, std::move(witnesses), *folder, terminal);
+    if (answer && !trouble.empty())
+        answer->also = trouble;
+    return answer;
 }
 
 }  // namespace
@@ -189,7 +232,7 @@ Exit verifyVerb(const VerifyOrder& order, Terminal& terminal)
     if (!order.key.empty() && !hashFromHex(order.key))
         return refuse(terminal, {"--key", "", order.key, "64 lower-case hex digits"});
     const auto answer = isDatabase(order.file) ? verifyDatabase(order, witnesses)
-                                               : verifyLines(order, witnesses, terminal);
+                                               : verifyExport(order, witnesses, terminal);
     if (!answer)
         return refuse(terminal, answer.error());
     const Exit exit = answer->isSound() ? Exit::Done : Exit::No;
@@ -199,12 +242,14 @@ Exit verifyVerb(const VerifyOrder& order, Terminal& terminal)
 void addVerify(CLI::App& app, Call& call)
 {
     const auto order = std::make_shared<VerifyOrder>();
-    CLI::App* verb = app.add_subcommand("verify", "Check a trail or an exported events.jsonl");
+    CLI::App* verb = app.add_subcommand("verify", "Check a trail or an export");
     verb->add_option("FILE", order->file,
-                     "A trail no station holds open, or events.jsonl; - is standard input (lines)")
+                     "A trail no station holds open, an export's folder or its events.jsonl; - is "
+                     "standard input (lines)")
         ->required();
     verb->add_option("--head", order->head, "A head that was kept elsewhere, as seq:hash");
-    verb->add_option("--key", order->key, "The public key of the seals, as it was written down");
+    verb->add_option("--key", order->key,
+                     "The public key of the seals and exports, as it was written down");
     verb->add_flag("--json", order->json, "Print one JSON object");
     verb->footer("Exit: 0 sound, 1 not sound, 2 unusable input.");
     verb->callback([order, &call] {

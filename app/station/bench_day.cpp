@@ -60,7 +60,10 @@ ui::Frame* frameFor(Session& session, const Surroundings& around)
                                        .zone = zone}));
     auto* source = new TrailRecord(session, frame);
     frame->addPage(QString::fromLatin1(ui::Frame::kRecord),
-                   new ui::RecordPage(session.model(), *source));
+                   new ui::RecordPage({.model = session.model(),
+                                       .source = *source,
+                                       .language = language,
+                                       .pins = session.pins()}));
     return frame;
 }
 

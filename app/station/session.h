@@ -55,6 +55,8 @@ public:
     [[nodiscard]] ui::PinDesk& pins() { return m_pins; }
     [[nodiscard]] store::StoreThread& store() { return *m_store; }
     [[nodiscard]] const std::filesystem::path& trail() const { return m_trail; }
+    /// What closed shifts and exports are signed with; null: nothing.
+    [[nodiscard]] const std::shared_ptr<const SealKey>& sealKey() const { return m_key; }
     /// Why closed shifts are not sealed; empty: they are, or nobody asked for it.
     [[nodiscard]] const QString& sealTrouble() const { return m_sealTrouble; }
 
@@ -77,7 +79,7 @@ private:
     std::unique_ptr<Station> m_station;
     std::unique_ptr<ui::StationModel> m_model;
     std::unique_ptr<Thermometers> m_probes;
-    std::optional<SealKey> m_key;
+    std::shared_ptr<const SealKey> m_key;
     QString m_sealTrouble;
     bool m_isSealing = false;  // the store has been asked for its head
 };

@@ -9,6 +9,7 @@
 
 #include "app/station/copied_day.h"
 #include "app/station/record_places.h"
+#include "app/system/xlsx_book.h"
 #include "core/base/rfc3339.h"
 #include "core/trail/store/check.h"
 #include "core/trail/store/day_order.h"
@@ -63,15 +64,47 @@ std::vector<SeqRange> partAfter(const std::vector<SeqRange>& runs, Seq after)
     return rest;
 }
 
-/// Which entries a day's record is; nothing for a day that the zone left out.
+/// Which entries the record of these days is; nothing for days that the zone left out.
 Result<std::vector<SeqRange>, StoreTrouble> runsOf(const store::TrailDb& trail,
-                                                   const std::string& zone, ui::Date date)
+                                                   const std::string& zone, ui::DayRange wanted)
 {
     const store::ZoneDays days;
-    const auto day = days.day(zone, date);
-    if (!day)
+    auto from = days.day(zone, wanted.first);
+    while (!from && wanted.first < wanted.last) {
+        wanted.first = ui::daysAfter(wanted.first, 1);
+        from = days.day(zone, wanted.first);
+    }
+    auto to = days.day(zone, wanted.last);
+    while (!to && wanted.first < wanted.last) {
+        wanted.last = ui::daysAfter(wanted.last, -1);
+        to = days.day(zone, wanted.last);
+    }
+    if (!from || !to)
         return std::vector<SeqRange>();
-    return store::rangesOf(trail, day->start, day->end);
+    return store::rangesOf(trail, from->start, to->end);
+}
+
+/// Its own day, or that of the shift it belongs to, which was opened some days before.
+std::optional<ui::Date> dayOf(const store::TrailDb& trail, const std::string& zone, Seq seq)
+{
+    constexpr int kLongestShift = 3;  // days
+    std::optional<WallTime> at;
+    const auto read = trail.read(seq, seq, [&](const Entry& entry) {
+        at = entry.at;
+        return true;
+    });
+    if (!read || !at)
+        return std::nullopt;
+    const ui::Date own = localDay(zone, *at);
+    for (int back = 0; back <= kLongestShift; ++back) {
+        const ui::Date day = ui::daysAfter(own, -back);
+        const auto runs = runsOf(trail, zone, {day, day});
+        if (runs && std::ranges::any_of(*runs, [seq](const SeqRange& run) {
+                return run.first <= seq && seq <= run.last;
+            }))
+            return day;
+    }
+    return std::nullopt;
 }
 
 ui::VerifyAnswer answerOf(const store::Soundness& found)
@@ -177,11 +210,16 @@ struct ExportJob {
     {
         const QString place = answer.folder;
         QString name = QString::fromStdString(isoText(order.firstDay));
+        if (order.lastDay != order.firstDay)
+            name += u'_' + QString::fromStdString(isoText(order.lastDay));
         answer.folder = freeName(place, name, {});
         const CopiedDay copy(head, std::move(entries));
         const store::ZoneDays days;
         store::FolderSink sink(answer.folder.toStdString());
+        XlsxBook book;
+        order.book = &book;
         auto manifest = exportRecord(copy, order, days, sink);
+        order.book = nullptr;
         if (!manifest)
             return end(manifest.error());
         answer.manifest = std::move(*manifest);
@@ -235,23 +273,23 @@ ui::Date TrailRecord::currentDay() const
 
 std::vector<ui::RecordPlace> TrailRecord::places() const { return recordPlaces(); }
 
-void TrailRecord::readDay(ui::Date date, Seq after)
+void TrailRecord::readDays(const ui::DayRange& days, Seq after)
 {
     const Guard guard(this);
-    const auto done = [guard, date](const std::optional<StoreTrouble>& trouble) {
-        tell(guard, [=](TrailRecord& record) { emit record.dayRead(date, trouble); });
+    const auto done = [guard, days](const std::optional<StoreTrouble>& trouble) {
+        tell(guard, [=](TrailRecord& record) { emit record.dayRead(days, trouble); });
     };
     store::StoreThread& store = m_session.store();
     store.run(
         [=, &store, zone = zone()](store::TrailDb& trail) {
-            const auto runs = runsOf(trail, zone, date);
+            const auto runs = runsOf(trail, zone, days);
             if (!runs)
                 return done(runs.error());
             store.readSlices(
                 partAfter(*runs, after), kSlice,
                 [=](std::vector<Entry> entries) {
-                    tell(guard, [date, entries = std::move(entries)](TrailRecord& record) {
-                        emit record.entriesRead(date, entries);
+                    tell(guard, [days, entries = std::move(entries)](TrailRecord& record) {
+                        emit record.entriesRead(days, entries);
                     });
                 },
                 [=](const Result<void, StoreTrouble>& read) {
@@ -261,19 +299,31 @@ void TrailRecord::readDay(ui::Date date, Seq after)
         [=](const StoreTrouble& trouble) { done(trouble); });
 }
 
+void TrailRecord::findDay(Seq seq)
+{
+    const Guard guard(this);
+    const auto found = [guard, seq](const std::optional<ui::Date>& day) {
+        tell(guard, [=](TrailRecord& record) { emit record.dayFound(seq, day); });
+    };
+    m_session.store().run(
+        [=, zone = zone()](store::TrailDb& trail) { found(dayOf(trail, zone, seq)); },
+        [=](const StoreTrouble&) { found(std::nullopt); });
+}
+
 void TrailRecord::verify() { std::make_shared<ChainWalk>(m_session.store(), Guard(this))->queue(); }
 
-void TrailRecord::exportDay(ui::Date date, const QString& folder, char decimalSign)
+void TrailRecord::exportDays(const ui::DayRange& days, const QString& folder, char decimalSign)
 {
     const auto job = std::make_shared<ExportJob>();
     job->guard = this;
-    job->answer.date = date;
+    job->answer.days = days;
     job->answer.folder = folder;
-    job->wanted = {.first = date,
-                   .last = date,
+    job->wanted = {.first = days.first,
+                   .last = days.last,
                    .version = BATHSIDE_VERSION,
                    .lines = true,
-                   .sheets = {CsvDialect::forPrograms(), CsvDialect::forSpreadsheets(decimalSign)}};
+                   .sheets = {CsvDialect::forPrograms(), CsvDialect::forSpreadsheets(decimalSign)},
+                   .key = m_session.sealKey()};
     store::StoreThread& store = m_session.store();
     store.run([job, &store](store::TrailDb& trail) { gather(job, store, trail); },
               [job](const StoreTrouble& trouble) { job->end(faultOf(trouble)); });

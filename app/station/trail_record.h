@@ -21,9 +21,10 @@ public:
     [[nodiscard]] ui::Date currentDay() const override;
     [[nodiscard]] std::vector<ui::RecordPlace> places() const override;
 
-    void readDay(ui::Date date, Seq after) override;
+    void readDays(const ui::DayRange& days, Seq after) override;
+    void findDay(Seq seq) override;
     void verify() override;
-    void exportDay(ui::Date date, const QString& folder, char decimalSign) override;
+    void exportDays(const ui::DayRange& days, const QString& folder, char decimalSign) override;
     void copyTrail(const QString& folder) override;
 
 private:

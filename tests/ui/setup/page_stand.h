@@ -1,12 +1,15 @@
 #pragma once
 
 // Set-up and record beside the bench: the bench's stand with the two pages in its frame, a
-// loudspeaker that only counts, and a record that is answered from what the stand kept.
+// loudspeaker that only counts, PINs kept in memory and checked as the real ones are, and a record
+// that is answered from what the stand kept.
 
+#include <map>
 #include <vector>
 
 #include "core/trail/entry.h"
 #include "tests/ui/bench/stand.h"
+#include "ui/models/pin_desk.h"
 #include "ui/models/preferences.h"
 #include "ui/models/record_source.h"
 #include "ui/models/sound_test.h"
@@ -41,11 +44,12 @@ public:
     [[nodiscard]] ui::Date currentDay() const override { return today; }
     [[nodiscard]] std::vector<ui::RecordPlace> places() const override { return where; }
 
-    void readDay(ui::Date date, Seq after) override { asked.push_back({date, after}); }
+    void readDays(const ui::DayRange& days, Seq after) override { asked.push_back({days, after}); }
+    void findDay(Seq seq) override { sought.push_back(seq); }
     void verify() override { ++verifications; }
-    void exportDay(ui::Date date, const QString& folder, char sign) override
+    void exportDays(const ui::DayRange& days, const QString& folder, char sign) override
     {
-        exports.push_back({date, folder, sign});
+        exports.push_back({days, folder, sign});
     }
     void copyTrail(const QString& folder) override { copies.push_back(folder); }
 
@@ -55,11 +59,11 @@ public:
     [[nodiscard]] std::vector<Entry> entries() const;
 
     struct Asked {
-        ui::Date date;
+        ui::DayRange days;
         Seq after;
     };
     struct Wanted {
-        ui::Date date;
+        ui::DayRange days;
         QString folder;
         char sign;
     };
@@ -68,12 +72,23 @@ public:
         {QStringLiteral("/documents/bathside"), {}},
         {QStringLiteral("/media/stick/bathside"), QStringLiteral("STICK")}};
     std::vector<Asked> asked;
+    std::vector<Seq> sought;
     std::vector<Wanted> exports;
     std::vector<QString> copies;
     int verifications = 0;
 
 private:
     const Kept& m_kept;
+};
+
+class Pins final : public ui::PinDesk {
+public:
+    [[nodiscard]] bool knows(const PersonId& person) const override { return all.contains(person); }
+    [[nodiscard]] bool isRight(const PersonId& person, const std::string& pin) const override;
+    [[nodiscard]] bool keep(const PersonId& person, const std::string& pin) override;
+
+    std::map<PersonId, PinHash> all;
+    bool diskIsFull = false;
 };
 
 class PageStand {
@@ -83,12 +98,14 @@ public:
     [[nodiscard]] Stand& stand() { return m_stand; }
     [[nodiscard]] Loud& loud() { return m_loud; }
     [[nodiscard]] Trail& trail() { return m_trail; }
+    [[nodiscard]] Pins& pins() { return m_pins; }
     [[nodiscard]] ui::Preferences& preferences() { return m_preferences; }
     void show(const char* page);
 
 private:
     ui::Preferences m_preferences;
     Loud m_loud;
+    Pins m_pins;
     Stand m_stand;
     Trail m_trail;
 };
