@@ -104,8 +104,7 @@ bool RecordPage::offersComment() const
     if (!row || !row->fact || !std::holds_alternative<NoteMade>(*row->fact))
         return false;
     const Bench& bench = m_model.bench();
-    const Member* onDuty =
-        bench.shift && bench.shift->onDuty ? bench.people.find(bench.shift->onDuty->id) : nullptr;
+    const Member* onDuty = bench.onDuty ? bench.people.find(bench.onDuty->id) : nullptr;
     if (!bench.people.areListed() || (onDuty && onDuty->role == bathside::Role::Auditor))
         return false;
     const auto leads = signersFor(bench, m_parts.pins, Act::Judge);

@@ -54,6 +54,7 @@ RecordPage::RecordPage(Parts parts, QWidget* parent)
     m_title->setCapMm(4.4, Metrics::kSmall);
     m_empty->setCapMm(Metrics::kWords, Metrics::kSmall);
     m_empty->setAlignment(Qt::AlignCenter);
+    m_about->setObjectName(QStringLiteral("record.about"));
     m_about->setCapMm(4, Metrics::kSmall);
     m_bench->setRole(Role::Primary);
     m_comment->setCapMm(4);

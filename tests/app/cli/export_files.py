@@ -134,7 +134,7 @@ def make_export(work):
     lines = open(SCRIPT, encoding="utf-8").read().rstrip("\n").split("\n")
     last = lines.pop()  # closing comes after the notes that a spreadsheet would run
     at = re.search(r'"t": ?"([^"]+)"', last)[1]
-    for text in ("=1+1", "  =cmd|' /C calc'!A0", "_x0041_ \\u0007 bell", "@SUM(A1)"):
+    for text in ("=1+1", "  =cmd|' /C calc'!A0", "_x0041_ as it is", "@SUM(A1)"):
         lines.append('{"t": "%s", "do": "note", "text": "%s"}' % (at, text))
     with open(script, "w", encoding="utf-8") as file:
         file.write("\n".join(lines + [last]) + "\n")
