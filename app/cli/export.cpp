@@ -1,10 +1,16 @@
 #include "app/cli/export.h"
 
+#include <algorithm>
+#include <array>
 #include <cstring>
+#include <filesystem>
+#include <memory>
 
 #include <CLI/CLI.hpp>
 
 #include "app/cli/trail_file.h"
+#include "app/system/key_file.h"
+#include "app/system/xlsx_book.h"
 #include "core/base/day.h"
 #include "core/trail/store/day_order.h"
 #include "core/trail/store/folder_sink.h"
@@ -13,31 +19,73 @@
 namespace bathside::cli {
 namespace {
 
-struct Forms {
-    store::DaysWanted wanted;
+struct Wanted {
+    store::DaysWanted days;
+    std::unique_ptr<Book> book;
     bool sheet = false;  // the day sheet as PDF
 };
 
-/// Sets what is wanted from "csv,jsonl,pdf"; the word that is none of these, or nothing.
-std::string readForms(std::string_view text, Forms& forms)
+struct Form {
+    std::string_view word;
+    void (*want)(Wanted&);
+};
+
+constexpr std::array kForms{
+    Form{"csv",
+         [](Wanted& wanted) {
+             wanted.days.sheets = {CsvDialect::forPrograms(), CsvDialect::forSpreadsheets(',')};
+         }},
+    Form{"jsonl", [](Wanted& wanted) { wanted.days.lines = true; }},
+    Form{"xlsx", [](Wanted& wanted) { wanted.book = std::make_unique<app::XlsxBook>(); }},
+    Form{"pdf", [](Wanted& wanted) { wanted.sheet = true; }},
+};
+
+std::string formsText()
 {
-    store::DaysWanted& wanted = forms.wanted;
-    wanted.lines = false;
+    std::string text;
+    for (const Form& form : kForms)
+        text.append(text.empty() ? "" : ", ").append(form.word);
+    return text;
+}
+
+/// Sets what is wanted from "csv,jsonl,pdf"; the word that is no form, or nothing.
+std::string readForms(std::string_view text, Wanted& wanted)
+{
     while (true) {
         const auto comma = text.find(',');
         const auto word = text.substr(0, comma);
-        if (word == "jsonl")
-            wanted.lines = true;
-        else if (word == "pdf")
-            forms.sheet = true;
-        else if (word == "csv")
-            wanted.sheets = {CsvDialect::forPrograms(), CsvDialect::forSpreadsheets(',')};
-        else
+        const auto form = std::ranges::find(kForms, word, &Form::word);
+        if (form == kForms.end())
             return std::string(word);
+        form->want(wanted);
         if (comma == std::string_view::npos)
             return {};
         text.remove_prefix(comma + 1);
     }
+}
+
+/// The key that the manifest is signed with; null where there is none beside the trail. One that
+/// was asked for and cannot be used is an error, one beside the trail is said and left.
+Result<std::shared_ptr<const SealKey>, Unusable> keyFor(const ExportCall& order, Terminal& terminal)
+{
+    namespace fs = std::filesystem;
+    const bool isAsked = !order.key.empty();
+    const fs::path file =
+        isAsked ? fs::path(order.key) : fs::path(order.trail).replace_filename("seal.key");
+    std::error_code error;
+    if (!isAsked && !fs::exists(file, error))
+        return nullptr;
+    auto key = app::keyIn(file);
+    if (key)
+        return std::make_shared<const SealKey>(std::move(*key));
+    const Unusable why{file.string(), "",
+                       key.error() == app::KeyFault::Open ? "a key that others may read"
+                                                          : "no key that can be read",
+                       "a key that seals, for its owner only"};
+    if (isAsked)
+        return failure(why);
+    terminal.err << "bathside-cli: the manifest is not signed. " << sentence(why) << "\n";
+    return nullptr;
 }
 
 Unusable unusable(const ExportCall& order, const ExportFault& fault)
@@ -70,7 +118,8 @@ std::string wordsOf(const ExportCall& order, const Manifest& manifest)
     for (const auto& file : manifest.files)
         text += "  " + file.name + "  " + std::to_string(file.bytes) + " bytes  " +
                 toHex(file.sha256) + "\n";
-    return text;
+    return text + (manifest.key.empty() ? "The manifest is not signed.\n"
+                                        : "The manifest is signed by " + manifest.key + ".\n");
 }
 
 /// The day sheet, drawn, among the files to be written.
@@ -98,24 +147,35 @@ Exit exportVerb(const ExportCall& order, Terminal& terminal, const SheetDrawing&
     if (!first || !last)
         return refuse(terminal, {first ? "--until" : "--day", "", first ? order.until : order.day,
                                  "a date as YYYY-MM-DD"});
-    Forms forms{{.first = *first, .last = *last, .version = BATHSIDE_VERSION, .sheets = {}}};
-    if (const auto word = readForms(order.as, forms); !word.empty())
-        return refuse(terminal, {"--as", "", word, "csv, jsonl or pdf, or several with commas"});
-    if (forms.sheet && drawing.handOver)
+    Wanted wanted{.days = {.first = *first,
+                           .last = *last,
+                           .version = BATHSIDE_VERSION,
+                           .lines = false,
+                           .sheets = {}},
+                  .book = {},
+                  .sheet = false};
+    if (const auto word = readForms(order.as, wanted); !word.empty())
+        return refuse(terminal, {"--as", "", word, formsText() + ", or several with commas"});
+    if (wanted.sheet && drawing.handOver)
         return drawing.handOver(terminal);
+    auto key = keyFor(order, terminal);
+    if (!key)
+        return refuse(terminal, key.error());
+    wanted.days.key = std::move(*key);
     const auto trail = openTrail(order.trail);
     if (!trail)
         return refuse(terminal, trail.error());
     const store::ZoneDays days;
-    auto what = store::orderFor(**trail, days, forms.wanted);
+    auto what = store::orderFor(**trail, days, wanted.days);
     if (!what)
         return refuse(terminal, unusable(order, what.error()));
+    what->book = wanted.book.get();
     if (what->runs.empty()) {
         terminal.err << "bathside-cli: " << order.trail << " has no record of " << order.day
                      << ".\n";
         return Exit::No;
     }
-    if (forms.sheet) {
+    if (wanted.sheet) {
         if (const auto added = addSheet(order, **trail, drawing, *what); !added)
             return refuse(terminal, added.error());
     }
@@ -136,7 +196,9 @@ void addExport(CLI::App& app, Call& call, const SheetDrawing& drawing)
     verb->add_option("--day", order->day, "The first local day, YYYY-MM-DD")->required();
     verb->add_option("--until", order->until, "The last local day; the same when left out");
     verb->add_option("--to", order->folder, "The folder for the files")->required();
-    verb->add_option("--as", order->as, "csv, jsonl, pdf (the day sheet), or several with commas");
+    verb->add_option("--as", order->as, formsText() + ", or several with commas");
+    verb->add_option("--seal-key", order->key,
+                     "The key that signs the manifest; seal.key beside the trail when left out");
     verb->add_option("--paper", order->paper, "Of the day sheet: a4 or letter");
     verb->add_option("--language", order->language, "Of the day sheet: en or es");
     verb->add_flag("--json", order->json, "Print the manifest");

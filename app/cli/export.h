@@ -17,6 +17,7 @@ struct ExportCall {
     std::string as = "csv,jsonl";
     std::string paper = "a4";
     std::string language = "en";
+    std::string key;  // file of the key that signs the manifest; empty: seal.key beside the trail
     bool json = false;
 };
 

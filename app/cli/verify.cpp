@@ -1,5 +1,6 @@
 #include "app/cli/verify.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <filesystem>
@@ -8,6 +9,7 @@
 #include <CLI/CLI.hpp>
 
 #include "app/cli/archive.h"
+#include "app/cli/export_folder.h"
 #include "app/cli/trail_file.h"
 #include "app/cli/verify_answer.h"
 #include "core/facts/codec.h"
@@ -98,7 +100,7 @@ Result<Answer, Unusable> verifyDatabase(const VerifyOrder& order, std::vector<He
     if (!opened)
         return failure(unusable(order.file, opened.error()));
     const store::Soundness found = store::check(**opened, std::move(witnesses), keyOf(order));
-    Answer answer{found.chain, {}};
+    Answer answer{found.chain, {}, {}};
     if (!found.pages.empty())
         answer.also = "damaged pages: " + found.pages;
     else if (!changedTable.empty())
@@ -110,30 +112,10 @@ Result<Answer, Unusable> verifyDatabase(const VerifyOrder& order, std::vector<He
     return answer;
 }
 
-std::optional<Manifest> manifestBeside(const std::string& file, Terminal& terminal,
-                                       std::optional<Unusable>& why)
-{
-    const auto path = std::filesystem::path(file).parent_path() / kManifestFile;
-    std::error_code error;
-    if (file == "-" || !std::filesystem::exists(path, error))
-        return std::nullopt;
-    const auto text = wholeOf(path.string(), terminal);
-    const auto manifest =
-        text ? manifestFrom(*text) : Result<Manifest, ManifestFault>(failure(ManifestFault{}));
-    if (manifest)
-        return *manifest;
-    why = Unusable{path.string(), manifest.error().key.empty() ? "" : "key " + manifest.error().key,
-                   "", "a manifest of an export"};
-    return std::nullopt;
-}
-
+/// The lines of an export, with what its manifest says of them where there is one.
 Result<Answer, Unusable> verifyLines(const VerifyOrder& order, std::vector<Head> witnesses,
-                                     Terminal& terminal)
+                                     const std::optional<ExportFolder>& folder, Terminal& terminal)
 {
-    std::optional<Unusable> badManifest;
-    auto manifest = manifestBeside(order.file, terminal, badManifest);
-    if (badManifest)
-        return failure(*badManifest);
     std::error_code error;
     if (order.file != "-" && !std::filesystem::is_regular_file(order.file, error))
         return failure(
@@ -146,13 +128,68 @@ Result<Answer, Unusable> verifyLines(const VerifyOrder& order, std::vector<Head>
                 Unusable{order.file, "", "no permission", "a file that this user may open"});
     }
     std::istream& in = order.file == "-" ? terminal.in : file;
-    ExportVerifier verifier(std::move(manifest), std::move(witnesses), keyOf(order));
+    auto key = keyOf(order);
+    if (!key && folder && !folder->manifest.key.empty())
+        key = folder->manifest.key;  // the seals within must be by the key that signs
+    ExportVerifier verifier(folder ? std::optional(folder->manifest) : std::nullopt,
+                            std::move(witnesses), std::move(key));
     std::array<char, 64UL * 1024> piece{};
     while (in.read(piece.data(), piece.size()), in.gcount() > 0)
         verifier.add({piece.data(), static_cast<std::size_t>(in.gcount())});
     const ExportVerification found = verifier.finish();
     return Answer{found.chain,
-                  found.otherBytes ? "the file is not the one that the manifest lists" : ""};
+                  found.otherBytes ? "the file is not the one that the manifest lists" : "",
+                  folder ? folder->manifest.key : ""};
+}
+
+bool isWhole(const ExportFolder& folder, const std::string& file)
+{
+    std::error_code error;
+    return std::filesystem::is_directory(file, error) ||
+           std::filesystem::equivalent(file, folder.path / kManifestFile, error);
+}
+
+bool hasLines(const ExportFolder& folder)
+{
+    std::error_code error;
+    return std::ranges::any_of(folder.manifest.files,
+                               [](const auto& file) { return file.name == kEventsFile; }) &&
+           std::filesystem::exists(folder.path / kEventsFile, error);
+}
+
+/// An export of sheets alone, or one whose lines are gone.
+Answer withoutLines(const ExportFolder& folder, bool hasWitness)
+{
+    Answer answer;
+    answer.chain.count = folder.manifest.count;
+    answer.chain.head = folder.manifest.last;
+    answer.signedBy = folder.manifest.key;
+    if (hasWitness)
+        answer.also = "there is no " + std::string(kEventsFile) + " to hold the head against";
+    return answer;
+}
+
+/// A folder or its manifest: every file that is listed. A file of it: that one and the signature.
+Result<Answer, Unusable> verifyExport(VerifyOrder order, std::vector<Head> witnesses,
+                                      Terminal& terminal)
+{
+    const auto folder = exportFolderOf(order.file, terminal);
+    if (!folder)
+        return failure(folder.error());
+    if (!*folder)
+        return verifyLines(order, std::move(witnesses), *folder, terminal);
+    std::string trouble = signatureTrouble(**folder, order.key);
+    const bool wantsAll = isWhole(**folder, order.file);
+    if (wantsAll && trouble.empty())
+        trouble = fileTrouble(**folder);
+    if (wantsAll)
+        order.file = ((*folder)->path / kEventsFile).string();
+    auto answer = wantsAll && !hasLines(**folder)
+                      ? Result<Answer, Unusable>(withoutLines(**folder, !witnesses.empty()))
+                      : verifyLines(order, std::move(witnesses), *folder, terminal);
+    if (answer && !trouble.empty())
+        answer->also = trouble;
+    return answer;
 }
 
 /// Why a sound file does not go on where the damaged one is still sound; empty: it does.
@@ -207,7 +244,7 @@ Exit verifyVerb(const VerifyOrder& order, Terminal& terminal)
     if (*seal)
         witnesses.push_back({(*seal)->count, *hashFromHex((*seal)->head)});
     auto answer = isDatabase(order.file) ? verifyDatabase(order, witnesses)
-                                         : verifyLines(order, witnesses, terminal);
+                                         : verifyExport(order, witnesses, terminal);
     if (!answer)
         return refuse(terminal, answer.error());
     if (!order.continues.empty() && answer->isSound()) {
@@ -227,13 +264,15 @@ Exit verifyVerb(const VerifyOrder& order, Terminal& terminal)
 void addVerify(CLI::App& app, Call& call)
 {
     const auto order = std::make_shared<VerifyOrder>();
-    CLI::App* verb = app.add_subcommand("verify", "Check a trail or an exported events.jsonl");
+    CLI::App* verb = app.add_subcommand("verify", "Check a trail or an export");
     verb->add_option("FILE", order->file,
-                     "A trail no station holds open, or events.jsonl; - is standard input (lines)")
+                     "A trail no station holds open, an export's folder or its events.jsonl; - is "
+                     "standard input (lines)")
         ->required();
     verb->add_option("--head", order->head, "A head that was kept elsewhere, as seq:hash");
     verb->add_option("--seal", order->seal, "The code on a day sheet: its head was kept there");
-    verb->add_option("--key", order->key, "The public key of the seals, as it was written down");
+    verb->add_option("--key", order->key,
+                     "The public key of the seals and exports, as it was written down");
     verb->add_option("--continues", order->continues,
                      "The damaged trail that FILE goes on from: is that where it was still sound?");
     verb->add_flag("--json", order->json, "Print one JSON object");

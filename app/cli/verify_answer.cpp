@@ -115,6 +115,10 @@ std::string jsonOf(const VerifyAnswer& answer)
     if (chain.setBacks > 0)
         text += R"(,"clock_set_back":{"times":)" + std::to_string(chain.setBacks) + R"(,"seq":)" +
                 std::to_string(chain.firstSetBack) + "}";
+    if (!answer.signedBy.empty()) {
+        text += R"(,"signed_by":)";
+        appendJsonString(text, answer.signedBy);
+    }
     if (!answer.sealedBy.empty()) {
         text += R"(,"sealed_by":)";
         appendJsonString(text, answer.sealedBy);
@@ -134,7 +138,8 @@ std::string wordsOf(const std::string& file, const VerifyAnswer& answer)
                std::to_string(chain.seals) + " seals.\n" + notesOn(chain) +
                (answer.sealedBy.empty() ? ""
                                         : "Sealed as a whole by key " + answer.sealedBy + "\n") +
-               "Head " + headText(chain.head) + "\n";
+               "Head " + headText(chain.head) + "\n" +
+               (answer.signedBy.empty() ? "" : "Signed by " + answer.signedBy + "\n");
     std::string text = file + ": NOT sound";
     if (chain.flaw)
         text += "; " + sentenceOf(*chain.flaw);

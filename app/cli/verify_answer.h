@@ -11,6 +11,7 @@ namespace bathside::cli {
 struct VerifyAnswer {
     Verification chain;
     std::string also;        // what else is wrong; empty: nothing
+    std::string signedBy{};  // the key of an export's manifest; empty: none
     std::string sealedBy{};  // the key by which the file as a whole is sealed; empty: it is not
     [[nodiscard]] bool isSound() const { return !chain.flaw && !chain.badSeal && also.empty(); }
 };

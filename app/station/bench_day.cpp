@@ -81,7 +81,10 @@ ui::Frame* frameFor(Session& session, const Surroundings& around)
                                        .zone = zone}));
     auto* source = new TrailRecord(session, frame);
     source->drawBy(preferences);
-    auto* record = new ui::RecordPage(session.model(), *source);
+    auto* record = new ui::RecordPage({.model = session.model(),
+                                       .source = *source,
+                                       .language = language,
+                                       .pins = session.pins()});
     record->printBy(printing);
     frame->addPage(QString::fromLatin1(ui::Frame::kRecord), record);
     new ui::SealWitness(session.model(), *source, *frame);

@@ -174,7 +174,7 @@ void Session::readKey(const std::filesystem::path& file)
         return;
     auto key = keyAt(file);
     if (key)
-        m_key.emplace(std::move(*key));
+        m_key = std::make_shared<const SealKey>(std::move(*key));
     else
         m_sealTrouble = keyText(file, key.error());
 }

@@ -68,6 +68,8 @@ public:
     [[nodiscard]] bool isRehearsal() const { return m_station->bench().rehearsal; }
     /// Puts a copy that was read back and found sound on record.
     void noteCopy(const ui::CopyAnswer& answer);
+    /// What closed shifts and exports are signed with; null: nothing.
+    [[nodiscard]] const std::shared_ptr<const SealKey>& sealKey() const { return m_key; }
     /// Why closed shifts are not sealed; empty: they are, or nobody asked for it.
     [[nodiscard]] const QString& sealTrouble() const { return m_sealTrouble; }
 
@@ -91,7 +93,7 @@ private:
     std::unique_ptr<Station> m_station;
     std::unique_ptr<ui::StationModel> m_model;
     std::unique_ptr<Thermometers> m_probes;
-    std::optional<SealKey> m_key;
+    std::shared_ptr<const SealKey> m_key;
     QString m_sealTrouble;
     bool m_isSealing = false;  // the store has been asked for its head
 };

@@ -8,6 +8,7 @@
 #include "app/station/record_places.h"
 #include "app/station/trail_copy.h"
 #include "app/station/trail_tell.h"
+#include "app/system/xlsx_book.h"
 #include "core/base/rfc3339.h"
 #include "core/trail/store/check.h"
 #include "core/trail/store/day_order.h"
@@ -48,15 +49,34 @@ std::vector<SeqRange> partAfter(const std::vector<SeqRange>& runs, Seq after)
     return rest;
 }
 
-/// What lies in the earlier files of a trail that goes on after damage: the entries of that day by
-/// their own time, as the indexes may be damaged, too. On a thread of its own.
-std::vector<Entry> entriesOf(const std::vector<store::SoundPart>& parts, const std::string& zone,
-                             ui::Date date, Seq after)
+/// From the first of these days that the zone has to the end of the last one; nothing where it has
+/// none of them.
+std::optional<LocalDay> spanOf(const std::string& zone, ui::DayRange wanted)
 {
     const store::ZoneDays days;
-    const auto day = days.day(zone, date);
+    auto from = days.day(zone, wanted.first);
+    while (!from && wanted.first < wanted.last) {
+        wanted.first = ui::daysAfter(wanted.first, 1);
+        from = days.day(zone, wanted.first);
+    }
+    auto to = days.day(zone, wanted.last);
+    while (!to && wanted.first < wanted.last) {
+        wanted.last = ui::daysAfter(wanted.last, -1);
+        to = days.day(zone, wanted.last);
+    }
+    if (!from || !to)
+        return std::nullopt;
+    return LocalDay{from->start, to->end};
+}
+
+/// What lies in the earlier files of a trail that goes on after damage: the entries of these days by
+/// their own time, as the indexes may be damaged, too. On a thread of its own.
+std::vector<Entry> entriesOf(const std::vector<store::SoundPart>& parts, const std::string& zone,
+                             const ui::DayRange& days, Seq after)
+{
+    const auto span = spanOf(zone, days);
     std::vector<Entry> entries;
-    if (!day)
+    if (!span)
         return entries;
     for (const store::SoundPart& part : parts) {
         const auto file = store::TrailDb::open(part.file, store::Mode::Salvage);
@@ -64,7 +84,7 @@ std::vector<Entry> entriesOf(const std::vector<store::SoundPart>& parts, const s
             continue;
         std::ignore = store::readRows(
             (*file)->connection(), after + 1, part.last, [&](const store::Row& row) {
-                if (row.entry && row.entry->at >= day->start && row.entry->at < day->end)
+                if (row.entry && row.entry->at >= span->start && row.entry->at < span->end)
                     entries.push_back(*row.entry);
                 return row.seq < part.last;
             });
@@ -72,15 +92,38 @@ std::vector<Entry> entriesOf(const std::vector<store::SoundPart>& parts, const s
     return entries;
 }
 
-/// Which entries a day's record is; nothing for a day that the zone left out.
+/// Which entries the record of these days is; nothing for days that the zone left out.
 Result<std::vector<SeqRange>, StoreTrouble> runsOf(const store::TrailDb& trail,
-                                                   const std::string& zone, ui::Date date)
+                                                   const std::string& zone,
+                                                   const ui::DayRange& days)
 {
-    const store::ZoneDays days;
-    const auto day = days.day(zone, date);
-    if (!day)
+    const auto span = spanOf(zone, days);
+    if (!span)
         return std::vector<SeqRange>();
-    return store::rangesOf(trail, day->start, day->end);
+    return store::rangesOf(trail, span->start, span->end);
+}
+
+/// Its own day, or that of the shift it belongs to, which was opened some days before.
+std::optional<ui::Date> dayOf(const store::TrailDb& trail, const std::string& zone, Seq seq)
+{
+    constexpr int kLongestShift = 3;  // days
+    std::optional<WallTime> at;
+    const auto read = trail.read(seq, seq, [&](const Entry& entry) {
+        at = entry.at;
+        return true;
+    });
+    if (!read || !at)
+        return std::nullopt;
+    const ui::Date own = localDay(zone, *at);
+    for (int back = 0; back <= kLongestShift; ++back) {
+        const ui::Date day = ui::daysAfter(own, -back);
+        const auto runs = runsOf(trail, zone, {day, day});
+        if (runs && std::ranges::any_of(*runs, [seq](const SeqRange& run) {
+                return run.first <= seq && seq <= run.last;
+            }))
+            return day;
+    }
+    return std::nullopt;
 }
 
 // --- verifying in slices ------------------------------------------------------------------------
@@ -169,7 +212,7 @@ struct ExportJob : std::enable_shared_from_this<ExportJob> {
 
     void tellSheet(std::shared_ptr<const DaySheet> sheet, std::optional<ExportFault> fault)
     {
-        const ui::SheetAnswer read{answer.date, std::move(sheet), std::move(fault)};
+        const ui::SheetAnswer read{answer.days.first, std::move(sheet), std::move(fault)};
         tell(guard, [read](TrailRecord& record) { emit record.sheetRead(read); });
     }
 
@@ -205,11 +248,16 @@ struct ExportJob : std::enable_shared_from_this<ExportJob> {
     {
         const QString place = answer.folder;
         QString name = QString::fromStdString(isoText(order.firstDay));
+        if (order.lastDay != order.firstDay)
+            name += u'_' + QString::fromStdString(isoText(order.lastDay));
         answer.folder = freeName(place, name, {});
         const CopiedDay copy(head, std::move(entries));
         const store::ZoneDays days;
         store::FolderSink sink(answer.folder.toStdString());
+        XlsxBook book;
+        order.book = &book;
         auto manifest = exportRecord(copy, order, days, sink);
+        order.book = nullptr;
         if (!manifest)
             return end(manifest.error());
         answer.manifest = std::move(*manifest);
@@ -263,37 +311,37 @@ ui::Date TrailRecord::currentDay() const
 
 std::vector<ui::RecordPlace> TrailRecord::places() const { return recordPlaces(); }
 
-void TrailRecord::readDay(ui::Date date, Seq after)
+void TrailRecord::readDays(const ui::DayRange& days, Seq after)
 {
     const auto& parts = m_session.earlier();
     if (parts.empty() || parts.back().last <= after)
-        return readLastFile(date, after);
+        return readLastFile(days, after);
     QThreadPool::globalInstance()->start([=, guard = Guard(this), zone = zone()] {
-        tell(guard, [=, entries = entriesOf(parts, zone, date, after)](TrailRecord& record) {
+        tell(guard, [=, entries = entriesOf(parts, zone, days, after)](TrailRecord& record) {
             if (!entries.empty())
-                emit record.entriesRead(date, entries);
-            record.readLastFile(date, after);
+                emit record.entriesRead(days, entries);
+            record.readLastFile(days, after);
         });
     });
 }
 
-void TrailRecord::readLastFile(ui::Date date, Seq after)
+void TrailRecord::readLastFile(const ui::DayRange& days, Seq after)
 {
     const Guard guard(this);
-    const auto done = [guard, date](const std::optional<StoreTrouble>& trouble) {
-        tell(guard, [=](TrailRecord& record) { emit record.dayRead(date, trouble); });
+    const auto done = [guard, days](const std::optional<StoreTrouble>& trouble) {
+        tell(guard, [=](TrailRecord& record) { emit record.dayRead(days, trouble); });
     };
     store::StoreThread& store = m_session.store();
     store.run(
         [=, &store, zone = zone()](store::TrailDb& trail) {
-            const auto runs = runsOf(trail, zone, date);
+            const auto runs = runsOf(trail, zone, days);
             if (!runs)
                 return done(runs.error());
             store.readSlices(
                 partAfter(*runs, after), kSlice,
                 [=](std::vector<Entry> entries) {
-                    tell(guard, [date, entries = std::move(entries)](TrailRecord& record) {
-                        emit record.entriesRead(date, entries);
+                    tell(guard, [days, entries = std::move(entries)](TrailRecord& record) {
+                        emit record.entriesRead(days, entries);
                     });
                 },
                 [=](const Result<void, StoreTrouble>& read) {
@@ -303,19 +351,31 @@ void TrailRecord::readLastFile(ui::Date date, Seq after)
         [=](const StoreTrouble& trouble) { done(trouble); });
 }
 
+void TrailRecord::findDay(Seq seq)
+{
+    const Guard guard(this);
+    const auto found = [guard, seq](const std::optional<ui::Date>& day) {
+        tell(guard, [=](TrailRecord& record) { emit record.dayFound(seq, day); });
+    };
+    m_session.store().run(
+        [=, zone = zone()](store::TrailDb& trail) { found(dayOf(trail, zone, seq)); },
+        [=](const StoreTrouble&) { found(std::nullopt); });
+}
+
 void TrailRecord::verify() { std::make_shared<ChainWalk>(m_session.store(), Guard(this))->queue(); }
 
-void TrailRecord::exportDay(ui::Date date, const QString& folder, char decimalSign)
+void TrailRecord::exportDays(const ui::DayRange& days, const QString& folder, char decimalSign)
 {
     const auto job = std::make_shared<ExportJob>();
     job->guard = this;
-    job->answer.date = date;
+    job->answer.days = days;
     job->answer.folder = folder;
-    job->wanted = {.first = date,
-                   .last = date,
+    job->wanted = {.first = days.first,
+                   .last = days.last,
                    .version = BATHSIDE_VERSION,
                    .lines = true,
-                   .sheets = {CsvDialect::forPrograms(), CsvDialect::forSpreadsheets(decimalSign)}};
+                   .sheets = {CsvDialect::forPrograms(), CsvDialect::forSpreadsheets(decimalSign)},
+                   .key = m_session.sealKey()};
     store::StoreThread& store = m_session.store();
     store.run([job, &store](store::TrailDb& trail) { gather(job, store, trail); },
               [job](const StoreTrouble& trouble) { job->end(faultOf(trouble)); });
@@ -325,7 +385,7 @@ void TrailRecord::askSheet(ui::Date date)
 {
     const auto job = std::make_shared<ExportJob>();
     job->guard = this;
-    job->answer.date = date;
+    job->answer.days = {date, date};
     job->isForPaper = true;
     job->wanted = {
         .first = date, .last = date, .version = BATHSIDE_VERSION, .lines = false, .sheets = {}};

@@ -22,9 +22,10 @@ public:
     [[nodiscard]] ui::Date currentDay() const override;
     [[nodiscard]] std::vector<ui::RecordPlace> places() const override;
 
-    void readDay(ui::Date date, Seq after) override;
+    void readDays(const ui::DayRange& days, Seq after) override;
+    void findDay(Seq seq) override;
     void verify() override;
-    void exportDay(ui::Date date, const QString& folder, char decimalSign) override;
+    void exportDays(const ui::DayRange& days, const QString& folder, char decimalSign) override;
     void copyTrail(const QString& folder) override;
     void askSheet(ui::Date date) override;
     void witness(const SealCode& code) override;
@@ -34,7 +35,7 @@ public:
     [[nodiscard]] Result<ui::SetPages, ui::PrintFault> drawn(const DaySheet& sheet) const;
 
 private:
-    void readLastFile(ui::Date date, Seq after);
+    void readLastFile(const ui::DayRange& days, Seq after);
 
     Session& m_session;
     const ui::Preferences* m_preferences = nullptr;

@@ -27,9 +27,12 @@ Result<SealKey, KeyFault> made(const QString& name)
 Result<SealKey, KeyFault> keyAt(const std::filesystem::path& path)
 {
     const QString name = QString::fromStdString(path.string());
-    QFile file(name);
-    if (!file.exists())
-        return made(name);
+    return QFile::exists(name) ? keyIn(path) : made(name);
+}
+
+Result<SealKey, KeyFault> keyIn(const std::filesystem::path& path)
+{
+    QFile file(QString::fromStdString(path.string()));
     if (!file.open(QIODevice::ReadOnly))
         return failure(KeyFault::Unreadable);
     if (file.permissions() & kOthers)

@@ -22,5 +22,7 @@ enum class KeyFault : std::uint8_t {
 };
 
 [[nodiscard]] Result<SealKey, KeyFault> keyAt(const std::filesystem::path& file);
+/// The same, but none is made where there is none: `Unreadable`.
+[[nodiscard]] Result<SealKey, KeyFault> keyIn(const std::filesystem::path& file);
 
 }  // namespace bathside::app

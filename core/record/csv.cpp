@@ -1,7 +1,7 @@
 #include "core/record/csv.h"
 
+#include <algorithm>
 #include <array>
-#include <cstdlib>
 #include <utility>
 
 #include "core/base/rfc3339.h"
@@ -9,17 +9,22 @@
 namespace bathside {
 namespace {
 
+template <std::size_t N>
+bool startsWithAny(std::string_view text, const std::array<std::string_view, N>& starts)
+{
+    return std::ranges::any_of(starts, [&](auto start) { return text.starts_with(start); });
+}
+
 // What spreadsheets take for the start of a formula, and what they skip before one.
 bool looksLikeFormula(std::string_view text)
 {
     static constexpr std::array<std::string_view, 12> kStarts{
         "=",      "+",      "-",      "@",     "\t", "\r", "\n", std::string_view("\0", 1),
         "\uFF1D", "\uFF0B", "\uFF0D", "\uFF20"};
-    for (const std::string_view start : kStarts) {
-        if (text.starts_with(start))
-            return true;
-    }
-    return false;
+    static constexpr std::array<std::string_view, 4> kBlanks{" ", "\u00A0", "\u3000", "\uFEFF"};
+    while (!text.empty() && startsWithAny(text, kBlanks))
+        text.remove_prefix(text.front() == ' ' ? 1 : text.starts_with("\u00A0") ? 2 : 3);
+    return startsWithAny(text, kStarts);
 }
 
 // Free text is quoted wherever any common separator stands inside, so that a sheet opened with the
@@ -38,39 +43,24 @@ std::string quoted(std::string_view content)
     return text + "\"";
 }
 
-std::string head(CsvDialect dialect, const CsvColumn& column)
+std::string head(CsvDialect dialect, const TableColumn& column)
 {
-    const bool forPrograms = dialect.use == CsvDialect::For::Programs;
+    if (dialect.use == CsvDialect::For::Programs)
+        return headOf(column);
     std::string text(column.name);
-    std::string_view unit = column.unit;
-    if (unit == kInstant)
-        unit = forPrograms ? "utc" : "local";
-    if (unit.empty() && forPrograms)
-        return text;
-    if (forPrograms)
-        return text.append("_").append(unit == "°C" ? "C" : unit);
     for (char& c : text)
         c = c == '_' ? ' ' : c;
+    const std::string_view unit = column.unit == kInstant ? "local" : column.unit;
     return unit.empty() ? text : text.append(" [").append(unit).append("]");
 }
 
 }  // namespace
 
-std::string offsetText(std::chrono::seconds offset)
-{
-    const auto minutes = std::abs(std::chrono::duration_cast<std::chrono::minutes>(offset).count());
-    const auto twoDigits = [](std::int64_t value) {
-        return (value < 10 ? "0" : "") + std::to_string(value);
-    };
-    return (offset.count() < 0 ? "-" : "+") + twoDigits(minutes / 60) + ":" +
-           twoDigits(minutes % 60);
-}
-
-CsvWriter::CsvWriter(CsvDialect dialect, std::span<const CsvColumn> columns) : m_dialect(dialect)
+CsvWriter::CsvWriter(CsvDialect dialect, std::span<const TableColumn> columns) : m_dialect(dialect)
 {
     if (dialect.use == CsvDialect::For::Spreadsheets)
         m_text = "\xEF\xBB\xBF";
-    for (const CsvColumn& column : columns)
+    for (const TableColumn& column : columns)
         cell(head(dialect, column));
     endRow();
 }
@@ -83,7 +73,6 @@ void CsvWriter::text(std::string_view free)
 
 void CsvWriter::word(std::string_view ours) { cell(ours); }
 void CsvWriter::whole(std::int64_t value) { cell(std::to_string(value)); }
-void CsvWriter::yesNo(bool value) { cell(value ? "yes" : "no"); }
 void CsvWriter::none() { cell(""); }
 
 void CsvWriter::scaled(std::int64_t count, int decimals)

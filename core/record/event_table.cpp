@@ -8,37 +8,39 @@ namespace bathside {
 namespace {
 
 constexpr std::array kColumns{
-    CsvColumn{"seq", ""},        CsvColumn{"at", kInstant},   CsvColumn{"offset", ""},
-    CsvColumn{"kind", ""},       CsvColumn{"person", ""},     CsvColumn{"proof", ""},
-    CsvColumn{"payload", ""},    CsvColumn{"station", ""},    CsvColumn{"tap", ""},
-    CsvColumn{"place", ""},      CsvColumn{"by_receipt", ""}, CsvColumn{"card", ""},
-    CsvColumn{"boot", "us"},     CsvColumn{"boot_id", ""},    CsvColumn{"spool_seq", ""},
-    CsvColumn{"spool_hash", ""}, CsvColumn{"hash", ""}};
+    TableColumn{"seq", ""},        TableColumn{"at", kInstant},   TableColumn{"offset", ""},
+    TableColumn{"kind", ""},       TableColumn{"person", ""},     TableColumn{"proof", ""},
+    TableColumn{"payload", ""},    TableColumn{"station", ""},    TableColumn{"tap", ""},
+    TableColumn{"place", ""},      TableColumn{"by_receipt", ""}, TableColumn{"card", ""},
+    TableColumn{"boot", "us"},     TableColumn{"boot_id", ""},    TableColumn{"spool_seq", ""},
+    TableColumn{"spool_hash", ""}, TableColumn{"hash", ""}};
 
 }  // namespace
 
+std::span<const TableColumn> eventColumns() { return kColumns; }
+
 CsvWriter eventTable(CsvDialect dialect) { return {dialect, kColumns}; }
 
-void writeEvent(CsvWriter& csv, const Entry& entry, const LocalInstant& at)
+void writeEvent(Table& table, const Entry& entry, const LocalInstant& at)
 {
-    csv.whole(entry.seq);
-    csv.instant(at);
-    csv.offset(at);
-    csv.text(entry.kind);
-    csv.text(entry.person ? entry.person->id.text : "");
-    csv.word(entry.person ? nameOf(entry.person->proof) : std::string_view());
-    csv.text(entry.payload);
-    csv.text(entry.station.text);
-    csv.text(entry.tap.text);
-    csv.text(entry.place.text);
-    csv.yesNo(entry.byReceipt);
-    csv.text(entry.card.text);
-    csv.whole(entry.boot.count());
-    csv.word(toText(entry.bootId));
-    entry.spool ? csv.whole(entry.spool->seq) : csv.none();
-    csv.word(entry.spool ? toHex(entry.spool->hash) : "");
-    csv.word(toHex(entry.hash));
-    csv.endRow();
+    table.whole(entry.seq);
+    table.instant(at);
+    table.offset(at);
+    table.text(entry.kind);
+    table.text(entry.person ? entry.person->id.text : "");
+    table.word(entry.person ? nameOf(entry.person->proof) : std::string_view());
+    table.text(entry.payload);
+    table.text(entry.station.text);
+    table.text(entry.tap.text);
+    table.text(entry.place.text);
+    table.yesNo(entry.byReceipt);
+    table.text(entry.card.text);
+    table.whole(entry.boot.count());
+    table.word(toText(entry.bootId));
+    entry.spool ? table.whole(entry.spool->seq) : table.none();
+    table.word(entry.spool ? toHex(entry.spool->hash) : "");
+    table.word(toHex(entry.hash));
+    table.endRow();
 }
 
 }  // namespace bathside

@@ -7,7 +7,8 @@
 
 namespace bathside {
 
+[[nodiscard]] std::span<const TableColumn> eventColumns();
 [[nodiscard]] CsvWriter eventTable(CsvDialect dialect);
-void writeEvent(CsvWriter& csv, const Entry& entry, const LocalInstant& at);
+void writeEvent(Table& table, const Entry& entry, const LocalInstant& at);
 
 }  // namespace bathside

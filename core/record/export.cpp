@@ -6,9 +6,11 @@
 #include <utility>
 
 #include "core/record/event_table.h"
+#include "core/record/manifest_seal.h"
 #include "core/record/sheets.h"
 #include "core/trail/event_form.h"
 #include "core/trail/json_lines.h"
+#include "core/trail/seal.h"
 
 namespace bathside {
 namespace {
@@ -93,6 +95,7 @@ public:
         writeSheets();
         for (const WholeFile& file : m_order.also)
             writeWhole(file.name, file.bytes);
+        writeBook();
         writeManifest();
         if (m_fault)
             return failure(*m_fault);
@@ -117,6 +120,10 @@ private:
             m_lines = open(std::string(kEventsFile));
         for (const CsvDialect dialect : m_order.sheets)
             m_events.push_back({eventTable(dialect), open(sheetName("events", dialect))});
+        if (!m_order.book)
+            return;
+        m_bookEvents = &m_order.book->add("events", eventColumns());
+        m_fold.alsoInto(*m_order.book);
     }
 
     void read(const TrailStore& trail, SeqRange range)
@@ -156,6 +163,9 @@ private:
             if (sheet.output)
                 keep(sheet.output->add(sheet.csv.take()));
         }
+        if (m_bookEvents)
+            writeEvent(*m_bookEvents, entry, m_fold.local(entry.at));
+        m_lastAt = entry.at;
         ++m_manifest.count;
         m_manifest.last = {entry.seq, entry.hash};
         m_manifest.station = entry.station.text;
@@ -185,7 +195,30 @@ private:
         }
     }
 
-    void writeManifest() { writeWhole(std::string(kManifestFile), manifestText(m_manifest)); }
+    void writeBook()
+    {
+        if (m_fault || !m_order.book)
+            return;
+        const auto bytes = m_order.book->finish(m_lastAt);
+        if (!bytes)
+            return keep(failure(SinkFault{std::string(kBookFile), bytes.error()}));
+        writeWhole(std::string(kBookFile), *bytes);
+    }
+
+    /// Its key and signature before it, as whatever has a manifest is whole.
+    void writeManifest()
+    {
+        if (m_order.key)
+            m_manifest.key = m_order.key->publicKey();
+        const Manifest described = m_manifest;
+        const std::string text = manifestText(described);
+        if (m_order.key) {
+            writeWhole(std::string(kKeyFile), pemOf(described.key));
+            writeWhole(std::string(kSignatureFile), m_order.key->rawSignatureOf(text));
+        }
+        writeWhole(std::string(kManifestFile), text);
+        m_manifest = described;
+    }
 
     void writeWhole(const std::string& name, const std::string& bytes)
     {
@@ -212,8 +245,7 @@ private:
         if (m_fault)
             return;
         keep(output.finish());
-        if (output.listed().name != kManifestFile)
-            m_manifest.files.push_back(output.listed());
+        m_manifest.files.push_back(output.listed());
     }
 
     void keep(const Done& done)
@@ -234,6 +266,8 @@ private:
     Manifest m_manifest;
     std::unique_ptr<Output> m_lines;
     std::vector<EventSheet> m_events;
+    Table* m_bookEvents = nullptr;
+    WallTime m_lastAt{};
     std::optional<ExportFault> m_fault;
 };
 

@@ -4,12 +4,14 @@
 //
 // `events.jsonl` has the exact entries, one a line (json_lines.h); `events.csv`, `ampoules.csv`,
 // `bags.csv` and `deviations.csv` the same for programs, and with `-sheet` in their names for
-// spreadsheets; `manifest.json` what they are (manifest.h). An entry of a kind that this program
+// spreadsheets; `record.xlsx` the four as one workbook; `manifest.json` what they are (manifest.h),
+// signed where there is a key (manifest_seal.h). An entry of a kind that this program
 // does not know yet stands in the lines and in the table of events, not in the other sheets.
 // Entries stream through, one pass, so that the size of an export does not matter; only the sheets
-// of one shift are held.
+// of one shift are held, and a workbook.
 
 #include <array>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -20,6 +22,8 @@
 #include "core/trail/ports.h"
 
 namespace bathside {
+
+class SealKey;
 
 /// The kinds of event before an export that its sheets are judged by.
 inline constexpr std::array<std::string_view, 5> kContextKinds{
@@ -42,6 +46,8 @@ struct ExportOrder {
     bool lines = true;                    // events.jsonl
     std::vector<CsvDialect> sheets;  // in which dialects the sheets are wanted; each at most once
     std::vector<WholeFile> also{};   // made elsewhere, of the same days: the day sheet on paper
+    Book* book = nullptr;            // where a workbook is wanted
+    std::shared_ptr<const SealKey> key{};  // none: the manifest is not signed
 };
 
 struct ExportFault {

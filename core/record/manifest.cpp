@@ -38,6 +38,11 @@ public:
         return value && value->is_number_integer() ? value->get<std::int64_t>()
                                                    : blamed<std::int64_t>(key);
     }
+    /// Empty where it is not there.
+    std::string keyIfThere(const std::string& key)
+    {
+        return m_object.is_object() && m_object.contains(key) ? toHex(hash(key)) : std::string();
+    }
     bool yesNo(const std::string& key)
     {
         const Json* value = member(key);
@@ -170,6 +175,7 @@ Manifest read(Members& members)
     manifest.head = members.inside("head", members.object("head"), headFrom);
     manifest.last = members.inside("last", members.object("last"), headFrom);
     manifest.count = members.whole("count");
+    manifest.key = members.keyIfThere("key");
     readLists(members, manifest);
     return manifest;
 }
@@ -193,6 +199,8 @@ std::string manifestText(const Manifest& manifest)
               {"count", manifest.count},
               {"runs", Json::array()},
               {"files", Json::array()}};
+    if (!manifest.key.empty())
+        json["key"] = manifest.key;
     for (const SeqRange& run : manifest.runs)
         json["runs"].push_back({{"first", run.first}, {"last", run.last}});
     for (const Manifest::File& file : manifest.files)

@@ -4,8 +4,9 @@
 //
 // Canonical JSON in one line. `head` is the trail's head when the export was made: kept elsewhere,
 // it is a witness for the whole trail later. A manifest proves nothing by itself: who can change
-// the files can change it, too, unless it is kept apart or signed. Reading is strict. (Spec: the
-// trail, export.)
+// the files can change it, too, unless it is kept apart or signed. A signed one names its key; the
+// signature is over its very bytes and lies beside it (manifest_seal.h). Reading is strict. (Spec:
+// the trail, export.)
 
 #include <optional>
 #include <string>
@@ -20,6 +21,7 @@ namespace bathside {
 
 inline constexpr std::string_view kManifestFile = "manifest.json";
 inline constexpr std::string_view kEventsFile = "events.jsonl";
+inline constexpr std::string_view kBookFile = "record.xlsx";
 
 struct Manifest {
     struct File {
@@ -42,6 +44,7 @@ struct Manifest {
     std::int64_t count = 0;
     std::vector<SeqRange> runs;
     std::vector<File> files;
+    std::string key{};  // of the signature beside it, public, hex; empty: it is not signed
 
     friend bool operator==(const Manifest&, const Manifest&) = default;
 };

@@ -12,53 +12,53 @@ namespace {
 
 using std::literals::operator""sv;
 
-constexpr std::array kAmpouleColumns{CsvColumn{"shift", kInstant},
-                                     CsvColumn{"offset", ""},
-                                     CsvColumn{"pull", ""},
-                                     CsvColumn{"ampoule", ""},
-                                     CsvColumn{"component", ""},
-                                     CsvColumn{"lot", ""},
-                                     CsvColumn{"bag", ""},
-                                     CsvColumn{"out", kInstant},
-                                     CsvColumn{"in_bath", kInstant},
-                                     CsvColumn{"opened", kInstant},
-                                     CsvColumn{"in_diluent", kInstant},
-                                     CsvColumn{"rinsed", kInstant},
-                                     CsvColumn{"in_bag", kInstant},
-                                     CsvColumn{"out_to_bath", "s"},
-                                     CsvColumn{"bath_to_diluent", "s"},
-                                     CsvColumn{"not_timed", ""},
-                                     CsvColumn{"uncertain", ""},
-                                     CsvColumn{"lost", kInstant},
-                                     CsvColumn{"lost_why", ""}};
+constexpr std::array kAmpouleColumns{TableColumn{"shift", kInstant},
+                                     TableColumn{"offset", ""},
+                                     TableColumn{"pull", ""},
+                                     TableColumn{"ampoule", ""},
+                                     TableColumn{"component", ""},
+                                     TableColumn{"lot", ""},
+                                     TableColumn{"bag", ""},
+                                     TableColumn{"out", kInstant},
+                                     TableColumn{"in_bath", kInstant},
+                                     TableColumn{"opened", kInstant},
+                                     TableColumn{"in_diluent", kInstant},
+                                     TableColumn{"rinsed", kInstant},
+                                     TableColumn{"in_bag", kInstant},
+                                     TableColumn{"out_to_bath", "s"},
+                                     TableColumn{"bath_to_diluent", "s"},
+                                     TableColumn{"not_timed", ""},
+                                     TableColumn{"uncertain", ""},
+                                     TableColumn{"lost", kInstant},
+                                     TableColumn{"lost_why", ""}};
 
 constexpr std::array kBagColumns{
-    CsvColumn{"shift", kInstant},   CsvColumn{"offset", ""},
-    CsvColumn{"bag", ""},           CsvColumn{"volume", "mL"},
-    CsvColumn{"diluent_lot", ""},   CsvColumn{"diluent_temperature", "°C"},
-    CsvColumn{"ampoules", ""},      CsvColumn{"lots", ""},
-    CsvColumn{"started", kInstant}, CsvColumn{"first_in_diluent", kInstant},
-    CsvColumn{"mixed", kInstant},   CsvColumn{"hung", kInstant},
-    CsvColumn{"line", ""},          CsvColumn{"down", kInstant},
-    CsvColumn{"age_at_down", "s"},  CsvColumn{"uncertain", ""},
-    CsvColumn{"down_why", ""},      CsvColumn{"left", "mL"},
-    CsvColumn{"held", kInstant},    CsvColumn{"held_why", ""},
-    CsvColumn{"held_words", ""}};
+    TableColumn{"shift", kInstant},   TableColumn{"offset", ""},
+    TableColumn{"bag", ""},           TableColumn{"volume", "mL"},
+    TableColumn{"diluent_lot", ""},   TableColumn{"diluent_temperature", "°C"},
+    TableColumn{"ampoules", ""},      TableColumn{"lots", ""},
+    TableColumn{"started", kInstant}, TableColumn{"first_in_diluent", kInstant},
+    TableColumn{"mixed", kInstant},   TableColumn{"hung", kInstant},
+    TableColumn{"line", ""},          TableColumn{"down", kInstant},
+    TableColumn{"age_at_down", "s"},  TableColumn{"uncertain", ""},
+    TableColumn{"down_why", ""},      TableColumn{"left", "mL"},
+    TableColumn{"held", kInstant},    TableColumn{"held_why", ""},
+    TableColumn{"held_words", ""}};
 
 constexpr std::array kDeviationColumns{
-    CsvColumn{"shift", kInstant}, CsvColumn{"offset", ""}, CsvColumn{"seq", ""},
-    CsvColumn{"at", kInstant},    CsvColumn{"limit", ""},  CsvColumn{"subject", ""},
-    CsvColumn{"bag", ""},         CsvColumn{"over", ""},   CsvColumn{"unit", ""},
-    CsvColumn{"rejudged", ""},    CsvColumn{"stands", ""}};
+    TableColumn{"shift", kInstant}, TableColumn{"offset", ""}, TableColumn{"seq", ""},
+    TableColumn{"at", kInstant},    TableColumn{"limit", ""},  TableColumn{"subject", ""},
+    TableColumn{"bag", ""},         TableColumn{"over", ""},   TableColumn{"unit", ""},
+    TableColumn{"rejudged", ""},    TableColumn{"stands", ""}};
 
 // --- what several sheets need ---
 
-void instant(CsvWriter& csv, const std::optional<Moment>& moment, std::chrono::seconds offset)
+void instant(Table& table, const std::optional<Moment>& moment, std::chrono::seconds offset)
 {
     if (moment)
-        csv.instant({moment->at.wall, offset});
+        table.instant({moment->at.wall, offset});
     else
-        csv.none();
+        table.none();
 }
 
 std::optional<Elapsed> between(const std::optional<Moment>& from, const std::optional<Moment>& to)
@@ -66,26 +66,26 @@ std::optional<Elapsed> between(const std::optional<Moment>& from, const std::opt
     return from && to ? std::optional(elapsed(from->at, to->at)) : std::nullopt;
 }
 
-void duration(CsvWriter& csv, const std::optional<Elapsed>& time)
+void duration(Table& table, const std::optional<Elapsed>& time)
 {
     if (time)
-        csv.scaled(std::chrono::floor<Millis>(time->time).count(), 3);
+        table.scaled(std::chrono::floor<Millis>(time->time).count(), 3);
     else
-        csv.none();
+        table.none();
 }
 
 bool isUncertain(const std::optional<Elapsed>& time) { return time && !time->certain; }
 
 template <typename E>
-void word(CsvWriter& csv, const std::optional<E>& value)
+void word(Table& table, const std::optional<E>& value)
 {
-    csv.word(value ? nameOf(*value) : ""sv);
+    table.word(value ? nameOf(*value) : ""sv);
 }
 
-void shift(CsvWriter& csv, const Bench& bench, std::chrono::seconds offset)
+void shift(Table& table, const Bench& bench, std::chrono::seconds offset)
 {
-    instant(csv, bench.shift ? std::optional(bench.shift->opened) : std::nullopt, offset);
-    csv.offset({{}, offset});
+    instant(table, bench.shift ? std::optional(bench.shift->opened) : std::nullopt, offset);
+    table.offset({{}, offset});
 }
 
 // --- ampoules ---
@@ -101,54 +101,54 @@ std::string notTimed(const Ampoule& ampoule)
     return names;
 }
 
-void writeAmpoule(CsvWriter& csv, const Bench& bench, const Ampoule& ampoule,
+void writeAmpoule(Table& table, const Bench& bench, const Ampoule& ampoule,
                   std::chrono::seconds offset)
 {
     const auto toBath = between(ampoule.when(Step::Out), ampoule.when(Step::Bath));
     const auto toDiluent = between(ampoule.when(Step::Bath), ampoule.when(Step::Diluent));
-    shift(csv, bench, offset);
-    csv.whole(ampoule.ref.pull);
-    csv.whole(ampoule.ref.no);
-    csv.text(ampoule.component.text);
-    csv.text(ampoule.lot.text);
-    csv.text(ampoule.bag ? ampoule.bag->text : "");
+    shift(table, bench, offset);
+    table.whole(ampoule.ref.pull);
+    table.whole(ampoule.ref.no);
+    table.text(ampoule.component.text);
+    table.text(ampoule.lot.text);
+    table.text(ampoule.bag ? ampoule.bag->text : "");
     for (const auto& step : ampoule.steps)
-        instant(csv, step, offset);
-    duration(csv, toBath);
-    duration(csv, toDiluent);
-    csv.word(notTimed(ampoule));
-    csv.yesNo(isUncertain(toBath) || isUncertain(toDiluent));
-    instant(csv, ampoule.lost ? std::optional(ampoule.lost->moment) : std::nullopt, offset);
-    word(csv, ampoule.lost ? std::optional(ampoule.lost->why) : std::nullopt);
-    csv.endRow();
+        instant(table, step, offset);
+    duration(table, toBath);
+    duration(table, toDiluent);
+    table.word(notTimed(ampoule));
+    table.yesNo(isUncertain(toBath) || isUncertain(toDiluent));
+    instant(table, ampoule.lost ? std::optional(ampoule.lost->moment) : std::nullopt, offset);
+    word(table, ampoule.lost ? std::optional(ampoule.lost->why) : std::nullopt);
+    table.endRow();
 }
 
 // --- bags ---
 
-void writeBag(CsvWriter& csv, const Bench& bench, const Bag& bag, std::chrono::seconds offset)
+void writeBag(Table& table, const Bench& bench, const Bag& bag, std::chrono::seconds offset)
 {
     const auto down = bag.down ? std::optional(bag.down->moment) : std::nullopt;
     const auto age = between(bag.firstDiluent, down);
     const BagContent content = contentOf(bench, bag.id);
-    shift(csv, bench, offset);
-    csv.text(bag.id.text);
-    csv.scaled(bag.volume.count, 3);
-    csv.text(bag.diluentLot.text);
-    bag.temperature ? csv.scaled(bag.temperature->count, 3) : csv.none();
-    csv.whole(content.ampoules);
-    csv.text(content.text());
+    shift(table, bench, offset);
+    table.text(bag.id.text);
+    table.scaled(bag.volume.count, 3);
+    table.text(bag.diluentLot.text);
+    bag.temperature ? table.scaled(bag.temperature->count, 3) : table.none();
+    table.whole(content.ampoules);
+    table.text(content.text());
     for (const auto& moment : {std::optional(bag.started), bag.firstDiluent, bag.mixed, bag.hung})
-        instant(csv, moment, offset);
-    csv.text(bag.line ? bag.line->text : "");
-    instant(csv, down, offset);
-    duration(csv, age);
-    csv.yesNo(isUncertain(age));
-    word(csv, bag.down ? std::optional(bag.down->why) : std::nullopt);
-    bag.down ? csv.scaled(bag.down->left.count, 3) : csv.none();
-    instant(csv, bag.held ? std::optional(bag.held->moment) : std::nullopt, offset);
-    word(csv, bag.held ? std::optional(bag.held->why) : std::nullopt);
-    csv.text(bag.held ? bag.held->words : "");
-    csv.endRow();
+        instant(table, moment, offset);
+    table.text(bag.line ? bag.line->text : "");
+    instant(table, down, offset);
+    duration(table, age);
+    table.yesNo(isUncertain(age));
+    word(table, bag.down ? std::optional(bag.down->why) : std::nullopt);
+    bag.down ? table.scaled(bag.down->left.count, 3) : table.none();
+    instant(table, bag.held ? std::optional(bag.held->moment) : std::nullopt, offset);
+    word(table, bag.held ? std::optional(bag.held->why) : std::nullopt);
+    table.text(bag.held ? bag.held->words : "");
+    table.endRow();
 }
 
 // --- deviations ---
@@ -180,21 +180,21 @@ Amount amountOf(LimitName limit)
     return {3, "s"};
 }
 
-void writeDeviation(CsvWriter& csv, const Bench& bench, const Deviation& row,
+void writeDeviation(Table& table, const Bench& bench, const Deviation& row,
                     std::chrono::seconds offset)
 {
     const Amount amount = amountOf(row.key.first);
-    shift(csv, bench, offset);
-    csv.whole(row.seq);
-    csv.instant({row.at, offset});
-    csv.word(nameOf(row.key.first));
-    csv.text(toText(row.key.second));
-    csv.text(row.bag ? row.bag->text : "");
-    row.over ? csv.scaled(*row.over, amount.decimals) : csv.none();
-    csv.word(amount.unit);
-    csv.yesNo(row.rejudged);
-    csv.yesNo(row.over.has_value());
-    csv.endRow();
+    shift(table, bench, offset);
+    table.whole(row.seq);
+    table.instant({row.at, offset});
+    table.word(nameOf(row.key.first));
+    table.text(toText(row.key.second));
+    table.text(row.bag ? row.bag->text : "");
+    row.over ? table.scaled(*row.over, amount.decimals) : table.none();
+    table.word(amount.unit);
+    table.yesNo(row.rejudged);
+    table.yesNo(row.over.has_value());
+    table.endRow();
 }
 
 }  // namespace
@@ -235,22 +235,33 @@ LocalInstant SheetFold::local(WallTime at) const
     return {at, m_days.offset(m_zone, at).value_or(std::chrono::seconds::zero())};
 }
 
+void SheetFold::alsoInto(Book& book)
+{
+    Table& ampoules = book.add("ampoules", kAmpouleColumns);
+    Table& bags = book.add("bags", kBagColumns);
+    m_also = {&ampoules, &bags, &book.add("deviations", kDeviationColumns)};
+}
+
 // Each row has one offset: the one in force when its first fact was recorded.
 void SheetFold::writeShift()
 {
+    for (Sheets& sheets : m_sheets)
+        writeShift(sheets.ampoules, sheets.bags, sheets.deviations);
+    if (m_also.bags)
+        writeShift(*m_also.ampoules, *m_also.bags, *m_also.deviations);
+}
+
+void SheetFold::writeShift(Table& ampoules, Table& bags, Table& deviations)
+{
     const Bench& bench = m_state.bench;
-    const auto deviations = deviationsOf(m_state);
-    for (Sheets& sheets : m_sheets) {
-        for (const Pull& pull : bench.pulls) {
-            for (const Ampoule& ampoule : pull.ampoules)
-                writeAmpoule(sheets.ampoules, bench, ampoule,
-                             local(ampoule.when(Step::Out)->at.wall).offset);
-        }
-        for (const Bag& bag : bench.bags)
-            writeBag(sheets.bags, bench, bag, local(bag.started.at.wall).offset);
-        for (const Deviation& row : deviations)
-            writeDeviation(sheets.deviations, bench, row, local(row.at).offset);
+    for (const Pull& pull : bench.pulls) {
+        for (const Ampoule& ampoule : pull.ampoules)
+            writeAmpoule(ampoules, bench, ampoule, local(ampoule.when(Step::Out)->at.wall).offset);
     }
+    for (const Bag& bag : bench.bags)
+        writeBag(bags, bench, bag, local(bag.started.at.wall).offset);
+    for (const Deviation& row : deviationsOf(m_state))
+        writeDeviation(deviations, bench, row, local(row.at).offset);
 }
 
 }  // namespace bathside

@@ -30,6 +30,8 @@ public:
     /// `zone`: for events before the first shift; a shift brings its own.
     SheetFold(const LocalDays& days, std::string zone, std::vector<CsvDialect> dialects);
 
+    /// From now on into three further tables of that book, too.
+    void alsoInto(Book& book);
     /// What went before and is no part of the sheets: cards, probes, the last start.
     void begin(const Event& event);
     void take(const Event& event);
@@ -41,11 +43,17 @@ public:
     [[nodiscard]] LocalInstant local(WallTime at) const;
 
 private:
+    struct Tables {
+        Table *ampoules = nullptr, *bags = nullptr, *deviations = nullptr;
+    };
+
     void writeShift();
+    void writeShift(Table& ampoules, Table& bags, Table& deviations);
 
     const LocalDays& m_days;
     std::string m_zone;
     std::vector<Sheets> m_sheets;
+    Tables m_also;  // of the book
     State m_state;
 };
 

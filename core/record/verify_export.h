@@ -20,7 +20,7 @@ struct ExportVerification {
     Verification chain;
     /// The manifest lists this file, and it is not the one listed; the chain may still be sound.
     bool otherBytes = false;
-    [[nodiscard]] bool isSound() const { return !chain.flaw && !otherBytes; }
+    [[nodiscard]] bool isSound() const { return !chain.flaw && !chain.badSeal && !otherBytes; }
 };
 
 class ExportVerifier {

@@ -96,28 +96,53 @@ std::string SealKey::publicKey() const
 
 std::string SealKey::signatureOf(std::string_view bytes) const
 {
+    const std::string raw = rawSignatureOf(bytes);
+    return hexOf({raw.begin(), raw.end()});
+}
+
+std::string SealKey::rawSignatureOf(std::string_view bytes) const
+{
     const Context context(EVP_MD_CTX_new());
     Bytes signature(kSignatureBytes);
     std::size_t size = signature.size();
     demand(context && EVP_DigestSignInit(context.get(), nullptr, nullptr, nullptr,
                                          static_cast<EVP_PKEY*>(m_key.get())) == 1);
     demand(EVP_DigestSign(context.get(), signature.data(), &size, raw(bytes), bytes.size()) == 1);
-    return hexOf(signature);
+    return {signature.begin(), signature.end()};
 }
 
 bool isSignedBy(std::string_view publicKey, std::string_view signature, std::string_view bytes)
 {
+    const auto raw = bytesOf(signature, kSignatureBytes);
+    return raw && isSignedByRaw(publicKey, std::string(raw->begin(), raw->end()), bytes);
+}
+
+bool isSignedByRaw(std::string_view publicKey, std::string_view signature, std::string_view bytes)
+{
     const auto point = bytesOf(publicKey, kKeyBytes);
-    const auto signedBytes = bytesOf(signature, kSignatureBytes);
-    if (!point || !signedBytes)
+    if (!point || signature.size() != kSignatureBytes)
         return false;
     const std::unique_ptr<EVP_PKEY, FreeKey> key(
         EVP_PKEY_new_raw_public_key(EVP_PKEY_ED25519, nullptr, point->data(), point->size()));
     const Context context(EVP_MD_CTX_new());
     return key && context &&
            EVP_DigestVerifyInit(context.get(), nullptr, nullptr, nullptr, key.get()) == 1 &&
-           EVP_DigestVerify(context.get(), signedBytes->data(), signedBytes->size(), raw(bytes),
+           EVP_DigestVerify(context.get(), raw(signature), signature.size(), raw(bytes),
                             bytes.size()) == 1;
+}
+
+std::string pemOf(std::string_view publicKey)
+{
+    // SubjectPublicKeyInfo up to the key itself: RFC 8410, section 10.1.
+    Bytes info{0x30, 0x2a, 0x30, 0x05, 0x06, 0x03, 0x2b, 0x65, 0x70, 0x03, 0x21, 0x00};
+    const auto point = bytesOf(publicKey, kKeyBytes);
+    if (!point)
+        return {};
+    info.insert(info.end(), point->begin(), point->end());
+    Bytes text((info.size() + 2) / 3 * 4 + 1);
+    const int size = EVP_EncodeBlock(text.data(), info.data(), static_cast<int>(info.size()));
+    return "-----BEGIN PUBLIC KEY-----\n" + std::string(text.begin(), text.begin() + size) +
+           "\n-----END PUBLIC KEY-----\n";
 }
 
 DaySealed sealOf(const Head& head, const SealKey& key)

@@ -32,6 +32,8 @@ public:
     [[nodiscard]] std::string publicKey() const;
     /// Lower-case hex, 128 digits.
     [[nodiscard]] std::string signatureOf(std::string_view bytes) const;
+    /// The same as its 64 bytes, as OpenSSL reads it from a file.
+    [[nodiscard]] std::string rawSignatureOf(std::string_view bytes) const;
 
 private:
     struct Free {
@@ -47,6 +49,12 @@ private:
 /// False, too, where key or signature are not hex of their length.
 [[nodiscard]] bool isSignedBy(std::string_view publicKey, std::string_view signature,
                               std::string_view bytes);
+
+/// The same by the signature's 64 bytes.
+[[nodiscard]] bool isSignedByRaw(std::string_view publicKey, std::string_view signature,
+                                 std::string_view bytes);
+/// A public key as a PEM file (RFC 8410, section 4), for OpenSSL; empty where it is no key.
+[[nodiscard]] std::string pemOf(std::string_view publicKey);
 
 [[nodiscard]] DaySealed sealOf(const Head& head, const SealKey& key);
 /// Whether its signature is by its own key. Whose key that is, is another question.

@@ -1,5 +1,7 @@
 #include "core/trail/seal_check.h"
 
+#include <algorithm>
+
 #include "core/facts/codec.h"
 #include "core/trail/seal.h"
 
@@ -14,7 +16,7 @@ std::optional<SealFlaw> SealCheck::take(const Entry& entry)
         ++m_seals;
         if (!seal || !isGenuine(*seal))
             flaw = SealFlaw::NotGenuine;
-        else if (!agrees(seal->count, seal->head))
+        else if (seal->count >= entry.seq || !agrees(seal->count, seal->head))
             flaw = SealFlaw::OtherHead;
         else if (m_key && *m_key != seal->key)
             flaw = SealFlaw::OtherKey;
@@ -29,10 +31,10 @@ std::optional<SealFlaw> SealCheck::take(const Entry& entry)
 
 bool SealCheck::agrees(Seq seq, const std::string& head) const
 {
-    if (m_heads.empty() || seq < m_heads.front().seq)
-        return true;  // not known here
-    const auto at = static_cast<std::size_t>(seq - m_heads.front().seq);
-    return at < m_heads.size() && m_heads[at].seq == seq && toHex(m_heads[at].hash) == head;
+    const auto known = std::ranges::lower_bound(m_heads, seq, {}, &Head::seq);
+    if (known == m_heads.end() || known->seq != seq)
+        return true;  // before what is remembered, or in a gap between the runs of an export
+    return toHex(known->hash) == head;
 }
 
 }  // namespace bathside

@@ -4,7 +4,8 @@
 // that all the others are by?
 //
 // A seal names an earlier entry; the heads of the last `kRemembered` entries are kept for that. One
-// that names an entry farther back, or before an export begins, is checked for its signature only.
+// that names an entry farther back, or one that an export leaves out, is checked for its signature
+// only.
 
 #include <array>
 #include <cstdint>

@@ -1,12 +1,15 @@
 #pragma once
 
-// Sound trails of any length: random events of every kind, chained.
+// Sound trails of any length: random events of every kind, chained; a seal among them seals what
+// went before it.
 
 #include <string>
 #include <vector>
 
+#include "core/facts/codec.h"
 #include "core/trail/entry.h"
 #include "core/trail/event_form.h"
+#include "core/trail/seal.h"
 #include "tests/support/random_facts.h"
 
 namespace bathside::test {
@@ -43,6 +46,8 @@ inline std::vector<Entry> sampleLog(Seq count, std::uint64_t seed = 1,
     Hash before{};
     for (Seq seq = 1; seq <= count; ++seq) {
         Entry entry = sampleEntry(random, seq);
+        if (entry.kind == DaySealed::kKind)
+            entry.payload = payloadOf(sealOf({seq - 1, before}, SealKey::from({})));
         entry.station = {station};
         chain(entry, before);
         before = entry.hash;

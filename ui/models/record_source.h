@@ -1,6 +1,6 @@
 #pragma once
 
-// What the Record page asks of the trail: the events of a local day, verify, export, copy.
+// What the Record page asks of the trail: the events of local days, verify, export, copy.
 //
 // Nothing waits: each question is answered by one signal (`entriesRead` by any number before
 // `dayRead`), on the UI thread. Nothing of the record can be changed through it. An export is a
@@ -28,6 +28,18 @@ using Date = std::chrono::year_month_day;
     return Date{std::chrono::sys_days(date) + std::chrono::days(days)};
 }
 
+/// Local days in a row, both within.
+struct DayRange {
+    Date first{}, last{};
+    [[nodiscard]] int count() const
+    {
+        return static_cast<int>(
+                   (std::chrono::sys_days(last) - std::chrono::sys_days(first)).count()) +
+               1;
+    }
+    friend bool operator==(const DayRange&, const DayRange&) = default;
+};
+
 /// Where an export or a copy may go.
 struct RecordPlace {
     QString folder;
@@ -41,14 +53,14 @@ struct VerifyAnswer {
     std::optional<StoreTrouble> trouble;  // reading broke off
     [[nodiscard]] bool isSound() const
     {
-        return !chain.flaw && indexesAgree.value_or(false) && !trouble;
+        return !chain.flaw && !chain.badSeal && indexesAgree.value_or(false) && !trouble;
     }
 };
 
 struct ExportAnswer {
-    Date date{};
+    DayRange days;
     QString folder;
-    Manifest manifest;  // `count` 0: there was nothing of that day, and nothing was written
+    Manifest manifest;  // `count` 0: there was nothing of these days, and nothing was written
     std::optional<ExportFault> fault;
     std::optional<PrintFault> sheetFault{};  // the day sheet alone is not among the files
 };
@@ -92,18 +104,24 @@ public:
     /// Those there are at the moment; never empty.
     [[nodiscard]] virtual std::vector<RecordPlace> places() const = 0;
 
-    /// The entries of that day's record after that seq.
-    virtual void readDay(Date date, Seq after) = 0;
+    /// The entries of these days' record after that seq.
+    virtual void readDays(const DayRange& days, Seq after) = 0;
+    /// Of which day's record that entry is.
+    virtual void findDay(Seq seq) = 0;
     virtual void verify() = 0;
-    virtual void exportDay(Date date, const QString& folder, char decimalSign) = 0;
+    virtual void exportDays(const DayRange& days, const QString& folder, char decimalSign) = 0;
     /// Between pulls only.
     virtual void copyTrail(const QString& folder) = 0;
     virtual void askSheet(Date date) = 0;
     virtual void witness(const SealCode& code) = 0;
 
 signals:
-    void entriesRead(bathside::ui::Date date, const std::vector<bathside::Entry>& entries);
-    void dayRead(bathside::ui::Date date, const std::optional<bathside::StoreTrouble>& trouble);
+    void entriesRead(const bathside::ui::DayRange& days,
+                     const std::vector<bathside::Entry>& entries);
+    void dayRead(const bathside::ui::DayRange& days,
+                 const std::optional<bathside::StoreTrouble>& trouble);
+    /// None: there is no such entry, or it could not be read.
+    void dayFound(bathside::Seq seq, const std::optional<bathside::ui::Date>& day);
     void verified(const bathside::ui::VerifyAnswer& answer);
     void exported(const bathside::ui::ExportAnswer& answer);
     void copied(const bathside::ui::CopyAnswer& answer);

@@ -72,6 +72,12 @@ void link(About& about, const FactTakenBack& fact)
     about.entries.insert(fact.seqs.begin(), fact.seqs.end());
     about.mends = about.undoes = true;
 }
+void link(About& about, const DeviationReviewed& fact) { about.entries.insert(fact.of); }
+void link(About& about, const NoteCommented& fact) { about.entries.insert(fact.of); }
+void link(About& about, const RecordSigned& fact)
+{
+    about.entries.insert(fact.of.begin(), fact.of.end());
+}
 void link(About&, const auto&) {}
 
 }  // namespace
@@ -79,7 +85,7 @@ void link(About&, const auto&) {}
 Group groupOf(std::string_view kind)
 {
     // The first beginning that fits.
-    static constexpr std::array<std::pair<std::string_view, Group>, 23> kGroups{{
+    static constexpr std::array<std::pair<std::string_view, Group>, 34> kGroups{{
         {"ampoule.", Group::Ampoules},
         {"cane.", Group::Ampoules},
         {"pull.", Group::Ampoules},
@@ -87,6 +93,7 @@ Group groupOf(std::string_view kind)
         {"diluent.", Group::Bags},
         {"line.", Group::Lines},
         {"dose.", Group::Lines},
+        {"birds.", Group::Lines},
         {"reading.", Group::Bath},
         {"bath.", Group::Bath},
         {"probe.", Group::Bath},
@@ -102,6 +109,16 @@ Group groupOf(std::string_view kind)
         {"deviation", Group::Deviations},
         {"rejudged", Group::Deviations},
         {"fact.", Group::Deviations},
+        {"store.failed", Group::Station},
+        {"store.recovered", Group::Station},
+        {"store.", Group::Stores},
+        {"lot.", Group::Stores},
+        {"vessel.", Group::Stores},
+        {"person.", Group::People},
+        {"pin.", Group::People},
+        {"record.", Group::People},
+        {"card.", Group::People},
+        {"review.", Group::Deviations},
         {"", Group::Station},
     }};
     for (const auto& [begin, group] : kGroups) {

@@ -21,6 +21,8 @@ enum class Group : std::uint8_t {
     Alarms,
     Deviations,  // and everything that was corrected or taken back
     Station,
+    Stores,
+    People,
 };
 
 /// By its kind; `Station` for a kind that is not known.
@@ -31,7 +33,7 @@ struct About {
     std::set<std::string> bags;
     std::set<std::string> lots;
     std::optional<AmpouleRef> ampoule;
-    std::set<Seq> entries;  // that it corrects, takes back or follows from
+    std::set<Seq> entries;  // that it corrects, takes back, follows from, reviews, comments, signs
     bool mends = false;     // it corrects or takes back
     bool undoes = false;    // it takes back
 };

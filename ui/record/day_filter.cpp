@@ -22,22 +22,19 @@ const DayRow* DayFilter::at(const QModelIndex& shown) const
     return &m_day.rows()[static_cast<std::size_t>(mapToSource(shown).row())];
 }
 
+bool DayFilter::isOfGroup(const DayRow& row) const
+{
+    if (m_wish.group == Group::All || row.group == m_wish.group)
+        return true;
+    return m_wish.group == Group::Deviations && row.mend != DayRow::Mend::None;
+}
+
 bool DayFilter::filterAcceptsRow(int row, const QModelIndex&) const
 {
     const DayRow& one = m_day.rows()[static_cast<std::size_t>(row)];
-    switch (m_wish.by) {
-        case DayWish::By::Group:
-            if (m_wish.group == Group::Deviations && one.mend != DayRow::Mend::None)
-                return true;
-            return m_wish.group == Group::All || one.group == m_wish.group;
-        case DayWish::By::Person:
-            return one.about.persons.contains(m_wish.id);
-        case DayWish::By::Bag:
-            return m_day.isAboutBag(one, m_wish.id);
-        case DayWish::By::Lot:
-            return m_day.isAboutLot(one, m_wish.id);
-    }
-    Q_UNREACHABLE();
+    return isOfGroup(one) && (m_wish.person.empty() || one.about.persons.contains(m_wish.person)) &&
+           (m_wish.bag.empty() || m_day.isAboutBag(one, m_wish.bag)) &&
+           (m_wish.lot.empty() || m_day.isAboutLot(one, m_wish.lot));
 }
 
 }  // namespace bathside::ui

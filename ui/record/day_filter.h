@@ -8,11 +8,10 @@
 
 namespace bathside::ui {
 
+/// All that is set must hold; the default shows everything.
 struct DayWish {
-    enum class By : std::uint8_t { Group, Person, Bag, Lot };
-    By by = By::Group;
     Group group = Group::All;
-    std::string id;  // of the person, bag or lot
+    std::string person, bag, lot;  // empty: any
     friend bool operator==(const DayWish&, const DayWish&) = default;
 };
 
@@ -33,6 +32,8 @@ protected:
     [[nodiscard]] bool filterAcceptsRow(int row, const QModelIndex& parent) const override;
 
 private:
+    [[nodiscard]] bool isOfGroup(const DayRow& row) const;
+
     DayModel& m_day;
     DayWish m_wish;
 };

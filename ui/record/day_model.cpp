@@ -1,6 +1,8 @@
 #include "ui/record/day_model.h"
 
 #include <QCoreApplication>
+#include <QDate>
+#include <QLocale>
 #include <algorithm>
 
 #include "core/trail/event_form.h"
@@ -9,9 +11,20 @@
 #include "ui/text/time.h"
 
 namespace bathside::ui {
+namespace {
 
-void DayModel::begin(std::string zone)
+/// "5 Mar"
+QString shortDayText(std::chrono::sys_days day)
 {
+    const QDate date = QDate(1970, 1, 1).addDays(day.time_since_epoch().count());
+    return QLocale().toString(date, QStringLiteral("d MMM"));
+}
+
+}  // namespace
+
+void DayModel::begin(std::string zone, const DayRange& days)
+{
+    m_saysDay = days.first != days.last;
     m_zone = std::move(zone);
     m_bags.clear();
     m_lots.clear();
@@ -82,9 +95,9 @@ void DayModel::link(const DayRow& row)
     const About about = row.about;
     for (const Seq seq : about.entries) {
         const int other = rowOf(seq), self = rowOf(from);
+        m_rows[static_cast<std::size_t>(self)].links.insert(seq);
         if (other < 0)
             continue;
-        m_rows[static_cast<std::size_t>(self)].links.insert(seq);
         DayRow& mended = m_rows[static_cast<std::size_t>(other)];
         mended.links.insert(from);
         if (about.undoes)
@@ -109,7 +122,7 @@ QVariant DayModel::data(const QModelIndex& index, int role) const
         case SentenceRole:
             return sentenceOf(row);
         case TimeRole:
-            return localTimeText(row.entry.at, m_zone);
+            return timeText(row.entry.at);
         case PersonRole:
             return row.entry.person ? idText(row.entry.person->id) : QString();
         case MendRole:
@@ -121,11 +134,18 @@ QVariant DayModel::data(const QModelIndex& index, int role) const
         case Qt::DisplayRole:
         case Qt::AccessibleTextRole:
             return QStringLiteral("%1 %2 %3")
-                .arg(localTimeText(row.entry.at, m_zone),
+                .arg(timeText(row.entry.at),
                      row.entry.person ? idText(row.entry.person->id) : QString(), sentenceOf(row));
         default:
             return {};
     }
+}
+
+/// Time alone on one day, after the day on several.
+QString DayModel::timeText(WallTime at) const
+{
+    const QString time = localTimeText(at, m_zone);
+    return m_saysDay ? shortDayText(localDay(at, m_zone)) + u' ' + time : time;
 }
 
 int DayModel::rowOf(Seq seq) const

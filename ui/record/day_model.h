@@ -1,6 +1,6 @@
 #pragma once
 
-// The entries of one local day as rows, each knowing what mended it and what it mends.
+// The entries of local days as rows, each knowing what mended it and what it mends.
 //
 // Rows are inserted as they are read, never reset. An entry of a kind that this version does not
 // know stands there with its kind and is shown as such. UI thread.
@@ -24,7 +24,7 @@ struct DayRow {
     About about;
     int shift = 0;  // which shift of the trail's part read so far
     Mend mend = Mend::None;
-    std::set<Seq> links;  // entries it points at and those that point at it
+    std::set<Seq> links;  // entries it points at, of any day, and those here that point at it
 };
 
 class DayModel final : public QAbstractListModel {
@@ -35,8 +35,8 @@ public:
 
     using QAbstractListModel::QAbstractListModel;
 
-    /// Empties it for another day.
-    void begin(std::string zone);
+    /// Empties it for other days.
+    void begin(std::string zone, const DayRange& days = {});
     /// After what is there; what comes again is left out.
     void append(const std::vector<Entry>& entries);
     /// The language changed.
@@ -46,7 +46,7 @@ public:
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
 
     [[nodiscard]] const std::vector<DayRow>& rows() const noexcept { return m_rows; }
-    /// −1: not of this day.
+    /// −1: not of these days.
     [[nodiscard]] int rowOf(Seq seq) const;
     [[nodiscard]] Seq lastSeq() const { return m_rows.empty() ? 0 : m_rows.back().entry.seq; }
     [[nodiscard]] const std::string& zone() const noexcept { return m_zone; }
@@ -64,7 +64,10 @@ private:
     void learn(const DayRow& row);
     void link(const DayRow& row);
 
+    [[nodiscard]] QString timeText(WallTime at) const;
+
     std::string m_zone;
+    bool m_saysDay = false;  // with the time
     std::vector<DayRow> m_rows;
     std::map<Place, std::string> m_bags, m_lots;
     int m_shift = 0;

@@ -54,8 +54,9 @@ public:
     {
         const auto* view = qobject_cast<const QListView*>(option.widget);
         const int wide = view ? view->viewport()->width() : option.rect.width();
-        const auto lines =
-            std::max<qsizetype>(sentenceFor(index, wide).lines.size(), 2);  // time and initials
+        const bool saysDay = index.data(DayModel::TimeRole).toString().contains(u' ');
+        const auto lines = std::max<qsizetype>(sentenceFor(index, wide).lines.size(),
+                                               saysDay ? 3 : 2);  // day, time and initials
         const double text = heightOf(static_cast<int>(lines), Metrics::kSmall, Weight::Regular);
         return {wide, static_cast<int>(std::ceil(text + theme().metrics().px(1.2)))};
     }

@@ -1,7 +1,9 @@
 #include "ui/record/record_page.h"
 
 #include <QKeyEvent>
+#include <utility>
 
+#include "ui/bench/ask_pane.h"
 #include "ui/controls/choice_grid.h"
 #include "ui/controls/label.h"
 #include "ui/controls/tap_button.h"
@@ -9,10 +11,11 @@
 #include "ui/theme/theme.h"
 
 namespace bathside::ui {
-RecordPage::RecordPage(StationModel& model, RecordSource& source, QWidget* parent)
+RecordPage::RecordPage(Parts parts, QWidget* parent)
     : Page(parent),
-      m_model(model),
-      m_source(source),
+      m_parts(parts),
+      m_model(parts.model),
+      m_source(parts.source),
       m_filter(m_day),
       m_title(new Label(this)),
       m_empty(new Label(this)),
@@ -20,10 +23,17 @@ RecordPage::RecordPage(StationModel& model, RecordSource& source, QWidget* paren
       m_list(new DayView(m_filter, this)),
       m_choices(new ChoiceGrid(QStringLiteral("record.ask"), this)),
       m_sheet(new FieldSheet(this)),
+      m_ask(new AskPane(m_model, this)),
+      m_signing{.model = m_model,
+                .asker = *m_ask,
+                .pins = parts.pins,
+                .zone = {},
+                .tell = [this](const QString& sentence) { tell(sentence); }},
       m_bench(button("record.bench", &RecordPage::goToBench)),
       m_before(button("record.before", &RecordPage::dayBefore)),
       m_after(button("record.after", &RecordPage::dayAfter)),
       m_filterButton(button("record.filter", &RecordPage::pressFilter)),
+      m_clear(button("record.clear", &RecordPage::pressClear)),
       m_verify(button("record.verify", &RecordPage::pressVerify)),
       m_export(button("record.export", &RecordPage::pressExport)),
       m_copy(button("record.copy", &RecordPage::pressCopy)),
@@ -33,6 +43,7 @@ RecordPage::RecordPage(StationModel& model, RecordSource& source, QWidget* paren
       m_down(button("record.down", &RecordPage::rowDown)),
       m_exact(button("record.exact", &RecordPage::pressExact)),
       m_linked(button("record.linked", &RecordPage::pressLinked)),
+      m_comment(new TapButton(QStringLiteral("record.comment"), this)),
       m_turn(button("record.turn", &RecordPage::turnSheet)),
       m_close(button("record.close", &RecordPage::close))
 {
@@ -43,18 +54,32 @@ RecordPage::RecordPage(StationModel& model, RecordSource& source, QWidget* paren
     m_title->setCapMm(4.4, Metrics::kSmall);
     m_empty->setCapMm(Metrics::kWords, Metrics::kSmall);
     m_empty->setAlignment(Qt::AlignCenter);
+    m_about->setObjectName(QStringLiteral("record.about"));
     m_about->setCapMm(4, Metrics::kSmall);
     m_bench->setRole(Role::Primary);
+    m_comment->setCapMm(4);
+    connectTaps();
+    connectSource();
+    put(Over::Nothing);
+    render();
+}
+
+void RecordPage::connectTaps()
+{
+    connect(m_comment, &TapButton::pressed, this, &RecordPage::pressComment);
+    connect(m_ask, &AskPane::changed, this, [this] {
+        if (!m_ask->isOpen() && m_over == Over::Question)
+            return put(Over::Nothing);
+        place();
+    });
     connect(m_choices, &ChoiceGrid::chosen, this, [this](const QString& id, const TapStamp&) {
         const Chosen chosen = m_chosen;  // may be replaced by what it asks next
         chosen(id);
     });
     connect(m_list, &DayView::picked, this, &RecordPage::renderDetail);
     connect(&m_model, &StationModel::stateChanged, this, &RecordPage::follow);
+    connect(&m_model, &StationModel::refused, this, &RecordPage::showRefusal);
     connect(&theme(), &Theme::changed, this, &RecordPage::place);
-    connectSource();
-    put(Over::Nothing);
-    render();
 }
 
 TapButton* RecordPage::button(const char* name, void (RecordPage::*pressed)())
@@ -68,21 +93,32 @@ TapButton* RecordPage::button(const char* name, void (RecordPage::*pressed)())
 void RecordPage::connectSource()
 {
     connect(&m_source, &RecordSource::entriesRead, this,
-            [this](Date date, const std::vector<Entry>& entries) {
-                if (date == m_date)
+            [this](const DayRange& days, const std::vector<Entry>& entries) {
+                if (days == m_days)
                     m_day.append(entries);
             });
     connect(&m_source, &RecordSource::dayRead, this,
-            [this](Date date, const std::optional<StoreTrouble>& trouble) {
+            [this](const DayRange& days, const std::optional<StoreTrouble>& trouble) {
                 m_reading = false;
-                if (date != m_date || m_again)
+                if (days != m_days || m_again)
                     return read();
                 m_trouble = trouble;
                 m_filter.look();
+                if (const Seq wanted = std::exchange(m_wanted, 0); m_day.rowOf(wanted) >= 0)
+                    return goTo(wanted);
                 if (!m_list->currentIndex().isValid())
                     m_list->goTo(m_filter.rowCount() - 1);
                 render();
             });
+    connect(
+        &m_source, &RecordSource::dayFound, this, [this](Seq seq, const std::optional<Date>& day) {
+            if (seq != m_wanted)
+                return;
+            if (day)
+                return showDays({*day, *day});
+            m_wanted = 0;
+            show({Role::HeadsUp, tr("Entry %1 cannot be found. Verify the record.").arg(seq), {}});
+        });
     connect(&m_source, &RecordSource::verified, this, [this](const VerifyAnswer& answer) {
         m_verifying = false;
         show(sheetOf(answer));
@@ -98,24 +134,29 @@ void RecordPage::connectSource()
     });
 }
 
-// --- the day ----------------------------------------------------------------------------------
+// --- the days ---------------------------------------------------------------------------------
 
-void RecordPage::showDay(Date date)
+void RecordPage::showDays(const DayRange& days)
 {
     close();
-    m_date = date;
+    m_days = days;
     m_filter.wish({});
-    m_day.begin(m_source.zone());
+    m_day.begin(m_source.zone(), days);
     m_trouble.reset();
     read();
     render();
 }
 
-void RecordPage::dayBefore() { showDay(daysAfter(m_date, -1)); }
+void RecordPage::moveBy(int days)
+{
+    showDays({daysAfter(m_days.first, days), daysAfter(m_days.last, days)});
+}
+
+void RecordPage::dayBefore() { moveBy(-m_days.count()); }
 void RecordPage::dayAfter()
 {
-    if (m_date < m_source.currentDay())
-        showDay(daysAfter(m_date, 1));
+    if (m_days.last < m_source.currentDay())
+        moveBy(m_days.count());
 }
 
 /// One question at a time; what comes up meanwhile is asked after it.
@@ -125,15 +166,17 @@ void RecordPage::read()
     if (m_reading)
         return;
     m_reading = true;
-    m_source.readDay(m_date, m_day.lastSeq());
+    m_source.readDays(m_days, m_day.lastSeq());
 }
 
 /// More is recorded than is shown.
 void RecordPage::follow()
 {
     if (isVisible() && m_model.record().recorded > m_day.lastSeq() &&
-        m_date == m_source.currentDay())
+        m_source.currentDay() <= m_days.last)
         read();
+    if (m_model.isInCriticalWindow())
+        m_ask->close();
     renderTitle();
 }
 
@@ -171,12 +214,15 @@ void RecordPage::put(Over over)
     m_choices->setVisible(over == Over::Choices);
     m_sheet->setVisible(over == Over::Answer);
     m_close->setVisible(isOpen);
+    if (over != Over::Question)
+        m_ask->close();
     m_turn->setVisible(false);
     for (QWidget* each : {static_cast<QWidget*>(m_list), static_cast<QWidget*>(m_about),
                           static_cast<QWidget*>(m_title)})
         each->setVisible(!isOpen);
     for (TapButton* each : {m_pageUp, m_pageDown, m_up, m_down, m_exact, m_linked})
         each->setVisible(!isOpen);
+    m_comment->setVisible(!isOpen && offersComment());
     place();
     render();
 }

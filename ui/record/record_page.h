@@ -1,11 +1,13 @@
 #pragma once
 
-// The record: a day's entries, what they say exactly, whether they are sound; export and copy. For
-// reading only: nothing of the record can be changed here.
+// The record: the entries of some days, what they say exactly, whether they are sound; export and
+// copy. For reading only: nothing of the record can be changed here. A shift lead may add a comment
+// to a note of the shift, signed by PIN; with an auditor on duty not even that is offered.
 //
-// Follows the trail while it shows. Places: record.bench, .before, .after, .filter, .verify,
-// .export, .copy, .page-up, .page-down, .up, .down, .exact, .linked, .turn, .close; choices
-// under record.ask.X.
+// Follows the trail while it shows. Places: record.bench, .before, .after, .filter, .clear,
+// .verify, .export, .copy, .page-up, .page-down, .up, .down, .exact, .linked, .comment, .turn,
+// .close; choices under record.ask.X, dates and the comment as on the bench (ask.X, pad.X,
+// letters.X).
 
 #include <functional>
 #include <optional>
@@ -17,9 +19,12 @@
 #include "ui/record/day_filter.h"
 #include "ui/record/field_sheet.h"
 #include "ui/record/record_text.h"
+#include "ui/review/signing.h"
+#include "ui/text/language.h"
 
 namespace bathside::ui {
 
+class AskPane;
 class ChoiceGrid;
 class DayView;
 struct Choice;
@@ -29,12 +34,22 @@ class RecordPage final : public Page {
     Q_OBJECT
 
 public:
-    RecordPage(StationModel& model, RecordSource& source, QWidget* parent = nullptr);
+    /// More days at once than these would be slow to page through.
+    static constexpr int kMostDays = 31;
+
+    struct Parts {
+        StationModel& model;
+        RecordSource& source;
+        const Language& language;
+        PinDesk& pins;
+    };
+
+    explicit RecordPage(Parts parts, QWidget* parent = nullptr);
 
     /// The way to paper, from now on: the export offers the day sheet to it, too.
     void printBy(Printing& printing);
     [[nodiscard]] const DayModel& day() const noexcept { return m_day; }
-    [[nodiscard]] Date date() const noexcept { return m_date; }
+    [[nodiscard]] const DayRange& days() const noexcept { return m_days; }
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -43,25 +58,30 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
-    enum class Over : std::uint8_t { Nothing, Choices, Answer };
+    enum class Over : std::uint8_t { Nothing, Choices, Answer, Question };
     using Chosen = std::function<void(const QString& id)>;
 
     [[nodiscard]] TapButton* button(const char* name, void (RecordPage::*pressed)());
+    void connectTaps();
     void connectSource();
 
-    // the day
-    void showDay(Date date);
+    // the days
+    void showDays(const DayRange& days);
+    void moveBy(int days);
     void dayBefore();
     void dayAfter();
     void follow();
     void read();
-    void askDay();
+    void askDays();
+    void askFirst();
+    void askLast(Date first);
     void wish(const DayWish& wish);
 
     // the targets
     void goToBench();
     void pressFilter();
-    void askIds(DayWish::By by, const std::set<std::string>& ids, int from);
+    void pressClear();
+    void askIds(std::string DayWish::*which, const std::set<std::string>& ids, int from);
     void pressVerify();
     void pressExport();
     void printDay(const SheetAnswer& answer);
@@ -76,6 +96,13 @@ private:
     void pressLinked();
     void turnSheet();
     void goTo(Seq seq);
+
+    // a shift lead's comment (record_ask.cpp)
+    [[nodiscard]] bool offersComment() const;
+    void pressComment(const TapStamp& stamp);
+    void askCommentSigned(Seq note, const QString& text);
+    void tell(const QString& sentence);
+    void showRefusal(const Refusal& refusal);
 
     // what lies over the list
     void choose(const QString& title, const QList<Choice>& choices, Chosen chosen);
@@ -92,13 +119,16 @@ private:
     void renderDetail();
     void renderTitle();
     [[nodiscard]] const DayRow* picked() const;
+    [[nodiscard]] QString bondTo(const DayRow& row, Seq seq) const;
 
+    Parts m_parts;
     StationModel& m_model;
     RecordSource& m_source;
     Printing* m_printing = nullptr;
     DayModel m_day;
     DayFilter m_filter;
-    Date m_date{};
+    DayRange m_days;
+    Seq m_wanted = 0;        // to be picked once its day is read
     bool m_reading = false;  // a question to the source stands
     bool m_again = false;    // and there is more since
     std::optional<StoreTrouble> m_trouble;
@@ -107,8 +137,12 @@ private:
     DayView* m_list;
     ChoiceGrid* m_choices;
     FieldSheet* m_sheet;
-    TapButton *m_bench, *m_before, *m_after, *m_filterButton, *m_verify, *m_export, *m_copy;
-    TapButton *m_pageUp, *m_pageDown, *m_up, *m_down, *m_exact, *m_linked, *m_turn, *m_close;
+    AskPane* m_ask;
+    Signing m_signing;
+    TapButton *m_bench, *m_before, *m_after, *m_filterButton, *m_clear, *m_verify, *m_export,
+        *m_copy;
+    TapButton *m_pageUp, *m_pageDown, *m_up, *m_down, *m_exact, *m_linked, *m_comment, *m_turn,
+        *m_close;
     Chosen m_chosen;
     Over m_over = Over::Nothing;
     bool m_verifying = false, m_exporting = false, m_copying = false;

@@ -3,11 +3,13 @@
 #include <QEvent>
 #include <QLocale>
 
+#include "ui/bench/ask_pane.h"
 #include "ui/controls/choice_grid.h"
 #include "ui/controls/grid.h"
 #include "ui/controls/label.h"
 #include "ui/controls/tap_button.h"
 #include "ui/record/day_view.h"
+#include "ui/record/entry_text.h"
 #include "ui/record/record_page.h"
 #include "ui/text/faults.h"
 #include "ui/text/numbers.h"
@@ -20,41 +22,6 @@ namespace {
 
 constexpr double kTitleMm = 8, kDetailShare = 0.29;
 
-QString wishText(const DayWish& wish)
-{
-    const QString id = fromCore(wish.id);
-    switch (wish.by) {
-        case DayWish::By::Group:
-            return wordOf(wish.group);
-        case DayWish::By::Person:
-            return RecordPage::tr("person %1").arg(id);
-        case DayWish::By::Bag:
-            return RecordPage::tr("bag %1").arg(id);
-        case DayWish::By::Lot:
-            return RecordPage::tr("lot %1").arg(id);
-    }
-    Q_UNREACHABLE();
-}
-
-QString aboutText(const DayRow& row)
-{
-    QStringList lines{RecordPage::tr("Entry %1, recorded.").arg(row.entry.seq)};
-    switch (row.mend) {
-        case DayRow::Mend::None:
-            break;
-        case DayRow::Mend::Corrected:
-            lines.append(RecordPage::tr("It was corrected later."));
-            break;
-        case DayRow::Mend::TakenBack:
-            lines.append(RecordPage::tr("It was taken back."));
-            break;
-    }
-    if (row.about.mends)
-        lines.append(RecordPage::tr("It mends what was said before."));
-    lines.append(fromCore(row.entry.kind));
-    return lines.join(u' ');
-}
-
 }  // namespace
 
 void RecordPage::resizeEvent(QResizeEvent*) { place(); }
@@ -62,7 +29,8 @@ void RecordPage::resizeEvent(QResizeEvent*) { place(); }
 void RecordPage::showEvent(QShowEvent* event)
 {
     Page::showEvent(event);
-    showDay(m_source.currentDay());
+    const Date today = m_source.currentDay();
+    showDays({today, today});
 }
 
 void RecordPage::changeEvent(QEvent* event)
@@ -91,6 +59,9 @@ void RecordPage::place()
     m_close->setGeometry(cellOf(side, {1, 2}, 1));
     const QRect over = room.adjusted(0, 0, -(primary + gap), 0);
     m_choices->setGeometry(over);
+    m_ask->setGeometry(m_ask->room() == AskPane::Room::Page ? page : over);
+    if (m_ask->isOpen())
+        m_ask->raise();
     m_sheet->setGeometry(over);
 
     const int title = metrics.ceilPx(kTitleMm);
@@ -108,8 +79,8 @@ void RecordPage::place()
 
 void RecordPage::placeBar(const QRect& bar)
 {
-    const QList<TapButton*> targets{m_bench,  m_before, m_after, m_filterButton,
-                                    m_verify, m_export, m_copy};
+    const QList<TapButton*> targets{m_bench, m_before, m_after,  m_filterButton,
+                                    m_clear, m_verify, m_export, m_copy};
     const GridShape shape{static_cast<int>(targets.size()), 1};
     for (int i = 0; i < targets.size(); ++i)
         targets.at(i)->setGeometry(cellOf(bar, shape, i));
@@ -118,13 +89,15 @@ void RecordPage::placeBar(const QRect& bar)
 void RecordPage::placeDetail(const QRect& room)
 {
     const int gap = theme().metrics().gapPx(), high = theme().metrics().ceilPx(Metrics::kMinimum);
-    const QRect targets(room.left(), room.bottom() + 1 - 2 * high - gap, room.width(),
-                        2 * high + gap);
+    const int rows = offersComment() ? 3 : 2;
+    const int all = rows * high + (rows - 1) * gap;
+    const QRect targets(room.left(), room.bottom() + 1 - all, room.width(), all);
     m_about->setGeometry(room.left(), room.top(), room.width(),
                          room.height() - targets.height() - gap / 2);
-    const QList<TapButton*> all{m_up, m_down, m_exact, m_linked};
-    for (int i = 0; i < all.size(); ++i)
-        all.at(i)->setGeometry(cellOf(targets, {2, 2}, i));
+    const QList<TapButton*> pairs{m_up, m_down, m_exact, m_linked};
+    for (int i = 0; i < pairs.size(); ++i)
+        pairs.at(i)->setGeometry(cellOf(targets, {2, rows}, i));
+    m_comment->setGeometry(cellOf(targets, {1, rows}, rows - 1));
 }
 
 void RecordPage::render()
@@ -139,6 +112,8 @@ void RecordPage::render()
     m_up->setWord(tr("one up"));
     m_down->setWord(tr("one down"));
     m_exact->setWord(tr("exact content"));
+    m_comment->setWord(tr("comment …"));
+    m_comment->setLine(tr("shift lead, by PIN"));
     m_close->setWord(tr("close"));
     m_close->setMark(Mark::Cross);
     const bool turns = m_over == Over::Answer && m_sheet->sheets() > 1;
@@ -153,11 +128,15 @@ void RecordPage::renderBar()
     const QString working = tr("working …");
     m_bench->setWord(tr("bench"));
     m_bench->setMark(Mark::Back);
-    m_before->setWord(tr("day before"));
-    m_after->setWord(tr("day after"));
-    m_after->setEnabled(m_date < m_source.currentDay());
+    const bool isOneDay = m_days.count() == 1;
+    m_before->setWord(isOneDay ? tr("day before") : tr("days before"));
+    m_after->setWord(isOneDay ? tr("day after") : tr("days after"));
+    m_after->setEnabled(m_days.last < m_source.currentDay());
     m_filterButton->setWord(tr("show …"));
-    m_filterButton->setChosen(m_filter.wished() != DayWish{});
+    const bool isFiltered = m_filter.wished() != DayWish{};
+    m_filterButton->setChosen(isFiltered);
+    m_clear->setWord(tr("show all"));
+    m_clear->setEnabled(isFiltered);
     m_verify->setWord(m_verifying ? working : tr("verify"));
     m_verify->setEnabled(!m_verifying);
     m_export->setWord(m_exporting ? working : tr("export"));
@@ -170,8 +149,12 @@ void RecordPage::renderTitle()
 {
     const auto shown = m_filter.rowCount();
     const auto waiting = static_cast<int>(m_model.record().waiting);
-    QStringList parts{dayText(m_date), wishText(m_filter.wished()),
-                      tr("%n entries", nullptr, shown)};
+    const QString wish = wishText(m_filter.wished());
+    QStringList parts{daysText(m_days)};
+    if (wish.isEmpty())
+        parts.append(tr("%n entries", nullptr, shown));
+    else
+        parts << wish << tr("%1 of %n entries", nullptr, m_day.rowCount()).arg(shown);
     if (waiting > 0)
         parts.append(tr("%n more waiting to be recorded", nullptr, waiting));
     m_title->setText(parts.join(QStringLiteral(" · ")));
@@ -179,10 +162,18 @@ void RecordPage::renderTitle()
     if (m_trouble)
         empty = faultText(*m_trouble);
     else if (shown == 0)
-        empty = m_reading ? tr("Reading …") : tr("There is nothing of this on this day.");
+        empty = m_reading             ? tr("Reading …")
+                : m_days.count() == 1 ? tr("There is nothing of this on this day.")
+                                      : tr("There is nothing of this on these days.");
     m_empty->setText(empty);
     m_empty->setVisible(m_over == Over::Nothing && !empty.isEmpty());
     m_empty->raise();
+}
+
+QString RecordPage::bondTo(const DayRow& row, Seq seq) const
+{
+    const int at = m_day.rowOf(seq);
+    return bondText(row, at < 0 ? nullptr : &m_day.rows()[static_cast<std::size_t>(at)]);
 }
 
 const DayRow* RecordPage::picked() const { return m_filter.at(m_list->currentIndex()); }
@@ -190,12 +181,18 @@ const DayRow* RecordPage::picked() const { return m_filter.at(m_list->currentInd
 void RecordPage::renderDetail()
 {
     const DayRow* row = picked();
-    m_about->setText(row ? aboutText(*row) : QString());
+    m_about->setText(row ? aboutText(*row, m_day.zone()) : QString());
     m_exact->setEnabled(row);
     const bool linked = row && !row->links.empty();
-    m_linked->setWord(linked && row->links.size() == 1 ? tr("entry %1").arg(*row->links.begin())
-                                                       : tr("linked entries"));
+    const bool isOne = linked && row->links.size() == 1;
+    m_linked->setWord(isOne ? tr("entry %1").arg(*row->links.begin()) : tr("linked entries"));
+    m_linked->setLine(isOne ? bondTo(*row, *row->links.begin()) : QString());
     m_linked->setEnabled(linked);
+    const bool offers = m_over == Over::Nothing && offersComment();
+    if (m_comment->isVisibleTo(this) == offers)
+        return;
+    m_comment->setVisible(offers);
+    place();
 }
 
 }  // namespace bathside::ui

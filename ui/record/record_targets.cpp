@@ -5,6 +5,7 @@
 #include "ui/controls/choice_grid.h"
 #include "ui/frame/frame.h"
 #include "ui/record/day_view.h"
+#include "ui/record/entry_text.h"
 #include "ui/record/record_page.h"
 #include "ui/text/printing.h"
 #include "ui/text/subjects.h"
@@ -27,26 +28,6 @@ QString shortWord(Group group)
 
 }  // namespace
 
-void RecordPage::askDay()
-{
-    QList<Choice> choices{{.id = QStringLiteral("day:now"), .word = tr("today")}};
-    for (const int days : {7, 30, 365})
-        choices.append({.id = QStringLiteral("day:-%1").arg(days),
-                        .word = tr("%n day(s) earlier", nullptr, days),
-                        .line = dayText(daysAfter(m_date, -days))});
-    for (const int days : {7, 30, 365}) {
-        if (daysAfter(m_date, days) < m_source.currentDay())
-            choices.append({.id = QStringLiteral("day:%1").arg(days),
-                            .word = tr("%n day(s) later", nullptr, days),
-                            .line = dayText(daysAfter(m_date, days))});
-    }
-    choose(tr("Which day?"), choices, [this](const QString& id) {
-        const QString day = id.mid(4);
-        showDay(day == QLatin1String("now") ? m_source.currentDay()
-                                            : daysAfter(m_date, day.toInt()));
-    });
-}
-
 void RecordPage::goToBench()
 {
     close();
@@ -57,39 +38,46 @@ void RecordPage::pressFilter()
 {
     const About named = m_day.named();
     QList<Choice> choices;
-    for (const Group group : {Group::All, Group::Ampoules, Group::Bags, Group::Lines, Group::Bath,
-                              Group::Shift, Group::Alarms, Group::Deviations, Group::Station})
-        choices.append({.id = groupId(group), .word = shortWord(group)});
+    for (const Group group :
+         {Group::All, Group::Ampoules, Group::Bags, Group::Lines, Group::Bath, Group::Shift,
+          Group::Alarms, Group::Deviations, Group::Stores, Group::People, Group::Station})
+        choices.append({.id = groupId(group),
+                        .word = shortWord(group),
+                        .mark = m_filter.wished().group == group ? Mark::Tick : Mark::None});
     const auto by = [&](const char* id, const QString& word, const std::set<std::string>& ids) {
         choices.append({.id = QString::fromLatin1(id),
                         .word = word,
-                        .reason = ids.empty() ? tr("none this day") : QString()});
+                        .reason = ids.empty() ? tr("none here") : QString()});
     };
     by("person", tr("one person …"), named.persons);
     by("bag", tr("one bag …"), named.bags);
     by("lot", tr("one lot …"), named.lots);
-    choices.append({.id = QStringLiteral("day"), .word = tr("another day …")});
+    choices.append({.id = QStringLiteral("day"), .word = tr("other days …")});
     choose(tr("What shall be shown?"), choices, [this, named](const QString& id) {
         if (id == QLatin1String("person"))
-            return askIds(DayWish::By::Person, named.persons, 0);
+            return askIds(&DayWish::person, named.persons, 0);
         if (id == QLatin1String("bag"))
-            return askIds(DayWish::By::Bag, named.bags, 0);
+            return askIds(&DayWish::bag, named.bags, 0);
         if (id == QLatin1String("lot"))
-            return askIds(DayWish::By::Lot, named.lots, 0);
+            return askIds(&DayWish::lot, named.lots, 0);
         if (id == QLatin1String("day"))
-            return askDay();
-        wish({.by = DayWish::By::Group, .group = static_cast<Group>(id.mid(6).toInt()), .id = {}});
+            return askDays();
+        DayWish next = m_filter.wished();
+        next.group = static_cast<Group>(id.mid(6).toInt());
+        wish(next);
     });
 }
 
+void RecordPage::pressClear() { wish({}); }
+
 /// So many at a time as have room; the last choice brings the next ones.
-void RecordPage::askIds(DayWish::By by, const std::set<std::string>& ids, int from)
+void RecordPage::askIds(std::string DayWish::*which, const std::set<std::string>& ids, int from)
 {
     constexpr int kAtATime = 9;
     if (ids.empty())
         return;
     const auto count = static_cast<int>(ids.size());
-    QList<Choice> choices;
+    QList<Choice> choices{{.id = QStringLiteral("any"), .word = tr("any")}};
     int at = 0;
     for (const std::string& id : ids) {
         if (at >= from && at < from + kAtATime)
@@ -98,10 +86,12 @@ void RecordPage::askIds(DayWish::By by, const std::set<std::string>& ids, int fr
     }
     if (count > kAtATime)
         choices.append({.id = QStringLiteral("more"), .word = tr("more …"), .mark = Mark::Arrow});
-    choose(tr("Which one?"), choices, [this, by, ids, from, count](const QString& id) {
+    choose(tr("Which one?"), choices, [this, which, ids, from, count](const QString& id) {
         if (id == QLatin1String("more"))
-            return askIds(by, ids, from + kAtATime < count ? from + kAtATime : 0);
-        wish({.by = by, .group = Group::All, .id = id.mid(3).toStdString()});
+            return askIds(which, ids, from + kAtATime < count ? from + kAtATime : 0);
+        DayWish next = m_filter.wished();
+        next.*which = id == QLatin1String("any") ? std::string() : id.mid(3).toStdString();
+        wish(next);
     });
 }
 
@@ -119,20 +109,20 @@ void RecordPage::pressExport()
     if (m_exporting)
         return;
     QList<Choice> more;
-    if (m_printing)
+    if (m_printing && m_days.first == m_days.last)
         more.append({.id = QString::fromLatin1(kPaper),
                      .word = tr("print the day sheet"),
                      .line = tr("without a printer: a PDF in this computer's documents")});
-    const QString title = tr("Export %1 to where?").arg(dayText(m_date));
+    const QString title = tr("Export %1 to where?").arg(daysText(m_days));
     askPlace(title, more, [this](const QString& folder) {
         if (folder == QLatin1String(kPaper)) {
             close();
-            return m_source.askSheet(m_date);
+            return m_source.askSheet(m_days.first);
         }
         m_exporting = true;
         close();
         const QString sign = QLocale().decimalPoint();
-        m_source.exportDay(m_date, folder, sign == QLatin1String(",") ? ',' : '.');
+        m_source.exportDays(m_days, folder, sign == QLatin1String(",") ? ',' : '.');
     });
 }
 
@@ -202,11 +192,10 @@ void RecordPage::pressLinked()
     constexpr qsizetype kMost = 12;
     QList<Choice> choices;
     for (const Seq seq : row->links) {
-        const int at = m_day.rowOf(seq);
-        if (at >= 0 && choices.size() < kMost)
+        if (choices.size() < kMost)
             choices.append({.id = QString::number(seq),
                             .word = tr("entry %1").arg(seq),
-                            .line = m_day.data(m_day.index(at), DayModel::TimeRole).toString()});
+                            .line = bondTo(*row, seq)});
     }
     choose(tr("Which entry?"), choices, [this](const QString& id) { goTo(id.toLongLong()); });
 }
@@ -221,8 +210,10 @@ void RecordPage::goTo(Seq seq)
 {
     close();
     const int row = m_day.rowOf(seq);
-    if (row < 0)
-        return;
+    if (row < 0) {
+        m_wanted = seq;
+        return m_source.findDay(seq);
+    }
     if (!m_filter.mapFromSource(m_day.index(row)).isValid())
         m_filter.wish({});
     m_list->goTo(m_filter.mapFromSource(m_day.index(row)).row());

@@ -6,7 +6,6 @@
 #include <cstring>
 #include <system_error>
 
-#include "core/base/rfc3339.h"
 #include "ui/text/faults.h"
 #include "ui/text/numbers.h"
 #include "ui/text/subjects.h"
@@ -28,7 +27,8 @@ QList<Field> headFields(const Verification& chain)
 {
     return {{RecordText::tr("entries"), number(chain.count)},
             {RecordText::tr("last sound entry"), number(chain.head.seq)},
-            {RecordText::tr("its hash"), hexText(chain.head.hash)}};
+            {RecordText::tr("its hash"), hexText(chain.head.hash)},
+            {RecordText::tr("seals"), number(chain.seals)}};
 }
 
 /// What the clock did, where that is worth knowing: no flaw, as the order of the entries is kept.
@@ -65,6 +65,11 @@ QString wrongWith(const VerifyAnswer& answer)
                               "number, followed by a sentence")
             .arg(answer.chain.flaw->seq)
             .arg(flawText(*answer.chain.flaw));
+    if (answer.chain.badSeal)
+        return RecordText::tr("The seal at entry %1 is NOT good: %2",
+                              "number, followed by a sentence")
+            .arg(answer.chain.badSeal->seq)
+            .arg(sealFlawText(answer.chain.badSeal->flaw));
     if (answer.trouble)
         return RecordText::tr("The record could not be read to its end. %1",
                               "followed by a sentence")
@@ -106,8 +111,36 @@ QString wordOf(Group group)
             return RecordText::tr("deviations and corrections");
         case Group::Station:
             return RecordText::tr("station");
+        case Group::Stores:
+            return RecordText::tr("stores");
+        case Group::People:
+            return RecordText::tr("people and signatures");
     }
     Q_UNREACHABLE();
+}
+
+QString daysText(const DayRange& days)
+{
+    if (days.first == days.last)
+        return dayText(days.first);
+    return RecordText::tr("%1 to %2", "first day, last day")
+        .arg(dayText(days.first), dayText(days.last));
+}
+
+QString wishText(const DayWish& wish)
+{
+    QStringList parts;
+    if (wish.group != Group::All)
+        parts.append(wordOf(wish.group));
+    if (!wish.person.empty())
+        parts.append(RecordText::tr("person %1").arg(fromCore(wish.person)));
+    if (!wish.bag.empty())
+        parts.append(RecordText::tr("bag %1").arg(fromCore(wish.bag)));
+    if (!wish.lot.empty())
+        parts.append(RecordText::tr("lot %1").arg(fromCore(wish.lot)));
+    return parts.isEmpty()
+               ? QString()
+               : RecordText::tr("only %1", "what is shown").arg(parts.join(QStringLiteral(", ")));
 }
 
 QString flawText(const Flaw& flaw)
@@ -135,6 +168,19 @@ QString flawText(const Flaw& flaw)
             return RecordText::tr("it is not the one that was noted elsewhere.");
         case FlawKind::Truncated:
             return RecordText::tr("the record ends before it.");
+    }
+    Q_UNREACHABLE();
+}
+
+QString sealFlawText(SealFlaw flaw)
+{
+    switch (flaw) {
+        case SealFlaw::NotGenuine:
+            return RecordText::tr("it was changed, or not made with the key that it names.");
+        case SealFlaw::OtherHead:
+            return RecordText::tr("it seals another record than this one.");
+        case SealFlaw::OtherKey:
+            return RecordText::tr("it was made with another key than the seals before it.");
     }
     Q_UNREACHABLE();
 }
@@ -188,7 +234,7 @@ Sheet sheetOf(const ExportAnswer& answer)
     if (answer.manifest.count == 0)
         return {Role::HeadsUp,
                 RecordText::tr("There is no record of %1; nothing was written.")
-                    .arg(dayText(answer.date)),
+                    .arg(daysText(answer.days)),
                 {}};
     const bool isWhole = !answer.sheetFault;
     QStringList files;
@@ -197,13 +243,17 @@ Sheet sheetOf(const ExportAnswer& answer)
     Sheet sheet{
         isWhole ? Role::Good : Role::HeadsUp,
         RecordText::tr("%1: %n entries exported.", "a day", static_cast<int>(answer.manifest.count))
-            .arg(dayText(answer.date)),
+            .arg(daysText(answer.days)),
         {{RecordText::tr("folder"), answer.folder},
          {RecordText::tr("files"),
           files.join(QStringLiteral(", ")) + QStringLiteral(", ") +
               QString::fromLatin1(kManifestFile.data(), kManifestFile.size())},
          {RecordText::tr("last entry"), number(answer.manifest.last.seq)},
-         {RecordText::tr("its hash"), hexText(answer.manifest.last.hash)}}};
+         {RecordText::tr("its hash"), hexText(answer.manifest.last.hash)},
+         {RecordText::tr("signature"),
+          answer.manifest.key.empty()
+              ? RecordText::tr("none: the station has no key")
+              : RecordText::tr("by the key %1").arg(fromCore(answer.manifest.key))}}};
     if (!isWhole)
         sheet.fields.append(
             {RecordText::tr("without the day sheet"), faultText(*answer.sheetFault)});
@@ -242,30 +292,6 @@ Sheet sheetOf(const CopyAnswer& answer)
                 file + headFields(answer.check.chain)};
     return {Role::Good, RecordText::tr("Copied, read back and found sound."),
             file + headFields(answer.check.chain)};
-}
-
-Sheet sheetOf(const DayRow& row, const std::string& zone)
-{
-    const Entry& entry = row.entry;
-    QList<Field> fields{
-        {RecordText::tr("kind"), fromCore(entry.kind)},
-        {RecordText::tr("local time"), localDateTimeText(entry.at, zone)},
-        {RecordText::tr("UTC"), QString::fromStdString(toRfc3339(entry.at))},
-        {RecordText::tr("boot clock"),
-         RecordText::tr("%1 µs since the computer's start").arg(entry.boot.count())},
-        {RecordText::tr("person"),
-         entry.person ? RecordText::tr("%1 (%2)", "initials, how sure the record is of it")
-                            .arg(idText(entry.person->id), wordOf(entry.person->proof))
-                      : RecordText::tr("none: the station itself")},
-        {RecordText::tr("hash"), hexText(entry.hash)},
-    };
-    if (entry.byReceipt)
-        fields.append({RecordText::tr("time of"),
-                       RecordText::tr("receipt: the tap's own time was not plausible")});
-    fields.append({RecordText::tr("exact text"), QString::fromStdString(canonicalText(entry))});
-    return {Role::Neutral,
-            RecordText::tr("Entry %1: %2", "number, sentence").arg(entry.seq).arg(sentenceOf(row)),
-            fields};
 }
 
 }  // namespace bathside::ui

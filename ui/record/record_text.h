@@ -5,7 +5,7 @@
 
 #include "core/base/time.h"
 #include "ui/models/record_source.h"
-#include "ui/record/day_model.h"
+#include "ui/record/day_filter.h"
 #include "ui/record/field_sheet.h"
 
 namespace bathside::ui {
@@ -17,8 +17,13 @@ struct Sheet {
 };
 
 [[nodiscard]] QString wordOf(Group group);
+/// "Thu 5 March 2026", "Thu 5 March 2026 to Sat 7 March 2026"
+[[nodiscard]] QString daysText(const DayRange& days);
+/// What is shown, in words; empty: everything.
+[[nodiscard]] QString wishText(const DayWish& wish);
 /// A sentence in plain words, without the number of the entry.
 [[nodiscard]] QString flawText(const Flaw& flaw);
+[[nodiscard]] QString sealFlawText(SealFlaw flaw);
 [[nodiscard]] QString exportFaultText(const ExportFault& fault);
 /// "this computer", or the stick's name.
 [[nodiscard]] QString placeText(const RecordPlace& place);
@@ -28,7 +33,5 @@ struct Sheet {
 /// Why there is no day sheet.
 [[nodiscard]] Sheet sheetOf(const SheetAnswer& answer);
 [[nodiscard]] Sheet sheetOf(const CopyAnswer& answer);
-/// The exact content of an entry, as it is hashed.
-[[nodiscard]] Sheet sheetOf(const DayRow& row, const std::string& zone);
 
 }  // namespace bathside::ui

@@ -15,7 +15,8 @@ struct Soundness {
     std::optional<StoreTrouble> trouble;   // reading broke off
     [[nodiscard]] bool isSound() const
     {
-        return pages.empty() && !chain.flaw && projectionsAgree.value_or(false) && !trouble;
+        return pages.empty() && !chain.flaw && !chain.badSeal && projectionsAgree.value_or(false) &&
+               !trouble;
     }
 };
 

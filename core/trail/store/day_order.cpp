@@ -56,7 +56,9 @@ Result<ExportOrder, ExportFault> orderFor(const TrailDb& trail, const LocalDays&
                        .context = std::move(*context),
                        .origin = trail.origin().after,
                        .lines = wanted.lines,
-                       .sheets = wanted.sheets};
+                       .sheets = wanted.sheets,
+                       .book = nullptr,
+                       .key = wanted.key};
 }
 
 }  // namespace bathside::store

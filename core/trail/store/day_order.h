@@ -15,6 +15,7 @@ struct DaysWanted {
     std::string version;               // of the program
     bool lines = true;
     std::vector<CsvDialect> sheets;
+    std::shared_ptr<const SealKey> key{};  // signs the manifest
 };
 
 /// The zone by which a trail's days are cut: that of its last shift; UTC before the first one.

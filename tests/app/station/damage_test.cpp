@@ -152,15 +152,15 @@ TEST_F(DamageTest, theSoundPartIsShownOnTheRecordPage)
     std::vector<Entry> shown;
     bool isDone = false;
     QObject::connect(&record, &ui::RecordSource::entriesRead, &record,
-                     [&](ui::Date, const std::vector<Entry>& entries) {
+                     [&](const ui::DayRange&, const std::vector<Entry>& entries) {
                          shown.insert(shown.end(), entries.begin(), entries.end());
                      });
     QObject::connect(&record, &ui::RecordSource::dayRead, &record,
-                     [&](ui::Date, const std::optional<StoreTrouble>& trouble) {
+                     [&](const ui::DayRange&, const std::optional<StoreTrouble>& trouble) {
                          EXPECT_FALSE(trouble);
                          isDone = true;
                      });
-    record.readDay(kDay, 0);
+    record.readDays({kDay, kDay}, 0);
     SessionStand::waitFor([&] { return isDone; });
     ASSERT_FALSE(shown.empty());
     for (std::size_t i = 0; i < shown.size(); ++i)

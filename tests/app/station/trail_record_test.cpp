@@ -18,6 +18,7 @@
 #include "app/station/paper_desk.h"
 #include "core/base/rfc3339.h"
 #include "core/base/simulated_clock.h"
+#include "core/record/manifest_seal.h"
 #include "core/record/verify_export.h"
 #include "core/trail/store/check.h"
 #include "tests/core/trail/store/support.h"
@@ -56,6 +57,7 @@ protected:
              .card = {},
              .defaultCard = defaultCard(),
              .rehearsal = false,
+             .sealKey = m_folder / "seal.key",
              .clockSynchronised = true,
              .clockOffset = {}},
             {.clock = m_clock,
@@ -106,20 +108,36 @@ protected:
         QEventLoop loop;
         QTimer::singleShot(60s, &loop, &QEventLoop::quit);
         QObject::connect(m_record.get(), &ui::RecordSource::entriesRead, &loop,
-                         [&](ui::Date, const std::vector<Entry>& entries) {
+                         [&](const ui::DayRange&, const std::vector<Entry>& entries) {
                              all.insert(all.end(), entries.begin(), entries.end());
                          });
         bool isDone = false;
         QObject::connect(m_record.get(), &ui::RecordSource::dayRead, &loop,
-                         [&](ui::Date, const std::optional<StoreTrouble>& trouble) {
+                         [&](const ui::DayRange&, const std::optional<StoreTrouble>& trouble) {
                              EXPECT_FALSE(trouble);
                              isDone = true;
                              loop.quit();
                          });
-        m_record->readDay(date, after);
+        m_record->readDays({date, date}, after);
         loop.exec();
         EXPECT_TRUE(isDone);
         return all;
+    }
+
+    std::optional<ui::Date> dayOf(Seq seq)
+    {
+        std::optional<ui::Date> found;
+        QEventLoop loop;
+        QTimer::singleShot(60s, &loop, &QEventLoop::quit);
+        QObject::connect(m_record.get(), &ui::RecordSource::dayFound, &loop,
+                         [&](Seq of, const std::optional<ui::Date>& day) {
+                             EXPECT_EQ(of, seq);
+                             found = day;
+                             loop.quit();
+                         });
+        m_record->findDay(seq);
+        loop.exec();
+        return found;
     }
 
     ui::VerifyAnswer verified()
@@ -129,7 +147,7 @@ protected:
     ui::ExportAnswer exported(ui::Date date, const std::filesystem::path& folder)
     {
         return answerTo(&ui::RecordSource::exported, [&] {
-            m_record->exportDay(date, QString::fromStdString(folder.string()), ',');
+            m_record->exportDays({date, date}, QString::fromStdString(folder.string()), ',');
         });
     }
     ui::CopyAnswer copied(const std::filesystem::path& folder)
@@ -227,6 +245,33 @@ TEST_F(TrailRecordTest, anExportIsWholeAndVerifiesByItself)
             << each.name;
     EXPECT_TRUE(wholeOf(folder / "events-sheet.csv").starts_with("\xEF\xBB\xBF"));
     EXPECT_FALSE(wholeOf(folder / "events.csv").starts_with("\xEF\xBB\xBF"));
+    EXPECT_TRUE(wholeOf(folder / kBookFile).starts_with("PK"));
+    EXPECT_EQ(signatureFlaw(*manifest, wholeOf(folder / kManifestFile),
+                            {wholeOf(folder / kSignatureFile), wholeOf(folder / kKeyFile)},
+                            m_session->sealKey()->publicKey()),
+              std::nullopt);
+}
+
+TEST_F(TrailRecordTest, severalDaysAreReadAndExportedTogether)
+{
+    open();
+    openShift();
+    say(CloseShift{});
+    const Seq first = m_session->station().bench().lastSeq;
+    m_clock.runTo(m_clock.now().boot + 24h);
+    openShift();
+    const ui::Date next = ui::daysAfter(kDay, 1);
+    const auto all = answerTo(&ui::RecordSource::exported, [&] {
+        m_record->exportDays({kDay, next}, QString::fromStdString((m_folder / "out").string()),
+                             '.');
+    });
+    ASSERT_FALSE(all.fault);
+    EXPECT_TRUE(all.folder.endsWith(QStringLiteral("2026-03-05_2026-03-06")));
+    EXPECT_GT(all.manifest.last.seq, first);
+    EXPECT_EQ(all.manifest.runs.front().first, 1);
+    EXPECT_EQ(dayOf(first), kDay);
+    EXPECT_EQ(dayOf(all.manifest.last.seq), next);
+    EXPECT_EQ(dayOf(4711), std::nullopt);
 }
 
 TEST_F(TrailRecordTest, aSecondExportTakesAFolderOfItsOwn)
@@ -364,7 +409,7 @@ TEST_F(TrailRecordTest, whatIsAnsweredTooLateIsDropped)
     open();
     openShift();
     m_record->verify();
-    m_record->exportDay(kDay, QString::fromStdString((m_folder / "out").string()), '.');
+    m_record->exportDays({kDay, kDay}, QString::fromStdString((m_folder / "out").string()), '.');
     m_record->copyTrail(QString::fromStdString((m_folder / "copies").string()));
     m_record.reset();
     m_session.reset();

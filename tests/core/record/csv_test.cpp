@@ -11,8 +11,8 @@
 namespace bathside {
 namespace {
 
-constexpr std::array kColumns{CsvColumn{"bag", ""}, CsvColumn{"age_at_down", "s"},
-                              CsvColumn{"started", kInstant}};
+constexpr std::array kColumns{TableColumn{"bag", ""}, TableColumn{"age_at_down", "s"},
+                              TableColumn{"started", kInstant}};
 
 std::string rowOf(CsvDialect dialect, const auto& write)
 {
@@ -96,7 +96,7 @@ TEST(CsvTest, everyTextComesBackInEveryDialect)
 }
 
 // Published: OWASP ASVS 5, requirement 1.2.10 names = + - @ tab and NUL; other guides add CR, LF
-// and (from memory) the full-width forms.
+// and (from memory) the full-width forms; some spreadsheets drop blanks before one (from memory).
 TEST(CsvTest, textThatASpreadsheetWouldRunGetsAnApostrophe)
 {
     for (const std::string text :
@@ -106,6 +106,12 @@ TEST(CsvTest, textThatASpreadsheetWouldRunGetsAnApostrophe)
     EXPECT_EQ(textOf("\r=1"), "\"'\r=1\"");
     EXPECT_EQ(textOf("\n=1"), "\"'\n=1\"");
     EXPECT_EQ(textOf(std::string("\0=1", 3)), std::string("'\0=1", 4));
+    for (const std::string blanks : {" ", "   ", "\u00A0", "\u3000 ", "\uFEFF"}) {
+        EXPECT_EQ(textOf(blanks + "=1"), "'" + blanks + "=1") << blanks;
+        EXPECT_EQ(textOf(blanks + "\t@A1"), "\"'" + blanks + "\t@A1\"") << blanks;
+    }
+    EXPECT_EQ(textOf("   "), "\"   \"");
+    EXPECT_EQ(textOf(" 1=1"), "\" 1=1\"");
     EXPECT_EQ(textOf("1=1"), "1=1");
     EXPECT_EQ(textOf("K-07"), "K-07");
 }

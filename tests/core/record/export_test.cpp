@@ -1,5 +1,6 @@
 #include "core/record/export.h"
 
+#include <algorithm>
 #include <fstream>
 #include <iterator>
 #include <string>
@@ -9,6 +10,7 @@
 
 #include "core/record/days.h"
 #include "core/record/event_table.h"
+#include "core/trail/seal.h"
 #include "tests/core/record/sample_day.h"
 #include "tests/support/local_days.h"
 #include "tests/support/memory_trail.h"
@@ -240,6 +242,73 @@ TEST_F(ExportTest, isWholeOrNotAtAllOnAFullDisk)
     test::MemorySink justEnough;
     justEnough.room = total;
     EXPECT_TRUE(exported(order(kFifth, kFifth), justEnough));
+}
+
+/// A book that keeps its cells as text.
+class KeptBook final : public Book {
+public:
+    Table& add(std::string_view name, std::span<const TableColumn> columns) override
+    {
+        tables.push_back(std::make_unique<CsvWriter>(CsvDialect::forPrograms(), columns));
+        names.emplace_back(name);
+        return *tables.back();
+    }
+    Result<std::string, std::int64_t> finish(WallTime at) override
+    {
+        made = at;
+        if (fails)
+            return failure(std::int64_t{28});
+        std::string all;
+        for (const auto& table : tables)
+            all += table->take();
+        return all;
+    }
+
+    std::vector<std::unique_ptr<CsvWriter>> tables;
+    std::vector<std::string> names;
+    WallTime made{};
+    bool fails = false;
+};
+
+TEST_F(ExportTest, theBookHasTheSameTablesAsTheSheets)
+{
+    KeptBook book;
+    auto what = order(kFifth, kSixth);
+    what.book = &book;
+    const auto manifest = exported(what);
+    ASSERT_TRUE(manifest);
+    EXPECT_EQ(book.names, (std::vector<std::string>{"events", "ampoules", "bags", "deviations"}));
+    const auto& files = sink.files;
+    EXPECT_EQ(files.at("record.xlsx"), files.at("events.csv") + files.at("ampoules.csv") +
+                                           files.at("bags.csv") + files.at("deviations.csv"));
+    EXPECT_EQ(book.made, trail.entries.back().at);
+    EXPECT_TRUE(std::ranges::any_of(manifest->files,
+                                    [](const auto& file) { return file.name == "record.xlsx"; }));
+}
+
+TEST_F(ExportTest, aBookThatCannotBeMadeIsTold)
+{
+    KeptBook book;
+    book.fails = true;
+    auto what = order(kFifth, kFifth);
+    what.book = &book;
+    EXPECT_EQ(exported(what).error().sink, (SinkFault{"record.xlsx", 28}));
+    EXPECT_FALSE(sink.files.contains("manifest.json"));
+}
+
+TEST_F(ExportTest, isSignedWhereThereIsAKey)
+{
+    auto what = order(kFifth, kFifth);
+    what.key = std::make_shared<const SealKey>(SealKey::from({7}));
+    const auto manifest = exported(what);
+    ASSERT_TRUE(manifest);
+    const std::string text = sink.files.at("manifest.json");
+    EXPECT_EQ(manifestFrom(text), *manifest);
+    EXPECT_EQ(manifest->key, what.key->publicKey());
+    EXPECT_TRUE(isSignedByRaw(manifest->key, sink.files.at("manifest.sig"), text));
+    EXPECT_EQ(sink.files.at("seal-key.pem"), pemOf(manifest->key));
+    EXPECT_EQ(sink.order.back(), "manifest.json");
+    EXPECT_EQ(manifest->files.size() + 3, sink.files.size());
 }
 
 TEST(EventTableTest, hasEveryColumnOfAnEntry)

@@ -34,6 +34,16 @@ TEST(ManifestTest, readsBack)
     EXPECT_EQ(manifestFrom(manifestText(Manifest{})), Manifest{});
 }
 
+TEST(ManifestTest, namesItsKeyOnlyWhereItIsSigned)
+{
+    EXPECT_EQ(manifestText(sampleManifest()).find("\"key\""), std::string::npos);
+    Manifest signedOne = sampleManifest();
+    signedOne.key = std::string(64, 'a');
+    EXPECT_EQ(manifestFrom(manifestText(signedOne)), signedOne);
+    signedOne.key = "no key";
+    EXPECT_EQ(manifestFrom(manifestText(signedOne)).error().key, "key");
+}
+
 TEST(ManifestTest, isOneCanonicalLine)
 {
     const std::string text = manifestText(sampleManifest());

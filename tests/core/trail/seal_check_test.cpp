@@ -63,6 +63,31 @@ TEST(SealCheckTest, takesSealsThatFit)
     EXPECT_FALSE(trail.verified(key.publicKey()).badSeal);
 }
 
+// The runs of an export have gaps: what was sealed may lie in one.
+TEST(SealCheckTest, whatWasSealedMayBeLeftOut)
+{
+    Sealed trail;
+    const SealKey key = SealKey::fresh();
+    trail.notes(6);
+    trail.seal(key);
+    trail.notes(1);
+    SealCheck check;
+    for (const Entry& entry : trail.entries) {
+        if (entry.seq < 3 || entry.seq > 6) {
+            EXPECT_EQ(check.take(entry), std::nullopt) << entry.seq;
+        }
+    }
+    EXPECT_EQ(check.seals(), 1);
+}
+
+TEST(SealCheckTest, nothingSealsWhatCameLater)
+{
+    Sealed trail;
+    trail.notes(3);
+    trail.add(sealOf({4, sha256("itself")}, SealKey::fresh()));
+    EXPECT_EQ(trail.verified().badSeal, (BadSeal{4, SealFlaw::OtherHead}));
+}
+
 TEST(SealCheckTest, findsASwappedKey)
 {
     Sealed trail;

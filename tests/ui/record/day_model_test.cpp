@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 
 #include "tests/support/trail_days.h"
-#include "ui/record/day_filter.h"
+#include "ui/record/entry_text.h"
 
 namespace bathside::ui {
 namespace {
@@ -107,10 +107,50 @@ TEST_F(Day, aDeviationPointsAtWhatItFollowsFromButMendsNothing)
     EXPECT_EQ(row(out).mend, DayRow::Mend::None);
 }
 
-TEST_F(Day, aLinkOutOfTheDayIsNone)
+TEST_F(Day, aLinkOutOfTheDayIsKept)
 {
     const Seq mended = add(FactCorrected{4711, "count", "940", "misread"});
-    EXPECT_TRUE(row(mended).links.empty());
+    EXPECT_EQ(row(mended).links, std::set<Seq>{4711});
+    EXPECT_EQ(bondText(row(mended), nullptr), QStringLiteral("what it corrects, on another day"));
+}
+
+TEST_F(Day, reviewsCommentsAndSignaturesAreLinkedBothWays)
+{
+    const Seq late = add(DeviationFound{LimitName::InUse, subjectOf(BagId{"B1"}), {}, 100, {}});
+    const Seq review =
+        add(DeviationReviewed{.of = late, .cause = "other", .words = {}, .action = {}});
+    const Seq signature = add(RecordSigned{Meaning::Reviewed, {late}, {}});
+    const Seq note = add(NoteMade{"x"});
+    const Seq comment = add(NoteCommented{.of = note, .text = "seen"});
+    EXPECT_EQ(row(late).links, (std::set<Seq>{review, signature}));
+    EXPECT_EQ(row(review).links, std::set<Seq>{late});
+    EXPECT_EQ(row(note).links, std::set<Seq>{comment});
+    EXPECT_EQ(row(comment).links, std::set<Seq>{note});
+    EXPECT_EQ(bondText(row(late), &row(review)), QStringLiteral("its review"));
+    EXPECT_EQ(bondText(row(review), &row(late)), QStringLiteral("the deviation reviewed"));
+    EXPECT_EQ(bondText(row(note), &row(comment)), QStringLiteral("a comment on it"));
+}
+
+TEST_F(Day, filtersHoldTogether)
+{
+    add(BagStarted{{"B1"}, {400000}, {"D1"}, {}});
+    const Seq out = add(AmpouleOut{{1, 1}, {"s3"}, {"K1"}});
+    add(AmpouleOut{{1, 2}, {"s3"}, {"K2"}});
+    add(AmpouleBagged{{1, 1}, {"B1"}, true});
+    add(AmpouleBagged{{1, 2}, {"B1"}, true});
+    m_filter.wish({.group = Group::Ampoules, .person = "AB", .bag = "B1", .lot = "K1"});
+    EXPECT_EQ(shown(), (std::vector<Seq>{out, out + 2}));
+    m_filter.wish({.group = Group::Ampoules, .person = "ZZ", .bag = "B1", .lot = "K1"});
+    EXPECT_TRUE(shown().empty());
+}
+
+TEST(GroupTest, storesFaultsAreTheStationsAndDeliveriesTheStores)
+{
+    EXPECT_EQ(groupOf("store.failed"), Group::Station);
+    EXPECT_EQ(groupOf("store.received"), Group::Stores);
+    EXPECT_EQ(groupOf("lot.released"), Group::Stores);
+    EXPECT_EQ(groupOf("record.signed"), Group::People);
+    EXPECT_EQ(groupOf("deviation.reviewed"), Group::Deviations);
 }
 
 TEST_F(Day, filtersByGroup)
@@ -118,7 +158,7 @@ TEST_F(Day, filtersByGroup)
     add(StationStarted{"0.1.0", {}, false});
     const Seq bag = add(BagStarted{{"B1"}, {400000}, {"D1"}, {}});
     add(BirdsCounted{{"A"}, 10});
-    m_filter.wish({.by = DayWish::By::Group, .group = Group::Bags, .id = {}});
+    m_filter.wish({.group = Group::Bags, .person = {}, .bag = {}, .lot = {}});
     EXPECT_EQ(shown(), std::vector<Seq>{bag});
     const Seq mixed = add(BagMixed{{"B1"}});
     EXPECT_EQ(shown(), (std::vector<Seq>{bag, mixed}));
@@ -130,7 +170,7 @@ TEST_F(Day, deviationsAndCorrectionsComeWithWhatTheyMended)
 {
     const Seq said = add(BirdsCounted{{"A"}, 950});
     add(BirdsCounted{{"A"}, 960});
-    m_filter.wish({.by = DayWish::By::Group, .group = Group::Deviations, .id = {}});
+    m_filter.wish({.group = Group::Deviations, .person = {}, .bag = {}, .lot = {}});
     EXPECT_TRUE(shown().empty());
     const Seq mended = add(FactCorrected{said, "count", "940", "misread"});
     EXPECT_EQ(shown(), (std::vector<Seq>{said, mended}));
@@ -143,9 +183,9 @@ TEST_F(Day, aBagIsItsAmpoulesToo)
     add(AmpouleOut{{1, 2}, {"s3"}, {"K2"}});
     const Seq in = add(AmpouleBagged{{1, 1}, {"B1"}, true});
     add(AmpouleBagged{{1, 2}, {"B2"}, true});
-    m_filter.wish({.by = DayWish::By::Bag, .group = Group::All, .id = "B1"});
+    m_filter.wish({.group = Group::All, .person = {}, .bag = "B1", .lot = {}});
     EXPECT_EQ(shown(), (std::vector<Seq>{start, out, in}));
-    m_filter.wish({.by = DayWish::By::Lot, .group = Group::All, .id = "K1"});
+    m_filter.wish({.group = Group::All, .person = {}, .bag = {}, .lot = "K1"});
     EXPECT_EQ(shown(), (std::vector<Seq>{out, in}));
 }
 
@@ -158,7 +198,7 @@ TEST_F(Day, theNextShiftsFirstAmpouleIsAnother)
     add(ShiftOpened{"Europe/Madrid", {}});
     add(AmpouleOut{{1, 1}, {"s3"}, {"K2"}});
     add(AmpouleInBath{{1, 1}, true});
-    m_filter.wish({.by = DayWish::By::Lot, .group = Group::All, .id = "K1"});
+    m_filter.wish({.group = Group::All, .person = {}, .bag = {}, .lot = "K1"});
     EXPECT_EQ(shown(), (std::vector<Seq>{first, firstIn}));
 }
 

@@ -8,7 +8,9 @@
 
 #include <gtest/gtest.h>
 
+#include "core/facts/codec.h"
 #include "tests/ui/setup/page_stand.h"
+#include "ui/controls/label.h"
 #include "ui/controls/tap_button.h"
 #include "ui/record/day_view.h"
 #include "ui/record/field_sheet.h"
@@ -45,6 +47,24 @@ protected:
         return list().currentIndex().data(ui::DayModel::SeqRole).toLongLong();
     }
     [[nodiscard]] const std::vector<Event>& kept() { return stand().kept().all; }
+    [[nodiscard]] QString title()
+    {
+        return page().findChild<ui::Label*>(QStringLiteral("record.title"))->text();
+    }
+    [[nodiscard]] ui::Date day(int after) { return ui::daysAfter(trail().today, after); }
+    [[nodiscard]] ui::DayRange oneDay(int after) { return {day(after), day(after)}; }
+    void digits(const char* text)
+    {
+        for (const char* digit = text; *digit; ++digit)
+            stand().tap(QStringLiteral("pad.") + QLatin1Char(*digit));
+        stand().tap(QStringLiteral("pad.set"));
+    }
+    void goTo(Seq seq)
+    {
+        for (int i = 0; i < 500 && picked() > seq; ++i)
+            stand().tap(QStringLiteral("record.up"));
+        EXPECT_EQ(picked(), seq);
+    }
 
     PageStand m_pages{kTenInch, QStringLiteral("en")};
 };
@@ -77,8 +97,7 @@ TEST_F(Record, asksOneQuestionAtATime)
     EXPECT_EQ(trail().asked.size(), 1U);
     trail().answer();
     ASSERT_EQ(trail().asked.size(), 1U);
-    EXPECT_EQ(trail().asked.front().date,
-              (ui::Date{std::chrono::year(2026), std::chrono::March, std::chrono::day(3)}));
+    EXPECT_EQ(trail().asked.front().days, oneDay(-2));
     trail().answer();
     EXPECT_EQ(page().day().rowCount(), 0);
 }
@@ -86,13 +105,105 @@ TEST_F(Record, asksOneQuestionAtATime)
 TEST_F(Record, theDayAfterTheLastIsNotThere)
 {
     begin();
-    const auto before = page().date();
+    const auto before = page().days();
     stand().tap(QStringLiteral("record.after"));
-    EXPECT_EQ(page().date(), before);
+    EXPECT_EQ(page().days(), before);
     stand().tap(QStringLiteral("record.before"));
     trail().answer();
     stand().tap(QStringLiteral("record.after"));
-    EXPECT_EQ(page().date(), before);
+    EXPECT_EQ(page().days(), before);
+}
+
+TEST_F(Record, showsAWeekTogetherAndMovesByIt)
+{
+    begin();
+    stand().taps({"record.filter", "record.ask.day", "record.ask.last:7"});
+    EXPECT_EQ(page().days(), (ui::DayRange{day(-6), trail().today}));
+    trail().answer();
+    EXPECT_EQ(page().day().rowCount(), static_cast<int>(kept().size()));
+    EXPECT_TRUE(list()
+                    .model()
+                    ->index(0, 0)
+                    .data(ui::DayModel::TimeRole)
+                    .toString()
+                    .contains(QStringLiteral("5 Mar")));
+    EXPECT_TRUE(title().contains(QStringLiteral("Fri 27 February 2026 to Thu 5 March 2026")));
+    stand().tap(QStringLiteral("record.before"));
+    trail().answer();
+    EXPECT_EQ(page().days(), (ui::DayRange{day(-13), day(-7)}));
+}
+
+TEST_F(Record, takesDaysByDate)
+{
+    begin();
+    const auto ask = [this](const char* first, const char* last) {
+        stand().taps({"record.filter", "record.ask.day", "record.ask.dates"});
+        digits(first);
+        if (last)
+            digits(last);
+    };
+    ask("20260301", "20260305");
+    EXPECT_EQ(page().days(), (ui::DayRange{day(-4), trail().today}));
+    trail().answer();
+    ask("20260230", nullptr);
+    EXPECT_TRUE(stand().target(QStringLiteral("pad.set")));
+    EXPECT_EQ(page().days(), (ui::DayRange{day(-4), trail().today}));
+    stand().tap(QStringLiteral("record.close"));
+    ask("20260301", "20260401");  // 32 days
+    EXPECT_EQ(page().days(), (ui::DayRange{day(-4), trail().today}));
+    stand().tap(QStringLiteral("record.close"));
+    EXPECT_TRUE(list().isVisible());
+}
+
+// MK did it all; bag B1 and the lots are of the morning in page_stand.cpp.
+TEST_F(Record, filtersCombineAreSaidAndClearedByOneTap)
+{
+    begin();
+    EXPECT_FALSE(title().contains(QStringLiteral("only")));
+    stand().taps({"record.filter", "record.ask.bag", "record.ask.id:B1"});
+    const int ofBag = list().model()->rowCount();
+    stand().taps({"record.filter", "record.ask.lot", "record.ask.id:K07-112"});
+    const int ofBoth = list().model()->rowCount();
+    EXPECT_LT(ofBoth, ofBag);
+    stand().taps({"record.filter", "record.ask.group:1"});
+    EXPECT_LE(list().model()->rowCount(), ofBoth);
+    EXPECT_GT(list().model()->rowCount(), 0);
+    EXPECT_TRUE(title().contains(QStringLiteral("only ampoules, bag B1, lot K07-112")))
+        << title().toStdString();
+    EXPECT_TRUE(title().contains(
+        QStringLiteral("%1 of %2 entries").arg(list().model()->rowCount()).arg(kept().size())));
+    stand().tap(QStringLiteral("record.clear"));
+    EXPECT_EQ(list().model()->rowCount(), page().day().rowCount());
+    EXPECT_FALSE(title().contains(QStringLiteral("only")));
+}
+
+TEST_F(Record, saysWhoHowSureAndByBothClocks)
+{
+    begin();
+    const QString about = page().findChild<ui::Label*>(QStringLiteral("record.about"))->text();
+    EXPECT_TRUE(about.contains(QStringLiteral("MK, claimed"))) << about.toStdString();
+    const Entry last = trail().entries().back();
+    EXPECT_TRUE(about.contains(QStringLiteral("boot clock")));
+    EXPECT_TRUE(about.contains(QString::fromStdString(last.kind)));
+}
+
+TEST_F(Record, aLinkToAnotherDayLeadsThere)
+{
+    begin();
+    const Entry first = trail().entries().front();
+    stand().tap(QStringLiteral("record.before"));
+    trail().answer();
+    Entry review = trail().entries().back();
+    review.kind = "deviation.reviewed";
+    review.payload = payloadOf(DeviationReviewed{.of = first.seq, .cause = "other"});
+    emit trail().entriesRead(page().days(), {review});
+    emit trail().dayRead(page().days(), std::nullopt);
+    stand().tap(QStringLiteral("record.linked"));
+    ASSERT_EQ(trail().sought, std::vector<Seq>{first.seq});
+    emit trail().dayFound(first.seq, trail().today);
+    trail().answer();
+    EXPECT_EQ(page().days(), oneDay(0));
+    EXPECT_EQ(picked(), first.seq);
 }
 
 TEST_F(Record, filtersAndLeadsToWhatIsLinked)
@@ -156,16 +267,34 @@ TEST_F(Record, verifyAnswersInWords)
     EXPECT_TRUE(sheet().title().contains(QStringLiteral("entry 7")));
 }
 
+TEST_F(Record, aBadSealIsSaidWithItsEntry)
+{
+    begin();
+    Verification found{.count = 12, .first = 1, .head = {12, {}}, .flaw = {}, .seals = 2};
+    emit trail().verified({found, true, {}});
+    EXPECT_TRUE(sheet().title().contains(QStringLiteral("is sound")));
+    EXPECT_EQ(valueOf("seals"), QStringLiteral("2"));
+    for (std::size_t flaw = 0; flaw < Names<SealFlaw>::all.size(); ++flaw) {
+        found.badSeal = BadSeal{11, static_cast<SealFlaw>(flaw)};
+        const ui::VerifyAnswer answer{found, true, {}};
+        EXPECT_FALSE(answer.isSound());
+        emit trail().verified(answer);
+        EXPECT_TRUE(sheet().title().contains(QStringLiteral("seal at entry 11 is NOT good")));
+        emit trail().copied({QStringLiteral("/x/trail.db"), answer, {}});
+        EXPECT_TRUE(sheet().title().contains(QStringLiteral("not good")));
+    }
+}
+
 TEST_F(Record, exportsTheDayThatIsShownToAChosenPlace)
 {
     begin();
     stand().taps({"record.export", "record.ask./media/stick/bathside"});
     ASSERT_EQ(trail().exports.size(), 1U);
     EXPECT_EQ(trail().exports.front().folder, QStringLiteral("/media/stick/bathside"));
-    EXPECT_EQ(trail().exports.front().date, trail().today);
+    EXPECT_EQ(trail().exports.front().days, oneDay(0));
     EXPECT_EQ(trail().exports.front().sign, '.');
     emit trail().exported(
-        {trail().today,
+        {oneDay(0),
          QStringLiteral("/media/stick/bathside/2026-03-05"),
          {},
          ExportFault{ExportFault::Kind::Sink, 0, {}, {"events.csv", 28}}});  // ENOSPC
@@ -254,6 +383,87 @@ TEST_F(Record, arrowKeysMoveInTheList)
     EXPECT_EQ(picked(), last - 1);
 }
 
+// --- a shift lead's comment ---------------------------------------------------------------------
+
+class Comment : public Record {
+protected:
+    /// Whoever is on duty says a note; then people are listed, and LS leads with the PIN 4071.
+    Seq noted(const PersonId& onDuty, Role role)
+    {
+        Stand& on = stand();
+        const auto list = [&](const PersonId& id, Role as, std::optional<PersonId> by) {
+            on.say(ListPerson{{.person = id, .name = id.text, .role = as, .departed = false}, by});
+        };
+        on.say(OpenShift{"Europe/Madrid", onDuty});
+        on.say(MakeNote{"two canes were swapped"});
+        const Seq note = kept().back().seq;
+        list({"LS"}, Role::ShiftLead, {});
+        EXPECT_TRUE(m_pages.pins().keep({"LS"}, "4071"));
+        on.say(SetPin{{"LS"}});
+        list(onDuty, role, PersonId{"LS"});
+        m_pages.show(ui::Frame::kRecord);
+        goTo(note);
+        return note;
+    }
+    void write(const char* letters)
+    {
+        for (const char* letter = letters; *letter; ++letter)
+            stand().tap(QStringLiteral("letters.") + QLatin1Char(*letter));
+        stand().tap(QStringLiteral("letters.set"));
+    }
+};
+
+TEST_F(Comment, isSignedAndLinkedWithItsNoteBothWays)
+{
+    const Seq note = noted({"MK"}, Role::Vaccinator);
+    stand().tap(QStringLiteral("record.comment"));
+    write("SEEN");
+    digits("9999");
+    EXPECT_TRUE(std::holds_alternative<PinRefused>(kept().back().fact));
+    digits("4071");
+    const auto* comment = std::get_if<NoteCommented>(&kept().back().fact);
+    ASSERT_TRUE(comment);
+    EXPECT_EQ(*comment, (NoteCommented{.of = note, .text = "SEEN"}));
+    EXPECT_EQ(kept().back().person, (Person{{"LS"}, Proof::Proven}));
+    EXPECT_TRUE(sheet().title().contains(QStringLiteral("signed by LS")));
+    const Seq said = kept().back().seq;
+    trail().answer();
+    stand().tap(QStringLiteral("record.close"));
+    RecordState state = stand().model().record();
+    state.recorded = said;
+    stand().recorded(state);
+    trail().answer();
+    stand().tap(QStringLiteral("record.linked"));
+    EXPECT_EQ(picked(), said);
+    stand().tap(QStringLiteral("record.linked"));
+    EXPECT_EQ(picked(), note);
+}
+
+TEST_F(Comment, isOfferedForNotesOnly)
+{
+    const Seq note = noted({"MK"}, Role::Vaccinator);
+    EXPECT_TRUE(stand().target(QStringLiteral("record.comment")));
+    stand().tap(QStringLiteral("record.up"));
+    ASSERT_LT(picked(), note);
+    EXPECT_FALSE(stand().target(QStringLiteral("record.comment")));
+}
+
+TEST_F(Comment, isNotOfferedWhileAnAuditorIsOnDuty)
+{
+    noted({"QA"}, Role::Auditor);
+    EXPECT_FALSE(stand().target(QStringLiteral("record.comment")));
+}
+
+TEST_F(Comment, isNotOfferedWhereNobodyCanSign)
+{
+    begin();
+    stand().say(MakeNote{"nobody is listed"});
+    m_pages.show(ui::Frame::kBench);
+    m_pages.show(ui::Frame::kRecord);
+    EXPECT_EQ(picked(), kept().back().seq);
+    EXPECT_FALSE(stand().target(QStringLiteral("record.comment")));
+}
+
 // --- how it looks -------------------------------------------------------------------------------
 
 struct Sight {
@@ -274,6 +484,12 @@ std::vector<Look> looks()
         {"filter", {"record.filter"}},
         {"bags", {"record.filter", "record.ask.bag"}},
         {"other_day", {"record.filter", "record.ask.day"}},
+        {"week", {"record.filter", "record.ask.day", "record.ask.last:7"}},
+        {"first_date", {"record.filter", "record.ask.day", "record.ask.dates"}},
+        {"combined",
+         {"record.filter", "record.ask.group:1", "record.filter", "record.ask.bag",
+          "record.ask.id:B1", "record.filter", "record.ask.lot", "record.ask.id:K07-112",
+          "record.filter", "record.ask.person", "record.ask.id:MK"}},
         {"mended", {"record.filter", "record.ask.group:7"}},
         {"exact", {"record.up", "record.exact"}},
         {"places", {"record.export"}},
@@ -329,22 +545,29 @@ TEST_P(RecordLook, everyAnswerIsWhole)
             {QStringLiteral("/media/stick/bathside/trail-2026-03-05.db"), {bad, true, {}}, {}});
         look();
     }
+    bad.flaw.reset();
+    bad.seals = 365;
+    for (int flaw = 0; flaw < static_cast<int>(Names<SealFlaw>::all.size()); ++flaw) {
+        bad.badSeal = BadSeal{1'000'000, static_cast<SealFlaw>(flaw)};
+        emit pages.trail().verified({bad, true, {}});
+        look();
+    }
     Manifest manifest;
+    manifest.key = std::string(64, '4');
     manifest.count = 1234;
     for (const char* name : {"events.jsonl", "events.csv", "ampoules.csv", "bags.csv",
                              "deviations.csv", "events-sheet.csv", "ampoules-sheet.csv"})
         manifest.files.push_back({name, 1, {}});
-    const QString folder = QStringLiteral("/media/stick/bathside/2026-03-05");
-    emit pages.trail().exported({pages.trail().today, folder, manifest, {}});
+    const QString folder = QStringLiteral("/media/stick/bathside/2026-02-05_2026-03-05");
+    const ui::DayRange days{ui::daysAfter(pages.trail().today, -30), pages.trail().today};
+    emit pages.trail().exported({days, folder, manifest, {}});
     look();
-    emit pages.trail().exported({pages.trail().today, folder, {}, {}});
+    emit pages.trail().exported({days, folder, {}, {}});
     look();
     for (const StoreFault fault :
          {StoreFault::NoSpace, StoreFault::InUse, StoreFault::Unconfirmed}) {
-        emit pages.trail().exported({pages.trail().today,
-                                     folder,
-                                     {},
-                                     ExportFault{ExportFault::Kind::Trail, 0, {fault, 5}, {}}});
+        emit pages.trail().exported(
+            {days, folder, {}, ExportFault{ExportFault::Kind::Trail, 0, {fault, 5}, {}}});
         look();
     }
     EXPECT_TRUE(frame.isVisible());

@@ -39,33 +39,18 @@ void bag(Stand& stand, const char* name, Micros outside, MilliCelsius diluent = 
 
 }  // namespace
 
-bool Pins::isRight(const PersonId& person, const std::string& pin) const
-{
-    const auto known = all.find(person);
-    return known != all.end() && bathside::isRight(pin, known->second);
-}
-
-bool Pins::keep(const PersonId& person, const std::string& pin)
-{
-    const auto hash = hashOf(pin, PinSalt{static_cast<std::uint8_t>(all.size() + 1)});
-    if (diskIsFull || !hash)
-        return false;
-    all[person] = *hash;
-    return true;
-}
-
 ReviewStand::ReviewStand(const Panel& panel, const QString& language) : m_pages(panel, language)
 {
     Stand& stand = m_pages.stand();
     stand.frame().addPage(QString::fromLatin1(ui::Frame::kReview),
                           new ui::ReviewPage({.model = stand.model(),
                                               .language = stand.language(),
-                                              .pins = m_pins,
+                                              .pins = m_pages.pins(),
                                               .zone = "Europe/Madrid"}));
     stand.frame().addPage(QString::fromLatin1(ui::Frame::kPeople),
                           new ui::PeoplePage({.model = stand.model(),
                                               .language = stand.language(),
-                                              .pins = m_pins,
+                                              .pins = m_pages.pins(),
                                               .zone = "Europe/Madrid"}));
 }
 

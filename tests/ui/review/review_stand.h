@@ -1,23 +1,10 @@
 #pragma once
 
-// The review and people pages beside the others; PINs kept in memory, checked as the real ones are.
-
-#include <map>
+// The review and people pages beside the others.
 
 #include "tests/ui/setup/page_stand.h"
-#include "ui/models/pin_desk.h"
 
 namespace bathside::test {
-
-class Pins final : public ui::PinDesk {
-public:
-    [[nodiscard]] bool knows(const PersonId& person) const override { return all.contains(person); }
-    [[nodiscard]] bool isRight(const PersonId& person, const std::string& pin) const override;
-    [[nodiscard]] bool keep(const PersonId& person, const std::string& pin) override;
-
-    std::map<PersonId, PinHash> all;
-    bool diskIsFull = false;
-};
 
 class ReviewStand {
 public:
@@ -25,7 +12,7 @@ public:
 
     [[nodiscard]] Stand& stand() { return m_pages.stand(); }
     [[nodiscard]] const Bench& bench() { return m_pages.stand().bench(); }
-    [[nodiscard]] Pins& pins() { return m_pins; }
+    [[nodiscard]] Pins& pins() { return m_pages.pins(); }
     void show(const char* page) { m_pages.show(page); }
     /// Digits on the number pad, and set.
     void pin(const char* digits);
@@ -33,7 +20,6 @@ public:
     [[nodiscard]] QString notice(const char* name);
 
 private:
-    Pins m_pins;
     PageStand m_pages;
 };
 

@@ -59,17 +59,32 @@ void pull(Stand& stand, const char* bag, Micros outside)
 
 }  // namespace
 
+bool Pins::isRight(const PersonId& person, const std::string& pin) const
+{
+    const auto known = all.find(person);
+    return known != all.end() && bathside::isRight(pin, known->second);
+}
+
+bool Pins::keep(const PersonId& person, const std::string& pin)
+{
+    const auto hash = hashOf(pin, PinSalt{static_cast<std::uint8_t>(all.size() + 1)});
+    if (diskIsFull || !hash)
+        return false;
+    all[person] = *hash;
+    return true;
+}
+
 void Trail::answer()
 {
     for (const Asked& one : std::exchange(asked, {})) {
         std::vector<Entry> found;
         for (const Entry& entry : entries()) {
-            if (one.date == today && entry.seq > one.after)
+            if (one.days.first <= today && today <= one.days.last && entry.seq > one.after)
                 found.push_back(entry);
         }
         if (!found.empty())
-            emit entriesRead(one.date, found);
-        emit dayRead(one.date, std::nullopt);
+            emit entriesRead(one.days, found);
+        emit dayRead(one.days, std::nullopt);
     }
 }
 
@@ -102,7 +117,10 @@ PageStand::PageStand(const Panel& panel, const QString& language, Stand::As day)
                                                .printing = m_stand.papers(),
                                                .zone = "Europe/Madrid",
                                                .copies = &m_copies}));
-    auto* record = new ui::RecordPage(m_stand.model(), m_trail);
+    auto* record = new ui::RecordPage({.model = m_stand.model(),
+                                       .source = m_trail,
+                                       .language = m_stand.language(),
+                                       .pins = m_pins});
     record->printBy(m_stand.papers());
     m_stand.frame().addPage(QString::fromLatin1(ui::Frame::kRecord), record);
 }

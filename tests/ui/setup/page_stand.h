@@ -1,13 +1,16 @@
 #pragma once
 
 // Set-up and record beside the bench: the bench's stand with the two pages in its frame, a
-// loudspeaker that only counts, and a record that is answered from what the stand kept.
+// loudspeaker that only counts, PINs kept in memory and checked as the real ones are, and a record
+// that is answered from what the stand kept.
 
+#include <map>
 #include <vector>
 
 #include "core/trail/entry.h"
 #include "tests/ui/bench/stand.h"
 #include "ui/models/copies.h"
+#include "ui/models/pin_desk.h"
 #include "ui/models/preferences.h"
 #include "ui/models/record_source.h"
 #include "ui/models/sound_test.h"
@@ -63,11 +66,12 @@ public:
     [[nodiscard]] ui::Date currentDay() const override { return today; }
     [[nodiscard]] std::vector<ui::RecordPlace> places() const override { return where; }
 
-    void readDay(ui::Date date, Seq after) override { asked.push_back({date, after}); }
+    void readDays(const ui::DayRange& days, Seq after) override { asked.push_back({days, after}); }
+    void findDay(Seq seq) override { sought.push_back(seq); }
     void verify() override { ++verifications; }
-    void exportDay(ui::Date date, const QString& folder, char sign) override
+    void exportDays(const ui::DayRange& days, const QString& folder, char sign) override
     {
-        exports.push_back({date, folder, sign});
+        exports.push_back({days, folder, sign});
     }
     void copyTrail(const QString& folder) override { copies.push_back(folder); }
     void askSheet(ui::Date date) override { sheets.push_back(date); }
@@ -79,11 +83,11 @@ public:
     [[nodiscard]] std::vector<Entry> entries() const;
 
     struct Asked {
-        ui::Date date;
+        ui::DayRange days;
         Seq after;
     };
     struct Wanted {
-        ui::Date date;
+        ui::DayRange days;
         QString folder;
         char sign;
     };
@@ -92,6 +96,7 @@ public:
         {QStringLiteral("/documents/bathside"), {}},
         {QStringLiteral("/media/stick/bathside"), QStringLiteral("STICK")}};
     std::vector<Asked> asked;
+    std::vector<Seq> sought;
     std::vector<Wanted> exports;
     std::vector<QString> copies;
     std::vector<ui::Date> sheets;
@@ -102,6 +107,16 @@ private:
     const Kept& m_kept;
 };
 
+class Pins final : public ui::PinDesk {
+public:
+    [[nodiscard]] bool knows(const PersonId& person) const override { return all.contains(person); }
+    [[nodiscard]] bool isRight(const PersonId& person, const std::string& pin) const override;
+    [[nodiscard]] bool keep(const PersonId& person, const std::string& pin) override;
+
+    std::map<PersonId, PinHash> all;
+    bool diskIsFull = false;
+};
+
 class PageStand {
 public:
     PageStand(const Panel& panel, const QString& language, Stand::As day = Stand::As::Rehearsal);
@@ -110,6 +125,7 @@ public:
     [[nodiscard]] Loud& loud() { return m_loud; }
     [[nodiscard]] Trail& trail() { return m_trail; }
     [[nodiscard]] Copying& copies() { return m_copies; }
+    [[nodiscard]] Pins& pins() { return m_pins; }
     [[nodiscard]] ui::Preferences& preferences() { return m_preferences; }
     void show(const char* page);
 
@@ -117,6 +133,7 @@ private:
     ui::Preferences m_preferences;
     Loud m_loud;
     Copying m_copies;
+    Pins m_pins;
     Stand m_stand;
     Trail m_trail;
 };

@@ -42,6 +42,41 @@ ui::CopyNews lateCopies(const Stamp& now)
     return news;
 }
 
+/// A note last, and a shift lead who may comment it.
+void takeNote(test::PageStand& pages)
+{
+    pages.stand().say(ListPerson{
+        {.person = {"LS"}, .name = "Lena Sanz", .role = Role::ShiftLead, .departed = false}, {}});
+    EXPECT_TRUE(pages.pins().keep({"LS"}, "4071"));
+    pages.stand().say(SetPin{{"LS"}});
+    pages.stand().say(MakeNote{"two canes were swapped, found before the pull"});
+}
+
+/// What is answered in some of the pictures.
+void answer(test::PageStand& pages, const std::string& name)
+{
+    if (name == "seal")
+        emit pages.trail().verified({{.count = 214,
+                                      .first = 1,
+                                      .head = {214, {0xab, 0x12}},
+                                      .flaw = {},
+                                      .seals = 3,
+                                      .badSeal = BadSeal{190, SealFlaw::OtherKey}},
+                                     true,
+                                     {}});
+    Manifest manifest;
+    manifest.count = 214;
+    manifest.last = {214, {0xab, 0x12}};
+    manifest.key = std::string(64, '4');
+    for (const char* file : {"events.jsonl", "events.csv", "events-sheet.csv", "record.xlsx"})
+        manifest.files.push_back({file, 1, {}});
+    if (name == "exported")
+        emit pages.trail().exported({{pages.trail().today, pages.trail().today},
+                                     QStringLiteral("/media/stick/bathside/2026-03-05"),
+                                     manifest,
+                                     {}});
+}
+
 void draw(const QDir& folder, const Picture& picture, const Look& look)
 {
     ui::theme().setScheme(look.scheme);
@@ -49,7 +84,9 @@ void draw(const QDir& folder, const Picture& picture, const Look& look)
     const bool isRecord = std::string(picture.page) == ui::Frame::kRecord;
     if (isRecord)
         test::liveThroughAMorning(pages.stand());
-    else
+    if (std::string(picture.name) == "note" || std::string(picture.name) == "comment")
+        takeNote(pages);
+    if (!isRecord)
         setUp(pages);
     pages.stand().papers().installed = {QStringLiteral("bench_label_printer"),
                                         QStringLiteral("office"),
@@ -61,6 +98,7 @@ void draw(const QDir& folder, const Picture& picture, const Look& look)
         pages.copies().tell(lateCopies(pages.stand().model().now()));
     pages.show(picture.page);
     pages.stand().taps(picture.taps);
+    answer(pages, picture.name);
     if (std::string(picture.name) == "verified")
         emit pages.trail().verified(
             {{.count = 214, .first = 1, .head = {214, {0xab, 0x12}}, .flaw = {}}, true, {}});
@@ -111,6 +149,17 @@ int main(int argc, char** argv)
         {"mended", ui::Frame::kRecord, {"record.filter", "record.ask.group:7"}},
         {"exact", ui::Frame::kRecord, {"record.up", "record.exact"}},
         {"places", ui::Frame::kRecord, {"record.export"}},
+        {"days", ui::Frame::kRecord, {"record.filter", "record.ask.day"}},
+        {"week", ui::Frame::kRecord, {"record.filter", "record.ask.day", "record.ask.last:7"}},
+        {"date", ui::Frame::kRecord, {"record.filter", "record.ask.day", "record.ask.dates"}},
+        {"combined",
+         ui::Frame::kRecord,
+         {"record.filter", "record.ask.group:1", "record.filter", "record.ask.bag",
+          "record.ask.id:B1", "record.filter", "record.ask.person", "record.ask.id:MK"}},
+        {"note", ui::Frame::kRecord, {}},
+        {"comment", ui::Frame::kRecord, {"record.comment"}},
+        {"seal", ui::Frame::kRecord, {}},
+        {"exported", ui::Frame::kRecord, {}},
         {"verified", ui::Frame::kRecord, {}},
         {"flaw", ui::Frame::kRecord, {}},
     };
