@@ -52,7 +52,7 @@ StoresStand::StoresStand(const Panel& panel, const QString& language) : m_pages(
                           new ui::StoresPage({.model = stand.model(),
                                               .language = stand.language(),
                                               .deliveries = m_deliveries,
-                                              .pins = m_pins,
+                                              .pins = m_pages.pins(),
                                               .zone = "Europe/Madrid"}));
 }
 

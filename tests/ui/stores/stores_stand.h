@@ -5,7 +5,6 @@
 
 #include <map>
 
-#include "tests/ui/review/review_stand.h"
 #include "tests/ui/setup/page_stand.h"
 #include "ui/models/delivery_source.h"
 
@@ -25,13 +24,12 @@ public:
 
     [[nodiscard]] Stand& stand() { return m_pages.stand(); }
     [[nodiscard]] Deliveries& deliveries() { return m_deliveries; }
-    [[nodiscard]] Pins& pins() { return m_pins; }
+    [[nodiscard]] Pins& pins() { return m_pages.pins(); }
     [[nodiscard]] const Stores& stores() { return m_pages.stand().bench().stores; }
     void show() { m_pages.show(ui::Frame::kStores); }
 
 private:
     Deliveries m_deliveries;
-    Pins m_pins;
     PageStand m_pages;
 };
 
