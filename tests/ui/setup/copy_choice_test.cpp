@@ -94,9 +94,9 @@ TEST_F(CopyChosen, whatHasToBeSeenToStandsOnTheBar)
     tell(ago(3h));
     EXPECT_EQ(lineOf("setup.screen"), QString());
     tell(ago(73h), Doing::Nothing, Wrong::Nothing, true);
-    EXPECT_EQ(lineOf("setup.screen"), QStringLiteral("copies: 3 days ago"));
+    EXPECT_EQ(lineOf("setup.screen"), QStringLiteral("copy is old"));
     tell({}, Doing::Nothing, Wrong::NotThere);
-    EXPECT_EQ(lineOf("setup.screen"), QStringLiteral("copies: the last one failed"));
+    EXPECT_EQ(lineOf("setup.screen"), QStringLiteral("copy failed"));
     ask();
     EXPECT_TRUE(says(QStringLiteral("Put it in, or choose another place.")));
 }
