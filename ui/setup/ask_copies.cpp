@@ -31,6 +31,8 @@ Choice back()
 
 QString everyText(int hours)
 {
+    if (hours == 1)
+        return AskCopiesText::tr("every hour");
     return hours == 24 ? AskCopiesText::tr("once a day")
                        : AskCopiesText::tr("every %n hours", nullptr, hours);
 }

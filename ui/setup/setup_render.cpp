@@ -191,9 +191,10 @@ void SetUpPage::renderCopies()
     const CopyNews news = m_parts.copies->news();
     const Role role = roleOf(news);
     m_screen->setRole(role);
-    m_screen->setLine(role == Role::Neutral
-                          ? QString()
-                          : tr("copies: %1", "3 days ago").arg(copyLine(news, m_model.now())));
+    QString line;
+    if (role != Role::Neutral)
+        line = news.wrong == CopyNews::Wrong::Nothing ? tr("copy is old") : tr("copy failed");
+    m_screen->setLine(line);
 }
 
 }  // namespace bathside::ui

@@ -173,7 +173,7 @@ protected:
         for (const int day : {0, 1, 2, 300, 301, 302, 303, 500, 666, 667, 668}) {
             m_days.pass(std::chrono::hours(24) * (day - next));
             next = day + 1;
-            const auto entries = m_days.day(8);
+            const auto entries = m_days.day(30);
             m_all.insert(m_all.end(), entries.begin(), entries.end());
         }
         m_file = written(m_folder / "trail.db", m_all);

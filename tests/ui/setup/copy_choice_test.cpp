@@ -34,6 +34,15 @@ protected:
             return each->isVisible() && each->text().contains(text);
         });
     }
+    void tell(std::optional<Stamp> madeAt, Doing doing = {}, Wrong wrong = {}, bool isLate = false)
+    {
+        ui::CopyNews news;
+        news.doing = doing;
+        news.wrong = wrong;
+        news.madeAt = madeAt;
+        news.isLate = isLate;
+        m_pages.copies().tell(news);
+    }
     [[nodiscard]] const ui::CopyChoice& now() { return m_pages.preferences().now().copies; }
     [[nodiscard]] Stamp ago(Micros age) { return shifted(stand().model().now(), -age); }
 
@@ -46,9 +55,9 @@ TEST_F(CopyChosen, oneNowByATap)
     EXPECT_TRUE(says(QStringLiteral("There is no copy of the record yet.")));
     stand().tap(QStringLiteral("ask.copy-now"));
     EXPECT_EQ(m_pages.copies().copied, 1);
-    m_pages.copies().tell({.doing = Doing::Copying});
+    tell({}, Doing::Copying);
     EXPECT_TRUE(says(QStringLiteral("being copied")));
-    m_pages.copies().tell({.madeAt = ago(0s)});
+    tell(ago(0s));
     EXPECT_TRUE(says(QStringLiteral("The last copy was made 0 min ago and found sound.")));
 }
 
@@ -82,12 +91,12 @@ TEST_F(CopyChosen, byTheClockAndAtTheEndOfAShift)
 
 TEST_F(CopyChosen, whatHasToBeSeenToStandsOnTheBar)
 {
-    m_pages.copies().tell({.madeAt = ago(3h)});
+    tell(ago(3h));
     EXPECT_EQ(lineOf("setup.screen"), QString());
-    m_pages.copies().tell({.madeAt = ago(73h), .isLate = true});
-    EXPECT_EQ(lineOf("setup.screen"), QStringLiteral("copies: 3 days ago"));
-    m_pages.copies().tell({.wrong = Wrong::NotThere});
-    EXPECT_EQ(lineOf("setup.screen"), QStringLiteral("copies: the last one failed"));
+    tell(ago(73h), Doing::Nothing, Wrong::Nothing, true);
+    EXPECT_EQ(lineOf("setup.screen"), QStringLiteral("copy is old"));
+    tell({}, Doing::Nothing, Wrong::NotThere);
+    EXPECT_EQ(lineOf("setup.screen"), QStringLiteral("copy failed"));
     ask();
     EXPECT_TRUE(says(QStringLiteral("Put it in, or choose another place.")));
 }
@@ -99,14 +108,16 @@ TEST_F(CopyChosen, everyFailureSaysWhatToDo)
          {StoreFault::NoSpace, StoreFault::ReadOnly, StoreFault::NotPermitted,
           StoreFault::WriteFailed, StoreFault::Unconfirmed, StoreFault::Damaged, StoreFault::InUse,
           StoreFault::Unsafe}) {
-        ui::CopyNews news{.wrong = Wrong::NotWritten};
+        ui::CopyNews news;
+        news.wrong = Wrong::NotWritten;
         news.last.trouble = StoreTrouble{fault, 0};
         const QString text = ui::copyText(news, at);
         EXPECT_TRUE(text.startsWith(QStringLiteral("Not copied. "))) << text.toStdString();
         EXPECT_TRUE(text.endsWith(u'.'));
         EXPECT_GT(text.size(), 40);
     }
-    ui::CopyNews news{.wrong = Wrong::NotSound};
+    ui::CopyNews news;
+    news.wrong = Wrong::NotSound;
     news.last.check.chain.flaw = Flaw{58, FlawKind::BadHash, 58, {}};
     EXPECT_THAT(ui::copyText(news, at).toStdString(), testing::HasSubstr("NOT sound at entry 58"));
 }

@@ -35,7 +35,8 @@ void setUp(test::PageStand& pages)
 
 ui::CopyNews lateCopies(const Stamp& now)
 {
-    ui::CopyNews news{.wrong = ui::CopyNews::Wrong::NotWritten};
+    ui::CopyNews news;
+    news.wrong = ui::CopyNews::Wrong::NotWritten;
     news.last.trouble = StoreTrouble{StoreFault::NoSpace, 28};
     news.madeAt = shifted(now, -std::chrono::hours(73));
     news.isLate = true;
