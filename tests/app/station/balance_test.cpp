@@ -2,9 +2,7 @@
 
 #include "app/station/balance.h"
 
-#include <QSignalSpy>
 #include <filesystem>
-#include <memory>
 
 #include <gtest/gtest.h>
 

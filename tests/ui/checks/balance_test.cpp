@@ -32,7 +32,7 @@ protected:
     {
         std::size_t all = 0;
         for (const Event& event : pages.stand().kept().all)
-            all += std::holds_alternative<DoseChecked>(event.fact) ? 1 : 0;
+            all += std::holds_alternative<DoseChecked>(event.fact) ? 1U : 0U;
         return all;
     }
     [[nodiscard]] QString padWords()

@@ -97,9 +97,10 @@ BathFits fitsWith(int massPulls, int filmPulls)
 {
     BathFits fits;
     if (massPulls > 0)
-        fits.mass = FitOfPulls<MassFit>{{.mass = 8.44, .interval = {}}, massPulls, 0.126};
+        fits.mass =
+            FitOfPulls<MassFit>{{.mass = 8.44, .interval = {}, .predicted = {}}, massPulls, 0.126};
     if (filmPulls > 0)
-        fits.film = FitOfPulls<FilmFit>{{.film = 1'734.6}, filmPulls, 4.26};
+        fits.film = FitOfPulls<FilmFit>{{.film = 1'734.6, .predicted = {}}, filmPulls, 4.26};
     return fits;
 }
 

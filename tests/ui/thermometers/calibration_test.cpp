@@ -137,7 +137,10 @@ TEST_F(CalibrationTest, howLowAPointMayLieFollowsFromTheThermometer)
     stand().taps({"pad.minus", "pad.5", "pad.1", "pad.set"});
     EXPECT_TRUE(padNote().contains(QStringLiteral("That is outside what can be.")));
     stand().tap(QStringLiteral("pad.cancel"));
-    Probe platinum{.id = {"PT"}, .name = "PT", .resolution = 0.01};
+    Probe platinum;
+    platinum.id = {"PT"};
+    platinum.name = "PT";
+    platinum.resolution = 0.01;
     platinum.source = SerialLine{.port = "/dev/ttyUSB0", .pattern = "#", .shows = LineUnit::Pt100};
     stand().say(DescribeProbe{{"PT"}, documentOf(platinum)});
     stand().taps({"thermometers.probe.PT", "thermometers.calibrate", "ask.add"});
