@@ -19,7 +19,7 @@ std::optional<PersonId> provenBy(const Intent& intent)
 {
     return std::visit(
         []<typename T>(const T& meant) -> std::optional<PersonId> {
-            if constexpr (isOneOf<T, ReviewDeviation, CommentNote, ApproveCard>)
+            if constexpr (isOneOf<T, ReviewDeviation, CommentNote, ApproveCard, ChooseBaseline>)
                 return meant.by;
             else if constexpr (std::is_same_v<T, ListPerson>)
                 return meant.by;

@@ -171,6 +171,7 @@ void ChartView::drawRules(QPainter& painter) const
 {
     const QRectF plot = chart()->plotArea();
     const Metrics& metrics = theme().metrics();
+    std::vector<QPair<double, double>> taken;  // by words: top and bottom
     for (const ChartRule& rule : m_content.rules) {
         const double y = placeOf({m_content.across.low, rule.at}).y();
         if (y < plot.top() || y > plot.bottom())
@@ -179,11 +180,25 @@ void ChartView::drawRules(QPainter& painter) const
             QPen(theme().palette().softInk(), metrics.px(kRuleMm), styleOf(rule.stroke)));
         painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
         painter.setPen(theme().palette().ink());
-        const double aside = metrics.px(kAsideMm);
-        const bool atRight = rule.end & Qt::AlignRight;
-        write(painter, {atRight ? plot.right() - aside : plot.left() + aside, y}, rule.end,
-              rule.words);
+        writeRule(painter, rule, y, taken);
     }
+}
+
+/// Moved away from its line where the words of another one stand.
+void ChartView::writeRule(QPainter& painter, const ChartRule& rule, double y,
+                          std::vector<QPair<double, double>>& taken) const
+{
+    const QRectF plot = chart()->plotArea();
+    const double high = painter.fontMetrics().height(), aside = theme().metrics().px(kAsideMm);
+    const bool isAbove = rule.end & Qt::AlignBottom, isAtRight = rule.end & Qt::AlignRight;
+    for (const auto& [top, bottom] : taken) {
+        const double from = isAbove ? y - high : y;
+        if (from < bottom && from + high > top)
+            y = isAbove ? top : bottom;
+    }
+    taken.emplace_back(isAbove ? y - high : y, isAbove ? y : y + high);
+    write(painter, {isAtRight ? plot.right() - aside : plot.left() + aside, y}, rule.end,
+          rule.words);
 }
 
 void ChartView::drawDots(QPainter& painter) const

@@ -6,6 +6,7 @@
 #include <QChartView>
 #include <functional>
 #include <optional>
+#include <vector>
 
 #include "ui/charts/chart.h"
 
@@ -42,6 +43,8 @@ private:
                const QString& words) const;
     void drawBandWords(QPainter& painter) const;
     void drawRules(QPainter& painter) const;
+    void writeRule(QPainter& painter, const ChartRule& rule, double y,
+                   std::vector<QPair<double, double>>& taken) const;
     void drawDots(QPainter& painter) const;
     void drawNames(QPainter& painter) const;
     void drawMarks(QPainter& painter) const;

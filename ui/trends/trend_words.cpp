@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <QStringList>
+#include <algorithm>
 #include <set>
 
 #include "ui/text/subjects.h"
@@ -209,8 +210,9 @@ LimitsSaid limitsText(const Trend& trend)
 QString capabilityText(const Trend& trend, ChartSeries series)
 {
     QStringList said;
-    for (const SideCapability& side : trend.capability)
-        said.append(sideText(side, series));
+    const auto worst = std::ranges::min_element(trend.capability, {}, &SideCapability::capability);
+    if (worst != trend.capability.end())
+        said.append(sideText(*worst, series));
     if (trend.chart && trend.chart->sigma <= 0)
         said.append(TrendText::tr("All points of the limits are alike: there is no capability."));
     if (trend.without > 0)

@@ -33,7 +33,7 @@ struct LimitsSaid {
     bool areGood = false;  // from a baseline, of enough points, and no rule is broken
 };
 [[nodiscard]] LimitsSaid limitsText(const Trend& trend);
-/// How it stands to the card's limits, and what of it is not shown.
+/// How it stands to the nearer of the card's limits, and what of it is not shown.
 [[nodiscard]] QString capabilityText(const Trend& trend, ChartSeries series);
 
 }  // namespace bathside::ui

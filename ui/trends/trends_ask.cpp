@@ -269,11 +269,10 @@ void TrendsPage::askBaseline(Seq from, Seq to)
     const QString chart = wishText(m_wish, m_people);
     askSignature(
         m_signing, Act::Approve,
-        tr("Limits of the chart \"%1\" from events %2 to %3. %4", "chart, events, meaning")
+        tr("Approved: baseline of \"%1\", events %2 to %3.", "chart, events")
             .arg(chart)
             .arg(from)
-            .arg(to)
-            .arg(tr("Approved as its baseline.")),
+            .arg(to),
         [=, this](const Proven& by, const AnswerTap& tap) {
             const BaselineChosen chosen{chartNameOf(m_wish), from, to};
             if (!m_model.say(ChooseBaseline{by.person(), chosen}, tap.inputMs,

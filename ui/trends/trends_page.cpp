@@ -191,7 +191,7 @@ void TrendsPage::pressOpen()
 {
     const ChartPoint* point = picked();
     if (!point)
-        return;
+        return tell(Role::HeadsUp, tr("Tap a point of the chart first, or step to one."));
     m_storyOf = point->seq;
     m_story.clear();
     m_parts.source.readShift(point->seq);

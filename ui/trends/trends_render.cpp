@@ -111,8 +111,7 @@ void TrendsPage::renderTargets()
     const ChartPoint* point = picked();
     const bool isOfPull = !point || point->pull > 0;
     m_open->setWord(isOfPull ? tr("its pull …") : tr("its check …"));
-    m_open->setReason(point ? QString() : tr("Tap a point."));
-    m_open->setRole(point ? Role::Primary : Role::Neutral);
+    m_open->setRole(point ? Role::Primary : Role::Quiet);
     m_before->setWord(tr("point before"));
     m_after->setWord(tr("point after"));
     m_close->setWord(tr("charts"));

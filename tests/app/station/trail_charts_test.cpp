@@ -18,6 +18,7 @@ namespace bathside::app {
 namespace {
 
 using namespace std::chrono_literals;
+using Date = std::chrono::year_month_day;
 
 class Quiet final : public ui::Feedback {
 public:
@@ -92,7 +93,7 @@ protected:
         say(CloseShift{});
     }
 
-    ui::PointsAnswer points(ui::Date first, ui::Date last, std::vector<SeqRange> baselines = {})
+    ui::PointsAnswer points(Date first, Date last, std::vector<SeqRange> baselines = {})
     {
         EXPECT_TRUE(m_session->store().flush(60s));
         std::optional<ui::PointsAnswer> answer;
@@ -140,7 +141,7 @@ protected:
         return valuesOf(trend);
     }
 
-    static constexpr ui::Date kFirst{2026y / 3 / 5}, kLater{2026y / 4 / 14};
+    static constexpr Date kFirst{2026y / 3 / 5}, kLater{2026y / 4 / 14};
 
     test::TempFolder m_folder;
     SimulatedClock m_clock{*fromRfc3339("2026-03-05T08:00:00.000+01:00")};
@@ -165,7 +166,7 @@ TEST_F(TrailChartsTest, readsTheDaysThatAreWantedAndNoOthers)
     EXPECT_EQ(shown(answer), (std::vector{4.0, 6.0}));
     EXPECT_EQ(shown(points(kLater, kLater)), (std::vector{5.0}));
     EXPECT_EQ(shown(points(kFirst, kLater)), (std::vector{4.0, 6.0, 5.0}));
-    EXPECT_TRUE(shown(points(ui::Date{2026y / 3 / 6}, ui::Date{2026y / 4 / 13})).empty());
+    EXPECT_TRUE(shown(points(Date{2026y / 3 / 6}, Date{2026y / 4 / 13})).empty());
 }
 
 // By the card that was adopted long before the days that are read.

@@ -258,6 +258,13 @@ TEST(TrendsLooksTest, everyTargetIsBigEnoughAndEveryWordWhole)
                 expectTargetsAsTheyMustBe(pages.stand().frame());
                 pages.tap("ask.back");
             }
+            pages.tap("trends.limits");
+            pages.tap("ask.all");
+            expectTargetsAsTheyMustBe(pages.stand().frame());
+            pages.tap("pad.cancel");
+            pages.tap("trends.what");
+            pages.tap("ask.n:2");  // between two limits
+            expectTargetsAsTheyMustBe(pages.stand().frame());
             pages.tap("trends.before");
             pages.tap("trends.open");
             expectTargetsAsTheyMustBe(pages.stand().frame());
