@@ -20,7 +20,7 @@ void SheetWriter::columns(const SheetColumns& columns)
 {
     double slot = px(kSlot);
     for (const auto& each : columns.each)
-        slot = std::max(slot, widthOf(each.label, kSmallCaps, Weight::Regular) + px(0.8));
+        slot = std::max(slot, widthOf(each.label, kSmallCaps, Weight::Strong) + px(0.8));
     const double wide = m_rows.left().width() - px(kAxis);
     const auto all = static_cast<double>(std::max<std::size_t>(1, columns.each.size()));
     slot = std::max(slot, std::min(wide / all, px(kWideSlot)));

@@ -39,9 +39,12 @@ QString plain(const QString& text)
 /// How many signs of the word go on a line; one at least.
 qsizetype fitting(const QString& word, double widthPx, const QFontMetricsF& metrics)
 {
-    qsizetype count = word.size();
-    while (count > 1 && metrics.horizontalAdvance(word.left(count)) > widthPx)
-        --count;
+    qsizetype count = 1, tooMany = word.size() + 1;
+    while (tooMany - count > 1) {
+        const qsizetype middle = (count + tooMany) / 2;
+        const bool fits = metrics.horizontalAdvance(word.left(middle)) <= widthPx;
+        (fits ? count : tooMany) = middle;
+    }
     return count;
 }
 

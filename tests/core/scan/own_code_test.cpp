@@ -97,10 +97,17 @@ TEST(OwnCodeTest, takesNoOtherForm)
         EXPECT_EQ(ownCodeFrom(sealed(text)).error().kind, ScanFaultKind::NotOurForm)
             << sealed(text);
     const std::string head(64, 'A');
-    for (const std::string& text :
-         {"BSS.0." + head, "BSS.-1." + head, "BSS.01." + head, "BSS." + head, "BSS..", "BSS.7.",
-          "BSS.7." + head + "A", "BSS.7." + head.substr(1), "BSS.7." + head.substr(1) + "G",
-          "BSS.9223372036854775808." + head})
+    const std::vector<std::string> wrong{"BSS.0." + head,
+                                         "BSS.-1." + head,
+                                         "BSS.01." + head,
+                                         "BSS." + head,
+                                         "BSS..",
+                                         "BSS.7.",
+                                         "BSS.7." + head + "A",
+                                         "BSS.7." + head.substr(1),
+                                         "BSS.7." + head.substr(1) + "G",
+                                         "BSS.9223372036854775808." + head};
+    for (const std::string& text : wrong)
         EXPECT_EQ(ownCodeFrom(sealed(text)).error().kind, ScanFaultKind::NotOurForm)
             << sealed(text);
     EXPECT_EQ(ownCodeFrom("BSB.").error().kind, ScanFaultKind::NotOurForm);
