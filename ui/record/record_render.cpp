@@ -55,10 +55,10 @@ void RecordPage::place()
 
     const int narrow = metrics.ceilPx(Metrics::kMinimum), primary = bar;
     const QRect side(room.right() + 1 - primary, room.top(), primary, room.height());
-    const int cells = m_comment->isVisibleTo(this) ? 3 : 2;
-    m_turn->setGeometry(cellOf(side, {1, cells}, 0));
-    m_comment->setGeometry(cellOf(side, {1, cells}, 1));
-    m_close->setGeometry(cellOf(side, {1, cells}, cells - 1));
+    const int beside = m_comment->isVisibleTo(this) ? 3 : 2;
+    m_turn->setGeometry(cellOf(side, {1, beside}, 0));
+    m_comment->setGeometry(cellOf(side, {1, beside}, 1));
+    m_close->setGeometry(cellOf(side, {1, beside}, beside - 1));
     const QRect over = room.adjusted(0, 0, -(primary + gap), 0);
     m_choices->setGeometry(over);
     m_ask->setGeometry(m_ask->room() == AskPane::Room::Page ? page : over);
