@@ -110,9 +110,9 @@ void RecordPage::render()
     renderTitle();
     renderDetail();
     m_pageUp->setWord(tr("up"));
-    m_pageUp->setLine(tr("a page"));
+    m_pageUp->setLine(m_filter.wished() == DayWish{} ? tr("a page") : QString());
     m_pageDown->setWord(tr("down"));
-    m_pageDown->setLine(tr("a page"));
+    m_pageDown->setLine(m_filter.wished() == DayWish{} ? tr("a page") : QString());
     m_up->setWord(tr("one up"));
     m_down->setWord(tr("one down"));
     m_exact->setWord(tr("exact content"));
