@@ -20,11 +20,11 @@ QString hexText(const Hash& hash) { return QString::fromStdString(toHex(hash)); 
 QString whoText(const Entry& entry)
 {
     if (!entry.person)
-        return EntryText::tr("By the station itself.");
-    const QString id = idText(entry.person->id);
-    return entry.person->proof == Proof::Proven
-               ? EntryText::tr("By %1, proven by PIN.").arg(id)
-               : EntryText::tr("By %1, claimed: nobody asked for a PIN.").arg(id);
+        return EntryText::tr("Entry %1 by the station itself.").arg(entry.seq);
+    const QString who = entry.person->proof == Proof::Proven
+                            ? EntryText::tr("Entry %1 by %2, proven by PIN.", "number, initials")
+                            : EntryText::tr("Entry %1 by %2, claimed.", "number, initials");
+    return who.arg(entry.seq).arg(idText(entry.person->id));
 }
 
 /// In seconds, as the record has it in µs.
@@ -74,17 +74,9 @@ Bond bondOf(const auto&) { return {}; }
 
 QString aboutText(const DayRow& row, const std::string& zone)
 {
-    QStringList lines{EntryText::tr("Entry %1, recorded.").arg(row.entry.seq), whoText(row.entry),
-                      EntryText::tr("Local time %1, boot clock %2 s.")
-                          .arg(localTimeText(row.entry.at, zone), bootText(row.entry.boot))};
-    if (row.mend == DayRow::Mend::Corrected)
-        lines.append(EntryText::tr("It was corrected later."));
-    if (row.mend == DayRow::Mend::TakenBack)
-        lines.append(EntryText::tr("It was taken back."));
-    if (row.about.mends)
-        lines.append(EntryText::tr("It mends what was said before."));
-    lines.append(fromCore(row.entry.kind));
-    return lines.join(u' ');
+    return whoText(row.entry) + u' ' +
+           EntryText::tr("Local time %1, boot clock %2 s.")
+               .arg(localTimeText(row.entry.at, zone), bootText(row.entry.boot));
 }
 
 QString bondText(const DayRow& row, const DayRow* other)

@@ -138,9 +138,9 @@ void RecordPage::connectSource()
 
 void RecordPage::showDays(const DayRange& days)
 {
+    m_filter.wish({});
     close();
     m_days = days;
-    m_filter.wish({});
     m_day.begin(m_source.zone(), days);
     m_trouble.reset();
     read();
@@ -199,8 +199,9 @@ void RecordPage::choose(const QString& title, const QList<Choice>& choices, Chos
     put(Over::Choices);
 }
 
-void RecordPage::show(const Sheet& sheet)
+void RecordPage::show(const Sheet& sheet, Seq exactOf)
 {
+    m_exactOf = exactOf;
     m_sheet->show(sheet.role, sheet.title, sheet.fields);
     put(Over::Answer);
 }
@@ -222,7 +223,8 @@ void RecordPage::put(Over over)
         each->setVisible(!isOpen);
     for (TapButton* each : {m_pageUp, m_pageDown, m_up, m_down, m_exact, m_linked})
         each->setVisible(!isOpen);
-    m_comment->setVisible(!isOpen && offersComment());
+    m_clear->setVisible(!isOpen && m_filter.wished() != DayWish{});
+    m_comment->setVisible(over == Over::Answer && m_exactOf != 0 && offersComment());
     place();
     render();
 }

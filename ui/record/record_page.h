@@ -106,7 +106,7 @@ private:
 
     // what lies over the list
     void choose(const QString& title, const QList<Choice>& choices, Chosen chosen);
-    void show(const Sheet& sheet);
+    void show(const Sheet& sheet, Seq exactOf = 0);
     void close();
     void put(Over over);
 
@@ -128,6 +128,7 @@ private:
     DayModel m_day;
     DayFilter m_filter;
     DayRange m_days;
+    Seq m_exactOf = 0;       // the entry that the sheet shows; 0: another sheet
     Seq m_wanted = 0;        // to be picked once its day is read
     bool m_reading = false;  // a question to the source stands
     bool m_again = false;    // and there is more since

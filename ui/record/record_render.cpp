@@ -55,13 +55,17 @@ void RecordPage::place()
 
     const int narrow = metrics.ceilPx(Metrics::kMinimum), primary = bar;
     const QRect side(room.right() + 1 - primary, room.top(), primary, room.height());
-    m_turn->setGeometry(cellOf(side, {1, 2}, 0));
-    m_close->setGeometry(cellOf(side, {1, 2}, 1));
+    const int beside = m_comment->isVisibleTo(this) ? 3 : 2;
+    m_turn->setGeometry(cellOf(side, {1, beside}, 0));
+    m_comment->setGeometry(cellOf(side, {1, beside}, 1));
+    m_close->setGeometry(cellOf(side, {1, beside}, beside - 1));
     const QRect over = room.adjusted(0, 0, -(primary + gap), 0);
     m_choices->setGeometry(over);
     m_ask->setGeometry(m_ask->room() == AskPane::Room::Page ? page : over);
-    if (m_ask->isOpen())
-        m_ask->raise();
+    const bool coversAll = m_ask->room() == AskPane::Room::Page;
+    m_close->setVisible(m_over != Over::Nothing && !coversAll);
+    for (TapButton* each : {m_bench, m_before, m_after, m_filterButton, m_verify, m_export, m_copy})
+        each->setVisible(!coversAll);
     m_sheet->setGeometry(over);
 
     const int title = metrics.ceilPx(kTitleMm);
@@ -71,16 +75,18 @@ void RecordPage::place()
     const int list = page.width() - detail - narrow - 2 * gap;
     m_list->setGeometry(0, below.top(), list, below.height());
     m_empty->setGeometry(m_list->geometry());
-    const int half = (below.height() - gap) / 2;
-    m_pageUp->setGeometry(list + gap, below.top(), narrow, half);
-    m_pageDown->setGeometry(list + gap, below.bottom() + 1 - half, narrow, half);
+    const QRect column(list + gap, below.top(), narrow, below.height());
+    const int cells = m_clear->isVisibleTo(this) ? 3 : 2;
+    m_pageUp->setGeometry(cellOf(column, {1, cells}, 0));
+    m_clear->setGeometry(cellOf(column, {1, cells}, 1));
+    m_pageDown->setGeometry(cellOf(column, {1, cells}, cells - 1));
     placeDetail({page.width() - detail, below.top(), detail, below.height()});
 }
 
 void RecordPage::placeBar(const QRect& bar)
 {
-    const QList<TapButton*> targets{m_bench, m_before, m_after,  m_filterButton,
-                                    m_clear, m_verify, m_export, m_copy};
+    const QList<TapButton*> targets{m_bench,  m_before, m_after, m_filterButton,
+                                    m_verify, m_export, m_copy};
     const GridShape shape{static_cast<int>(targets.size()), 1};
     for (int i = 0; i < targets.size(); ++i)
         targets.at(i)->setGeometry(cellOf(bar, shape, i));
@@ -89,15 +95,13 @@ void RecordPage::placeBar(const QRect& bar)
 void RecordPage::placeDetail(const QRect& room)
 {
     const int gap = theme().metrics().gapPx(), high = theme().metrics().ceilPx(Metrics::kMinimum);
-    const int rows = offersComment() ? 3 : 2;
-    const int all = rows * high + (rows - 1) * gap;
-    const QRect targets(room.left(), room.bottom() + 1 - all, room.width(), all);
+    const QRect targets(room.left(), room.bottom() + 1 - 2 * high - gap, room.width(),
+                        2 * high + gap);
     m_about->setGeometry(room.left(), room.top(), room.width(),
                          room.height() - targets.height() - gap / 2);
     const QList<TapButton*> pairs{m_up, m_down, m_exact, m_linked};
     for (int i = 0; i < pairs.size(); ++i)
-        pairs.at(i)->setGeometry(cellOf(targets, {2, rows}, i));
-    m_comment->setGeometry(cellOf(targets, {1, rows}, rows - 1));
+        pairs.at(i)->setGeometry(cellOf(targets, {2, 2}, i));
 }
 
 void RecordPage::render()
@@ -106,9 +110,9 @@ void RecordPage::render()
     renderTitle();
     renderDetail();
     m_pageUp->setWord(tr("up"));
-    m_pageUp->setLine(tr("a page"));
+    m_pageUp->setLine(m_filter.wished() == DayWish{} ? tr("a page") : QString());
     m_pageDown->setWord(tr("down"));
-    m_pageDown->setLine(tr("a page"));
+    m_pageDown->setLine(m_filter.wished() == DayWish{} ? tr("a page") : QString());
     m_up->setWord(tr("one up"));
     m_down->setWord(tr("one down"));
     m_exact->setWord(tr("exact content"));
@@ -136,7 +140,6 @@ void RecordPage::renderBar()
     const bool isFiltered = m_filter.wished() != DayWish{};
     m_filterButton->setChosen(isFiltered);
     m_clear->setWord(tr("show all"));
-    m_clear->setEnabled(isFiltered);
     m_verify->setWord(m_verifying ? working : tr("verify"));
     m_verify->setEnabled(!m_verifying);
     m_export->setWord(m_exporting ? working : tr("export"));
@@ -181,18 +184,17 @@ const DayRow* RecordPage::picked() const { return m_filter.at(m_list->currentInd
 void RecordPage::renderDetail()
 {
     const DayRow* row = picked();
-    m_about->setText(row ? aboutText(*row, m_day.zone()) : QString());
     m_exact->setEnabled(row);
     const bool linked = row && !row->links.empty();
     const bool isOne = linked && row->links.size() == 1;
     m_linked->setWord(isOne ? tr("entry %1").arg(*row->links.begin()) : tr("linked entries"));
-    m_linked->setLine(isOne ? bondTo(*row, *row->links.begin()) : QString());
     m_linked->setEnabled(linked);
-    const bool offers = m_over == Over::Nothing && offersComment();
-    if (m_comment->isVisibleTo(this) == offers)
-        return;
-    m_comment->setVisible(offers);
-    place();
+    QString about = row ? aboutText(*row, m_day.zone()) : QString();
+    if (isOne)
+        about += u' ' + tr("Entry %1: %2.", "number, what it is to this one")
+                            .arg(*row->links.begin())
+                            .arg(bondTo(*row, *row->links.begin()));
+    m_about->setText(about);
 }
 
 }  // namespace bathside::ui

@@ -179,7 +179,7 @@ void RecordPage::rowDown() { m_list->step(1); }
 void RecordPage::pressExact()
 {
     if (const DayRow* row = picked())
-        show(sheetOf(*row, m_day.zone()));
+        show(sheetOf(*row, m_day.zone()), row->entry.seq);
 }
 
 void RecordPage::pressLinked()
@@ -215,7 +215,7 @@ void RecordPage::goTo(Seq seq)
         return m_source.findDay(seq);
     }
     if (!m_filter.mapFromSource(m_day.index(row)).isValid())
-        m_filter.wish({});
+        wish({});
     m_list->goTo(m_filter.mapFromSource(m_day.index(row)).row());
     render();
 }
