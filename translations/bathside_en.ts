@@ -60,6 +60,89 @@
         <source>Vessel %1: its vacuum is failing: move the ampoules</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Vessel %1 is below its minimum: fill it now</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>AskCopiesText</name>
+    <message>
+        <source>back</source>
+        <translation type="unfinished">back</translation>
+    </message>
+    <message>
+        <source>every hour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>once a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>every %n hours</source>
+        <translation>
+            <numerusform>every hour</numerusform>
+            <numerusform>every %n hours</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>this computer</source>
+        <translation type="unfinished">this computer</translation>
+    </message>
+    <message>
+        <source>copies …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copy now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>where to …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>when …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>helps only while this computer is whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not there now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where shall copies go?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where shall copies go? No stick was found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the end of a shift</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>only by a tap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When shall the record be copied?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: not there now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, and at the end of a shift</source>
+        <comment>every 4 hours</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>AskPrintText</name>
@@ -291,6 +374,145 @@
     </message>
 </context>
 <context>
+    <name>BalanceText</name>
+    <message>
+        <source>three lines alike</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>still: “%1”</source>
+        <comment>a text in a balance&apos;s line</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moving: “%1”</source>
+        <comment>a text in a balance&apos;s line</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on its key only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no balance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>serial port</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No serial port was found: is the balance plugged in?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which port is the balance on?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How fast does it send? Baud, as in its handbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which unit has a number without one?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text in the line of a weight that is still</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text in the line of a weight that is moving</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it sends all the time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a text when still …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a text when moving …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tare before each shot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How does it tell that a weight is still?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The balance that weighs the shots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The balance sent “%1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The balance has sent nothing yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a port first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>port …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>speed …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 baud</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the line&apos;s own, else %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>still …</source>
+        <comment>how a balance tells it</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>a balance</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The balance sent no weight. Check its speed and unit, or type the weight.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The balance weighs in another unit. Set it to g or mg.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The balance is overloaded, or its pan is off. Clear it and tare.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>BigStepText</name>
     <message numerus="yes">
         <source>%1, one every %n second(s)</source>
@@ -483,6 +705,48 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>%1: its calibration. Nothing counts before it is saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CellsText</name>
+    <message>
+        <source>Live cells of a dose over the bag&apos;s life, indicative</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>min</source>
+        <comment>unit of an axis: minutes of a bag&apos;s life</comment>
+        <translation type="unfinished">min</translation>
+    </message>
+    <message>
+        <source>below the minimum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation type="unfinished">now</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 to %4 PFU a dose now, %5 to %6 at the bag&apos;s limit; minimum %7. Indicative: a calculation that releases nothing. The label decides.</source>
+        <comment>bag, component, live cells</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>live cells …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>indicative: %1 to %2, minimum %3</source>
+        <comment>live cells in a dose</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -735,6 +999,126 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>CopyText</name>
+    <message>
+        <source>There is no copy of the record yet. Make one now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no copy of the record yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last copy was made %1: older than is set. Make one now.</source>
+        <comment>3 h ago</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last copy was made %1 and found sound.</source>
+        <comment>3 h ago</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not copied: the stick for copies is not in. Put it in, or choose another place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not copied. %1</source>
+        <comment>followed by a sentence</comment>
+        <translation type="unfinished">Not copied. %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n min ago</source>
+        <translation>
+            <numerusform>%n min ago</numerusform>
+            <numerusform>%n min ago</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n h ago</source>
+        <translation>
+            <numerusform>%n h ago</numerusform>
+            <numerusform>%n h ago</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) ago</source>
+        <translation>
+            <numerusform>%n day ago</numerusform>
+            <numerusform>%n days ago</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There is no room for it. Take another stick, or move older copies elsewhere.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That place is read-only. Unlock the stick, or choose another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing there is not permitted. Choose another place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing failed. Is the stick in and whole? Choose another place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record is damaged. Keep every older copy; tell the shift lead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy was written, and the record in it is NOT sound at entry %1. Keep every older copy; tell the shift lead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy was written, and the seal at entry %1 is not this station&apos;s. Keep every older copy; tell the shift lead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy was written, but reading it back failed. Take another stick and copy again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record is being copied and read back …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy is made as soon as the pull is done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copying …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after the pull</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the last one failed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Damage</name>
+    <message>
+        <source>The record in %1 is damaged, and no second file could be begun. %2 Nothing was changed: call whoever looks after this computer, or restore a copy.</source>
+        <comment>a file; a sentence</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record in %1 is damaged after entry %2. It is kept as it is, and the record goes on in %3. Tell the shift lead, then start again.</source>
+        <comment>a file; a number; a file</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>DayPlan</name>
     <message>
         <source>cannot be done: %1</source>
@@ -771,6 +1155,561 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>look</source>
         <translation>look</translation>
+    </message>
+</context>
+<context>
+    <name>DaySheet</name>
+    <message>
+        <source>! %1 OVER</source>
+        <comment>a time that passed its limit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not tapped</source>
+        <comment>a step whose time is not known</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>uncertain</source>
+        <comment>a time across a restart</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ON HOLD %1: %2</source>
+        <comment>since when, why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2, %3 left</source>
+        <comment>when, why, how much was left in the bag</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not down</source>
+        <comment>a bag</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lost: %1</source>
+        <translation type="unfinished">lost: %1</translation>
+    </message>
+    <message>
+        <source>in no bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>! no reading that counts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <comment>beside a line of a chart</comment>
+        <translation type="unfinished">limit</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation type="unfinished">bag</translation>
+    </message>
+    <message>
+        <source>diluent: volume, lot, temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ampoules</source>
+        <translation type="unfinished">ampoules</translation>
+    </message>
+    <message>
+        <source>first in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <translation type="unfinished">mixed</translation>
+    </message>
+    <message>
+        <source>hung on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>down</source>
+        <translation type="unfinished">down</translation>
+    </message>
+    <message>
+        <source>birds</source>
+        <translation type="unfinished">birds</translation>
+    </message>
+    <message>
+        <source>in use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation type="unfinished">limit</translation>
+    </message>
+    <message>
+        <source>No bag was made up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pull/no.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>component</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation type="unfinished">out</translation>
+    </message>
+    <message>
+        <source>out to bath</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bath to diluent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No ampoule came out of the cryogen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pull</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in bath</source>
+        <translation type="unfinished">in bath</translation>
+    </message>
+    <message>
+        <source>thermometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>indicated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>corrected ± U (k = 2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>verdict</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There was no pull.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By pull and ampoule. Filled: out to bath. Open: bath to diluent. The thick line is the limit; ! is over it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bags in use: from the first ampoule in diluent until down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>days</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no site named</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day sheet: %1</source>
+        <comment>a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · station %2 · %3</source>
+        <comment>site, station, time zone</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>REHEARSAL: not for birds</source>
+        <translation type="unfinished">REHEARSAL: not for birds</translation>
+    </message>
+    <message>
+        <source>Bathside %1 · record %2:%3…</source>
+        <comment>version, entries, hash</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, still open</source>
+        <comment>when a shift was opened</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>times of a shift</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Head of the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep this sheet apart from the station. Scanned there on any page, the code tells whether the record is still the one that was printed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The code says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No shift was opened on this day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Procedure card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, version %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Card&apos;s hash</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Approved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by a shift lead&apos;s signature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not by a signature on record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water bath at each pull</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Target %1, tolerance %2; a reading is inside only where its uncertainty leaves no doubt.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ampoules: times against their limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chart of times, as shares of their limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviations</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift opened %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned and done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set-up checks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stores reckoned up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This day is not sealed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, by entry %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealed head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Public key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signatures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>! OPEN</source>
+        <comment>a set-up check nobody did</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <comment>a set-up check nobody did</comment>
+        <translation type="unfinished">open</translation>
+    </message>
+    <message>
+        <source>! OVERRIDDEN: %1</source>
+        <comment>a set-up check, why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done</source>
+        <comment>a set-up check</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>! NOT GOOD</source>
+        <comment>a set-up check</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>! NOT REVIEWED</source>
+        <comment>a deviation</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, signed</source>
+        <comment>who reviewed a deviation</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, bag %2</source>
+        <comment>a deviation, the bag it touched</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>temperatures</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned birds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>birds done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned rate an hour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first bag hung</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last bag down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bags</source>
+        <translation type="unfinished">bags</translation>
+    </message>
+    <message>
+        <source>No line ran and none was planned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not planned</source>
+        <translation type="unfinished">not planned</translation>
+    </message>
+    <message>
+        <source>%1, fewer than planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at</source>
+        <comment>a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The card asks for no checks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>deviation</source>
+        <translation type="unfinished">deviation</translation>
+    </message>
+    <message>
+        <source>entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>severity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cause</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reviewed by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None.</source>
+        <comment>no deviations</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>expected</source>
+        <translation type="unfinished">expected</translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation type="unfinished">counted</translation>
+    </message>
+    <message>
+        <source>difference</source>
+        <translation type="unfinished">difference</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <translation type="unfinished">tolerance</translation>
+    </message>
+    <message>
+        <source>outcome</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nothing to reckon up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>who</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>comment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None.</source>
+        <comment>no notes</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>meaning</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody has signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2: not calibrated.</source>
+        <comment>a thermometer: id, name</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2: certificate %3, calibrated %4, due %5.</source>
+        <comment>a thermometer: id, name</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry %1: %2, %3: the limit was kept, as a correction has shown.</source>
+        <comment>of a deviation: its number, limit, whom</comment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1219,6 +2158,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>Line %1: of %2 birds looked at, %3 were vaccinated well.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The limits of the chart &quot;%1&quot; come from events %2 to %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This record goes on where %1 was still sound, after %2 events.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Fault</name>
@@ -1480,6 +2427,18 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>liquid, dose</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The balance is gone: check its plug, or type the weights.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The balance fills it in: tare, one shot, wait. Or type it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>balance …</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>IntakeText</name>
@@ -1657,6 +2616,89 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>LiveCellsText</name>
+    <message>
+        <source>Each mixed bag shows its live cells, indicative: the label decides.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off on this card: no bag shows live cells.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bag shows live cells: the card has no minimum for a dose.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bag shows live cells: the card has no loss in the bath with its source.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bag shows live cells: the card has no loss in the bag with its source.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bags of a lot without its certificate&apos;s titre show no live cells.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not on the card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half in %1 to %2 h</source>
+        <comment>half-life, from to</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>minimum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 PFU a dose</source>
+        <translation type="unfinished">%1 PFU a dose</translation>
+    </message>
+    <message>
+        <source>loss in the bath</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loss in the bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation type="unfinished">lot %1</translation>
+    </message>
+    <message>
+        <source>no titre in the stores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation type="unfinished">back</translation>
+    </message>
+    <message>
+        <source>on, indicative</source>
+        <comment>live cells</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>off</source>
+        <comment>live cells</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>something is missing</source>
+        <comment>live cells</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Source on the card: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>LotText</name>
     <message>
         <source>back</source>
@@ -1814,6 +2856,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>%1 PFU a dose</source>
         <translation>%1 PFU a dose</translation>
+    </message>
+    <message>
+        <source>%1 may be used</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3118,6 +4164,180 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>number, sentence</comment>
         <translation>Entry %1: %2</translation>
     </message>
+    <message>
+        <source>Entry %1 by the station itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry %1 by %2, proven by PIN.</source>
+        <comment>number, initials</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry %1 by %2, claimed.</source>
+        <comment>number, initials</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>linked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what it corrects</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its correction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what it takes back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what took it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it follows from this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a deviation from it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>judged anew by it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the deviation reviewed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its review</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a comment on it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its signature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Local time %1, boot clock %2 s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, on another day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seals</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the clock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set back once, at entry %1; the order of the entries is kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set back %1 times, first at entry %2; the order of the entries is kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>goes on from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, which was damaged after entry %2</source>
+        <comment>a file; a number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The seal at entry %1 is NOT good: %2</source>
+        <comment>number, followed by a sentence</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stores</source>
+        <translation type="unfinished">stores</translation>
+    </message>
+    <message>
+        <source>people and signatures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>first day, last day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>person %1</source>
+        <translation type="unfinished">person %1</translation>
+    </message>
+    <message>
+        <source>bag %1</source>
+        <translation type="unfinished">bag %1</translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation type="unfinished">lot %1</translation>
+    </message>
+    <message>
+        <source>only %1</source>
+        <comment>what is shown</comment>
+        <translation type="unfinished">only %1</translation>
+    </message>
+    <message>
+        <source>it was changed, or not made with the key that it names.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it seals another record than this one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it was made with another key than the seals before it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none: the station has no key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the key %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without the day sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day sheet was not made. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no record of %1: no day sheet was made.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Refusal</name>
@@ -3751,6 +4971,13 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>SheetWriter</name>
+    <message>
+        <source>page %1 of %2</source>
+        <translation type="unfinished">page %1 of %2</translation>
+    </message>
+</context>
+<context>
     <name>ShiftText</name>
     <message>
         <source>Bath: what does the thermometer show?</source>
@@ -4106,6 +5333,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>copy made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chart limits chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>record goes on</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4524,6 +5759,221 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>%1 min %2 s</source>
         <comment>minutes and seconds</comment>
         <translation>%1 min %2 s</translation>
+    </message>
+</context>
+<context>
+    <name>TrendText</name>
+    <message>
+        <source>another person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>person %1</source>
+        <comment>in place of a name</comment>
+        <translation type="unfinished">person %1</translation>
+    </message>
+    <message>
+        <source>the card&apos;s limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>upper limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lower limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moving range: how far each is from the one before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit of the range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>beyond its limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No point breaks a rule.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s) break a rule.</source>
+        <translation>
+            <numerusform>%n point breaks a rule.</numerusform>
+            <numerusform>%n points break a rule.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>as it scatters, the limit will be passed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the limit is just kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the limit is kept with room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Up to the card&apos;s %1 the capability is %2: %3.</source>
+        <comment>limit, figure, words</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Down to the card&apos;s %1 the capability is %2: %3.</source>
+        <comment>limit, figure, words</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>out of cryogen → in bath</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in bath → in diluent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bath at pulls</source>
+        <comment>its temperature</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dose: error of the mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dose: spread of the shots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 beyond 3 sigma</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2 of 3 beyond 2 sigma</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>4 of 5 beyond 1 sigma</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>8 on one side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>9 on one side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>6 rising or falling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>14 up and down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>15 within 1 sigma</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>8 beyond 1 sigma</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>s</source>
+        <comment>unit: seconds</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>person %1</source>
+        <translation type="unfinished">person %1</translation>
+    </message>
+    <message>
+        <source>bench %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation type="unfinished">lot %1</translation>
+    </message>
+    <message>
+        <source>pull %1 (%2)</source>
+        <comment>number, ampoules</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Breaks a rule: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>NO POINTS</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nothing of this in these days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>TOO FEW POINTS</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The baseline has %1 of at least %2 points: no limits are drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of at least %2 points: no limits are drawn yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>LIMITS FROM THE BASELINE</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n point(s).</source>
+        <comment>limits come from</comment>
+        <translation>
+            <numerusform>Of %n point.</numerusform>
+            <numerusform>Of %n points.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>These are few; 20 are usual.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No baseline is chosen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>LIMITS FROM THESE POINTS</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All points of the limits are alike: there is no capability.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more without a value: not timed, read or weighed.</source>
+        <translation>
+            <numerusform>%n more without a value: not timed, read or weighed.</numerusform>
+            <numerusform>%n more without a value: not timed, read or weighed.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5795,6 +7245,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>lowest, highest, unit</comment>
         <translation>From %1 to %2 %3.</translation>
     </message>
+    <message>
+        <source>Change the sign</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>bathside::ui::PeoplePage</name>
@@ -5970,6 +7424,13 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>bathside::ui::PicturePane</name>
+    <message>
+        <source>back</source>
+        <translation type="unfinished">back</translation>
+    </message>
+</context>
+<context>
     <name>bathside::ui::PlanPage</name>
     <message>
         <source>The plan&apos;s sheet is saved</source>
@@ -6095,14 +7556,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         </translation>
     </message>
     <message>
-        <source>Which day?</source>
-        <translation>Which day?</translation>
-    </message>
-    <message>
-        <source>none this day</source>
-        <translation>none this day</translation>
-    </message>
-    <message>
         <source>one person …</source>
         <translation>one person …</translation>
     </message>
@@ -6113,10 +7566,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>one lot …</source>
         <translation>one lot …</translation>
-    </message>
-    <message>
-        <source>another day …</source>
-        <translation>another day …</translation>
     </message>
     <message>
         <source>What shall be shown?</source>
@@ -6153,34 +7602,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>Which entry?</source>
         <translation>Which entry?</translation>
-    </message>
-    <message>
-        <source>person %1</source>
-        <translation>person %1</translation>
-    </message>
-    <message>
-        <source>bag %1</source>
-        <translation>bag %1</translation>
-    </message>
-    <message>
-        <source>lot %1</source>
-        <translation>lot %1</translation>
-    </message>
-    <message>
-        <source>Entry %1, recorded.</source>
-        <translation>Entry %1, recorded.</translation>
-    </message>
-    <message>
-        <source>It was corrected later.</source>
-        <translation>It was corrected later.</translation>
-    </message>
-    <message>
-        <source>It was taken back.</source>
-        <translation>It was taken back.</translation>
-    </message>
-    <message>
-        <source>It mends what was said before.</source>
-        <translation>It mends what was said before.</translation>
     </message>
     <message>
         <source>up</source>
@@ -6280,6 +7701,126 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>%1 of %2</source>
         <comment>which sheet of how many</comment>
         <translation>%1 of %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) together</source>
+        <translation>
+            <numerusform>%n day together</numerusform>
+            <numerusform>%n days together</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by date …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which days?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From which day? Year, month, day, e.g. 20270131</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no such day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From %1 to which day? The same one for that day alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no such day, or it is before the first one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>At most %n day(s) are shown together.</source>
+        <translation>
+            <numerusform>At most %n day is shown.</numerusform>
+            <numerusform>At most %n days are shown together.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Comment on the note of entry %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Comment on entry %1: %2</source>
+        <comment>number, words</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Comment on entry %1: signed by %2 at %3.</source>
+        <comment>number, who, time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry %1 cannot be found. Verify the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>comment …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shift lead, by PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>show all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n entries</source>
+        <translation>
+            <numerusform>%1 of %n entry</numerusform>
+            <numerusform>%1 of %n entries</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There is nothing of this on these days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry %1: %2.</source>
+        <comment>number, what it is to this one</comment>
+        <translation type="unfinished">Entry %1: %2. {1:?}</translation>
+    </message>
+    <message>
+        <source>none here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other days …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>print the day sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without a printer: a PDF in this computer&apos;s documents</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day sheet: %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6434,6 +7975,65 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>Card version %1 would take the place of version %2. What changes:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>charts over time</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::SealWitness</name>
+    <message>
+        <source>Scanned: day sheet of %1 entries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>NOT CHECKED</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record could not be read. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>RECORD AGREES</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first %1 entries are still those that were printed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>RECORD DIFFERS</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record was changed after printing, or the sheet is of another station or of a rehearsal. Keep both; call the shift lead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>RECORD IS SHORTER</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record has fewer entries: some are gone, or the sheet is of another station or of a rehearsal. Keep both; call the shift lead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet is older than the file in use: check it against the file before this one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>LATER</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scanned: day sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ampoules are open. Scan it again when all are in a bag.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6603,6 +8203,18 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>station …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>live cells …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copy is old</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copy failed</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6850,6 +8462,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>a picture of the chart</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Reckoning: the time to slush, and what this shift&apos;s pulls say of the bath …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The time to slush is being reckoned …</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>bathside::ui::TimelineView</name>
@@ -6888,6 +8508,249 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>only %1</source>
         <comment>margin of a bag: minutes</comment>
         <translation>only %1</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::TrendsPage</name>
+    <message>
+        <source>back</source>
+        <translation type="unfinished">back</translation>
+    </message>
+    <message>
+        <source>What shall be charted?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none in these days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one person …</source>
+        <translation type="unfinished">one person …</translation>
+    </message>
+    <message>
+        <source>one lot …</source>
+        <translation type="unfinished">one lot …</translation>
+    </message>
+    <message>
+        <source>one bench …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>show names</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hide names</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on this page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of whom and what?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which person?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which lot?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which bench?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>names</comment>
+        <translation type="unfinished">more …</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished">today</translation>
+    </message>
+    <message numerus="yes">
+        <source>the last %n day(s)</source>
+        <translation>
+            <numerusform>the last %n day</numerusform>
+            <numerusform>the last %n days</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>as many days earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as many days later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>up to today now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from … to …</source>
+        <comment>days, typed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which days?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first day? Year, month, day, e.g. 20270131</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last day? Year, month, day, e.g. 20270131</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no such day. Type it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>on: %n point(s)</source>
+        <comment>a rule</comment>
+        <translation>
+            <numerusform>on: %n point</numerusform>
+            <numerusform>on: %n points</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>off</source>
+        <comment>a rule</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which rules shall be looked for?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s)</source>
+        <translation>
+            <numerusform>%n point</numerusform>
+            <numerusform>%n points</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>at least %1 points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all points shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>up to the point picked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the point picked on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which points shall the limits of this chart come from, from now on? A shift lead signs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Approved: baseline of &quot;%1&quot;, events %2 to %3.</source>
+        <comment>chart, events</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The baseline is chosen and signed by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tap a point of the chart first, or step to one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>days</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>review</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what …</source>
+        <comment>is charted</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whose …</source>
+        <comment>points</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rules …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limits …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>save</source>
+        <comment>a picture of the chart</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its pull …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its check …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>point before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>point after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>charts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>of the sheet</comment>
+        <translation type="unfinished">more …</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which page of how many</comment>
+        <translation type="unfinished">%1 of %2</translation>
+    </message>
+    <message>
+        <source>READING</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record is read …</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>

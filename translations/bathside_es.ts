@@ -60,6 +60,89 @@
         <source>Vessel %1: its vacuum is failing: move the ampoules</source>
         <translation>Termo %1: falla el vacío: traslade las ampollas</translation>
     </message>
+    <message>
+        <source>Vessel %1 is below its minimum: fill it now</source>
+        <translation>Recipiente %1 bajo su mínimo: llénelo ya</translation>
+    </message>
+</context>
+<context>
+    <name>AskCopiesText</name>
+    <message>
+        <source>back</source>
+        <translation>atrás</translation>
+    </message>
+    <message>
+        <source>every hour</source>
+        <translation>cada hora</translation>
+    </message>
+    <message>
+        <source>once a day</source>
+        <translation>una vez al día</translation>
+    </message>
+    <message numerus="yes">
+        <source>every %n hours</source>
+        <translation>
+            <numerusform>cada hora</numerusform>
+            <numerusform>cada %n horas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>this computer</source>
+        <translation>este equipo</translation>
+    </message>
+    <message>
+        <source>copies …</source>
+        <translation>copias …</translation>
+    </message>
+    <message>
+        <source>copy now</source>
+        <translation>copiar ahora</translation>
+    </message>
+    <message>
+        <source>where to …</source>
+        <translation>adónde …</translation>
+    </message>
+    <message>
+        <source>when …</source>
+        <translation>cuándo …</translation>
+    </message>
+    <message>
+        <source>helps only while this computer is whole</source>
+        <translation>solo sirve si este equipo está sano</translation>
+    </message>
+    <message>
+        <source>not there now</source>
+        <translation>ahora no está</translation>
+    </message>
+    <message>
+        <source>Where shall copies go?</source>
+        <translation>¿Adónde van las copias?</translation>
+    </message>
+    <message>
+        <source>Where shall copies go? No stick was found.</source>
+        <translation>¿Adónde van las copias? No se encontró memoria.</translation>
+    </message>
+    <message>
+        <source>at the end of a shift</source>
+        <translation>al cerrar el turno</translation>
+    </message>
+    <message>
+        <source>only by a tap</source>
+        <translation>solo al tocar</translation>
+    </message>
+    <message>
+        <source>When shall the record be copied?</source>
+        <translation>¿Cuándo se copia el registro?</translation>
+    </message>
+    <message>
+        <source>%1: not there now</source>
+        <translation>%1: ahora no está</translation>
+    </message>
+    <message>
+        <source>%1, and at the end of a shift</source>
+        <comment>every 4 hours</comment>
+        <translation>%1 y al cerrar el turno</translation>
+    </message>
 </context>
 <context>
     <name>AskPrintText</name>
@@ -291,6 +374,145 @@
     </message>
 </context>
 <context>
+    <name>BalanceText</name>
+    <message>
+        <source>three lines alike</source>
+        <translation>tres líneas iguales</translation>
+    </message>
+    <message>
+        <source>still: “%1”</source>
+        <comment>a text in a balance&apos;s line</comment>
+        <translation>quieto: «%1»</translation>
+    </message>
+    <message>
+        <source>moving: “%1”</source>
+        <comment>a text in a balance&apos;s line</comment>
+        <translation>en movimiento: «%1»</translation>
+    </message>
+    <message>
+        <source>on its key only</source>
+        <translation>solo con su tecla</translation>
+    </message>
+    <message>
+        <source>leave it</source>
+        <translation>dejarlo</translation>
+    </message>
+    <message>
+        <source>no balance</source>
+        <translation>sin balanza</translation>
+    </message>
+    <message>
+        <source>serial port</source>
+        <translation>puerto serie</translation>
+    </message>
+    <message>
+        <source>No serial port was found: is the balance plugged in?</source>
+        <translation>No se encontró puerto serie: ¿está enchufada la balanza?</translation>
+    </message>
+    <message>
+        <source>Which port is the balance on?</source>
+        <translation>¿En qué puerto está la balanza?</translation>
+    </message>
+    <message>
+        <source>How fast does it send? Baud, as in its handbook</source>
+        <translation>¿A qué velocidad envía? Baudios, según su manual</translation>
+    </message>
+    <message>
+        <source>Which unit has a number without one?</source>
+        <translation>¿Qué unidad tiene un número sin ella?</translation>
+    </message>
+    <message>
+        <source>Text in the line of a weight that is still</source>
+        <translation>Texto en la línea de un peso quieto</translation>
+    </message>
+    <message>
+        <source>Text in the line of a weight that is moving</source>
+        <translation>Texto en la línea de un peso en movimiento</translation>
+    </message>
+    <message>
+        <source>it sends all the time</source>
+        <translation>envía sin parar</translation>
+    </message>
+    <message>
+        <source>a text when still …</source>
+        <translation>un texto si está quieto …</translation>
+    </message>
+    <message>
+        <source>a text when moving …</source>
+        <translation>un texto si se mueve …</translation>
+    </message>
+    <message>
+        <source>tare before each shot</source>
+        <translation>tare antes de cada disparo</translation>
+    </message>
+    <message>
+        <source>How does it tell that a weight is still?</source>
+        <translation>¿Cómo dice que un peso está quieto?</translation>
+    </message>
+    <message>
+        <source>The balance that weighs the shots</source>
+        <translation>La balanza que pesa los disparos</translation>
+    </message>
+    <message>
+        <source>The balance sent “%1”</source>
+        <translation>La balanza envió «%1»</translation>
+    </message>
+    <message>
+        <source>The balance has sent nothing yet</source>
+        <translation>La balanza aún no ha enviado nada</translation>
+    </message>
+    <message>
+        <source>Choose a port first.</source>
+        <translation>Elija antes un puerto.</translation>
+    </message>
+    <message>
+        <source>port …</source>
+        <translation>puerto …</translation>
+    </message>
+    <message>
+        <source>speed …</source>
+        <translation>velocidad …</translation>
+    </message>
+    <message>
+        <source>%1 baud</source>
+        <translation>%1 baudios</translation>
+    </message>
+    <message>
+        <source>unit …</source>
+        <translation>unidad …</translation>
+    </message>
+    <message>
+        <source>the line&apos;s own, else %1</source>
+        <translation>la de la línea o %1</translation>
+    </message>
+    <message>
+        <source>still …</source>
+        <comment>how a balance tells it</comment>
+        <translation>quieto …</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>a balance</comment>
+        <translation>ninguna</translation>
+    </message>
+    <message>
+        <source>The balance sent no weight. Check its speed and unit, or type the weight.</source>
+        <translation>La balanza no envió un peso. Revise velocidad y unidad, o escriba el peso.</translation>
+    </message>
+    <message>
+        <source>The balance weighs in another unit. Set it to g or mg.</source>
+        <translation>La balanza pesa en otra unidad. Póngala en g o mg.</translation>
+    </message>
+    <message>
+        <source>The balance is overloaded, or its pan is off. Clear it and tare.</source>
+        <translation>La balanza está sobrecargada o sin plato. Despéjela y tare.</translation>
+    </message>
+</context>
+<context>
     <name>BigStepText</name>
     <message numerus="yes">
         <source>%1, one every %n second(s)</source>
@@ -484,6 +706,48 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>%1: its calibration. Nothing counts before it is saved.</source>
         <translation>%1: su calibración. Nada vale hasta que se guarde.</translation>
+    </message>
+</context>
+<context>
+    <name>CellsText</name>
+    <message>
+        <source>Live cells of a dose over the bag&apos;s life, indicative</source>
+        <translation>Células vivas por dosis durante la vida de la bolsa, indicativo</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <comment>unit of an axis: minutes of a bag&apos;s life</comment>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>below the minimum</source>
+        <translation>bajo el mínimo</translation>
+    </message>
+    <message>
+        <source>at most:</source>
+        <translation>como mucho:</translation>
+    </message>
+    <message>
+        <source>at least:</source>
+        <translation>al menos:</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 to %4 PFU a dose now, %5 to %6 at the bag&apos;s limit; minimum %7. Indicative: a calculation that releases nothing. The label decides.</source>
+        <comment>bag, component, live cells</comment>
+        <translation>%1, %2: %3 a %4 UFP por dosis ahora, %5 a %6 al límite de la bolsa; mínimo %7. Indicativo: un cálculo que no libera nada. Decide la etiqueta.</translation>
+    </message>
+    <message>
+        <source>live cells …</source>
+        <translation>células vivas …</translation>
+    </message>
+    <message>
+        <source>indicative: %1 to %2, minimum %3</source>
+        <comment>live cells in a dose</comment>
+        <translation>indicativo: %1 a %2, mínimo %3</translation>
     </message>
 </context>
 <context>
@@ -735,6 +999,126 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>CopyText</name>
+    <message>
+        <source>There is no copy of the record yet. Make one now.</source>
+        <translation>Todavía no hay copia del registro. Haga una ahora.</translation>
+    </message>
+    <message>
+        <source>There is no copy of the record yet.</source>
+        <translation>Todavía no hay copia del registro.</translation>
+    </message>
+    <message>
+        <source>The last copy was made %1: older than is set. Make one now.</source>
+        <comment>3 h ago</comment>
+        <translation>La última copia se hizo %1: es más antigua de lo fijado. Haga una ahora.</translation>
+    </message>
+    <message>
+        <source>The last copy was made %1 and found sound.</source>
+        <comment>3 h ago</comment>
+        <translation>La última copia se hizo %1 y está íntegra.</translation>
+    </message>
+    <message>
+        <source>Not copied: the stick for copies is not in. Put it in, or choose another place.</source>
+        <translation>No se copió: la memoria para copias no está puesta. Póngala o elija otro lugar.</translation>
+    </message>
+    <message>
+        <source>Not copied. %1</source>
+        <comment>followed by a sentence</comment>
+        <translation>No se copió. %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n min ago</source>
+        <translation>
+            <numerusform>hace %n min</numerusform>
+            <numerusform>hace %n min</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n h ago</source>
+        <translation>
+            <numerusform>hace %n h</numerusform>
+            <numerusform>hace %n h</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) ago</source>
+        <translation>
+            <numerusform>hace %n día</numerusform>
+            <numerusform>hace %n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There is no room for it. Take another stick, or move older copies elsewhere.</source>
+        <translation>No hay sitio. Use otra memoria o lleve las copias antiguas a otro lugar.</translation>
+    </message>
+    <message>
+        <source>That place is read-only. Unlock the stick, or choose another.</source>
+        <translation>Ese lugar es de solo lectura. Desbloquee la memoria o elija otro.</translation>
+    </message>
+    <message>
+        <source>Writing there is not permitted. Choose another place.</source>
+        <translation>No está permitido escribir ahí. Elija otro lugar.</translation>
+    </message>
+    <message>
+        <source>Writing failed. Is the stick in and whole? Choose another place.</source>
+        <translation>No se pudo escribir. ¿Está puesta y sana la memoria? Elija otro lugar.</translation>
+    </message>
+    <message>
+        <source>The record is damaged. Keep every older copy; tell the shift lead.</source>
+        <translation>El registro está dañado. Guarde todas las copias antiguas; avise al encargado.</translation>
+    </message>
+    <message>
+        <source>The copy was written, and the record in it is NOT sound at entry %1. Keep every older copy; tell the shift lead.</source>
+        <translation>La copia se escribió y su registro NO está íntegro en la entrada %1. Guarde todas las copias antiguas; avise al encargado.</translation>
+    </message>
+    <message>
+        <source>The copy was written, and the seal at entry %1 is not this station&apos;s. Keep every older copy; tell the shift lead.</source>
+        <translation>La copia se escribió y el sello de la entrada %1 no es de esta estación. Guarde todas las copias antiguas; avise al encargado.</translation>
+    </message>
+    <message>
+        <source>The copy was written, but reading it back failed. Take another stick and copy again.</source>
+        <translation>La copia se escribió, pero no se pudo releer. Use otra memoria y copie de nuevo.</translation>
+    </message>
+    <message>
+        <source>The record is being copied and read back …</source>
+        <translation>Se está copiando y releyendo el registro …</translation>
+    </message>
+    <message>
+        <source>The copy is made as soon as the pull is done.</source>
+        <translation>La copia se hace en cuanto termine la tanda.</translation>
+    </message>
+    <message>
+        <source>copying …</source>
+        <translation>copiando …</translation>
+    </message>
+    <message>
+        <source>after the pull</source>
+        <translation>tras la tanda</translation>
+    </message>
+    <message>
+        <source>the last one failed</source>
+        <translation>falló la última</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>ninguna aún</translation>
+    </message>
+</context>
+<context>
+    <name>Damage</name>
+    <message>
+        <source>The record in %1 is damaged, and no second file could be begun. %2 Nothing was changed: call whoever looks after this computer, or restore a copy.</source>
+        <comment>a file; a sentence</comment>
+        <translation>El registro en %1 está dañado y no se pudo empezar un segundo archivo. %2 No se cambió nada: llame a quien cuida este equipo o restaure una copia.</translation>
+    </message>
+    <message>
+        <source>The record in %1 is damaged after entry %2. It is kept as it is, and the record goes on in %3. Tell the shift lead, then start again.</source>
+        <comment>a file; a number; a file</comment>
+        <translation>El registro en %1 está dañado después de la entrada %2. Se conserva tal cual y el registro sigue en %3. Avise al encargado y vuelva a empezar.</translation>
+    </message>
+</context>
+<context>
     <name>DayPlan</name>
     <message>
         <source>cannot be done: %1</source>
@@ -771,6 +1155,561 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>look</source>
         <translation>mire</translation>
+    </message>
+</context>
+<context>
+    <name>DaySheet</name>
+    <message>
+        <source>! %1 OVER</source>
+        <comment>a time that passed its limit</comment>
+        <translation>! %1 EXCEDIDO</translation>
+    </message>
+    <message>
+        <source>not tapped</source>
+        <comment>a step whose time is not known</comment>
+        <translation>sin marcar</translation>
+    </message>
+    <message>
+        <source>uncertain</source>
+        <comment>a time across a restart</comment>
+        <translation>incierto</translation>
+    </message>
+    <message>
+        <source>ON HOLD %1: %2</source>
+        <comment>since when, why</comment>
+        <translation>RETENIDA %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3 left</source>
+        <comment>when, why, how much was left in the bag</comment>
+        <translation>%1 %2, quedan %3</translation>
+    </message>
+    <message>
+        <source>not down</source>
+        <comment>a bag</comment>
+        <translation>sin retirar</translation>
+    </message>
+    <message>
+        <source>lost: %1</source>
+        <translation>perdida: %1</translation>
+    </message>
+    <message>
+        <source>in no bag</source>
+        <translation>en ninguna bolsa</translation>
+    </message>
+    <message>
+        <source>! no reading that counts</source>
+        <translation>! ninguna lectura válida</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <comment>beside a line of a chart</comment>
+        <translation>límite</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation>bolsa</translation>
+    </message>
+    <message>
+        <source>diluent: volume, lot, temperature</source>
+        <translation>diluyente: volumen, lote, temperatura</translation>
+    </message>
+    <message>
+        <source>ampoules</source>
+        <translation>ampollas</translation>
+    </message>
+    <message>
+        <source>first in</source>
+        <translation>primera dentro</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <translation>mezclada</translation>
+    </message>
+    <message>
+        <source>hung on</source>
+        <translation>colgada en</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <translation>retirada</translation>
+    </message>
+    <message>
+        <source>birds</source>
+        <translation>aves</translation>
+    </message>
+    <message>
+        <source>in use</source>
+        <translation>en uso</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>límite</translation>
+    </message>
+    <message>
+        <source>No bag was made up.</source>
+        <translation>No se preparó ninguna bolsa.</translation>
+    </message>
+    <message>
+        <source>pull/no.</source>
+        <translation>tanda/n.º</translation>
+    </message>
+    <message>
+        <source>component</source>
+        <translation>componente</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>lote</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>fuera</translation>
+    </message>
+    <message>
+        <source>out to bath</source>
+        <translation>de fuera al baño</translation>
+    </message>
+    <message>
+        <source>bath to diluent</source>
+        <translation>del baño al diluyente</translation>
+    </message>
+    <message>
+        <source>No ampoule came out of the cryogen.</source>
+        <translation>No salió ninguna ampolla del criógeno.</translation>
+    </message>
+    <message>
+        <source>pull</source>
+        <translation>tanda</translation>
+    </message>
+    <message>
+        <source>in bath</source>
+        <translation>en el baño</translation>
+    </message>
+    <message>
+        <source>thermometer</source>
+        <translation>termómetro</translation>
+    </message>
+    <message>
+        <source>indicated</source>
+        <translation>indicada</translation>
+    </message>
+    <message>
+        <source>corrected ± U (k = 2)</source>
+        <translation>corregida ± U (k = 2)</translation>
+    </message>
+    <message>
+        <source>verdict</source>
+        <translation>veredicto</translation>
+    </message>
+    <message>
+        <source>There was no pull.</source>
+        <translation>No hubo ninguna tanda.</translation>
+    </message>
+    <message>
+        <source>By pull and ampoule. Filled: out to bath. Open: bath to diluent. The thick line is the limit; ! is over it.</source>
+        <translation>Por tanda y ampolla. Lleno: de fuera al baño. Hueco: del baño al diluyente. La línea gruesa es el límite; ! lo excede.</translation>
+    </message>
+    <message>
+        <source>Bags in use: from the first ampoule in diluent until down.</source>
+        <translation>Bolsas en uso: desde la primera ampolla en diluyente hasta retirarla.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>days</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>no site named</source>
+        <translation>sin nombre del lugar</translation>
+    </message>
+    <message>
+        <source>Day sheet: %1</source>
+        <comment>a day</comment>
+        <translation>Hoja del día: %1</translation>
+    </message>
+    <message>
+        <source>%1 · station %2 · %3</source>
+        <comment>site, station, time zone</comment>
+        <translation>%1 · estación %2 · %3</translation>
+    </message>
+    <message>
+        <source>REHEARSAL: not for birds</source>
+        <translation>ENSAYO: no para aves</translation>
+    </message>
+    <message>
+        <source>Bathside %1 · record %2:%3…</source>
+        <comment>version, entries, hash</comment>
+        <translation>Bathside %1 · registro %2:%3…</translation>
+    </message>
+    <message>
+        <source>%1, still open</source>
+        <comment>when a shift was opened</comment>
+        <translation>%1, aún abierto</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>times of a shift</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation>Estación</translation>
+    </message>
+    <message>
+        <source>Time zone</source>
+        <translation>Zona horaria</translation>
+    </message>
+    <message>
+        <source>Entries</source>
+        <translation>Entradas</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Turno</translation>
+    </message>
+    <message>
+        <source>Head of the record</source>
+        <translation>Cabeza del registro</translation>
+    </message>
+    <message>
+        <source>Keep this sheet apart from the station. Scanned there on any page, the code tells whether the record is still the one that was printed.</source>
+        <translation>Guarde esta hoja lejos de la estación. Escaneado allí en cualquier página, el código dice si el registro sigue siendo el que se imprimió.</translation>
+    </message>
+    <message>
+        <source>The code says</source>
+        <translation>El código dice</translation>
+    </message>
+    <message>
+        <source>No shift was opened on this day.</source>
+        <translation>Ese día no se abrió ningún turno.</translation>
+    </message>
+    <message>
+        <source>Procedure card</source>
+        <translation>Ficha de procedimiento</translation>
+    </message>
+    <message>
+        <source>%1, version %2</source>
+        <translation>%1, versión %2</translation>
+    </message>
+    <message>
+        <source>Card&apos;s hash</source>
+        <translation>Huella de la ficha</translation>
+    </message>
+    <message>
+        <source>Approved</source>
+        <translation>Aprobada</translation>
+    </message>
+    <message>
+        <source>by a shift lead&apos;s signature</source>
+        <translation>con la firma de un encargado</translation>
+    </message>
+    <message>
+        <source>not by a signature on record</source>
+        <translation>sin firma en el registro</translation>
+    </message>
+    <message>
+        <source>Water bath at each pull</source>
+        <translation>Baño de agua en cada tanda</translation>
+    </message>
+    <message>
+        <source>Target %1, tolerance %2; a reading is inside only where its uncertainty leaves no doubt.</source>
+        <translation>Objetivo %1, tolerancia %2; una lectura está dentro solo si su incertidumbre no deja duda.</translation>
+    </message>
+    <message>
+        <source>Ampoules: times against their limits</source>
+        <translation>Ampollas: tiempos frente a sus límites</translation>
+    </message>
+    <message>
+        <source>Chart of times, as shares of their limits</source>
+        <translation>Gráfico de tiempos, en parte de sus límites</translation>
+    </message>
+    <message>
+        <source>Deviations</source>
+        <translation>Desviaciones</translation>
+    </message>
+    <message>
+        <source>Shift opened %1</source>
+        <translation>Turno abierto %1</translation>
+    </message>
+    <message>
+        <source>Planned and done</source>
+        <translation>Previsto y hecho</translation>
+    </message>
+    <message>
+        <source>Set-up checks</source>
+        <translation>Comprobaciones de preparación</translation>
+    </message>
+    <message>
+        <source>Bags</source>
+        <translation>Bolsas</translation>
+    </message>
+    <message>
+        <source>Stores reckoned up</source>
+        <translation>Cuentas de existencias</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notas</translation>
+    </message>
+    <message>
+        <source>Seal</source>
+        <translation>Sello</translation>
+    </message>
+    <message>
+        <source>This day is not sealed.</source>
+        <translation>Este día no está sellado.</translation>
+    </message>
+    <message>
+        <source>Sealed</source>
+        <translation>Sellado</translation>
+    </message>
+    <message>
+        <source>%1, by entry %2</source>
+        <translation>%1, por la entrada %2</translation>
+    </message>
+    <message>
+        <source>Sealed head</source>
+        <translation>Cabeza sellada</translation>
+    </message>
+    <message>
+        <source>Public key</source>
+        <translation>Clave pública</translation>
+    </message>
+    <message>
+        <source>Signature</source>
+        <translation>Firma</translation>
+    </message>
+    <message>
+        <source>Signatures</source>
+        <translation>Firmas</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Precauciones</translation>
+    </message>
+    <message>
+        <source>! OPEN</source>
+        <comment>a set-up check nobody did</comment>
+        <translation>! PENDIENTE</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <comment>a set-up check nobody did</comment>
+        <translation>pendiente</translation>
+    </message>
+    <message>
+        <source>! OVERRIDDEN: %1</source>
+        <comment>a set-up check, why</comment>
+        <translation>! SE SIGUIÓ SIN ELLA: %1</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <comment>a set-up check</comment>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>! NOT GOOD</source>
+        <comment>a set-up check</comment>
+        <translation>! NO CORRECTO</translation>
+    </message>
+    <message>
+        <source>! NOT REVIEWED</source>
+        <comment>a deviation</comment>
+        <translation>! SIN REVISAR</translation>
+    </message>
+    <message>
+        <source>%1, signed</source>
+        <comment>who reviewed a deviation</comment>
+        <translation>%1, firmado</translation>
+    </message>
+    <message>
+        <source>%1, bag %2</source>
+        <comment>a deviation, the bag it touched</comment>
+        <translation>%1, bolsa %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>temperatures</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>línea</translation>
+    </message>
+    <message>
+        <source>planned birds</source>
+        <translation>aves previstas</translation>
+    </message>
+    <message>
+        <source>birds done</source>
+        <translation>aves hechas</translation>
+    </message>
+    <message>
+        <source>planned rate an hour</source>
+        <translation>ritmo previsto por hora</translation>
+    </message>
+    <message>
+        <source>planned start</source>
+        <translation>comienzo previsto</translation>
+    </message>
+    <message>
+        <source>first bag hung</source>
+        <translation>primera bolsa colgada</translation>
+    </message>
+    <message>
+        <source>last bag down</source>
+        <translation>última bolsa retirada</translation>
+    </message>
+    <message>
+        <source>bags</source>
+        <translation>bolsas</translation>
+    </message>
+    <message>
+        <source>No line ran and none was planned.</source>
+        <translation>No trabajó ninguna línea ni había ninguna prevista.</translation>
+    </message>
+    <message>
+        <source>not planned</source>
+        <translation>sin previsión</translation>
+    </message>
+    <message>
+        <source>%1, fewer than planned</source>
+        <translation>%1, menos de lo previsto</translation>
+    </message>
+    <message>
+        <source>check</source>
+        <translation>comprobación</translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation>resultado</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>valor</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <comment>a time</comment>
+        <translation>hora</translation>
+    </message>
+    <message>
+        <source>The card asks for no checks.</source>
+        <translation>La ficha no pide comprobaciones.</translation>
+    </message>
+    <message>
+        <source>deviation</source>
+        <translation>desviación</translation>
+    </message>
+    <message>
+        <source>entry</source>
+        <translation>entrada</translation>
+    </message>
+    <message>
+        <source>over by</source>
+        <translation>excedido en</translation>
+    </message>
+    <message>
+        <source>severity</source>
+        <translation>gravedad</translation>
+    </message>
+    <message>
+        <source>cause</source>
+        <translation>causa</translation>
+    </message>
+    <message>
+        <source>what was done</source>
+        <translation>qué se hizo</translation>
+    </message>
+    <message>
+        <source>reviewed by</source>
+        <translation>revisado por</translation>
+    </message>
+    <message>
+        <source>None.</source>
+        <comment>no deviations</comment>
+        <translation>Ninguna.</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>qué</translation>
+    </message>
+    <message>
+        <source>expected</source>
+        <translation>esperado</translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation>contado</translation>
+    </message>
+    <message>
+        <source>difference</source>
+        <translation>diferencia</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <translation>tolerancia</translation>
+    </message>
+    <message>
+        <source>outcome</source>
+        <translation>resultado</translation>
+    </message>
+    <message>
+        <source>There is nothing to reckon up.</source>
+        <translation>No hay nada que contar.</translation>
+    </message>
+    <message>
+        <source>who</source>
+        <translation>quién</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>comment</source>
+        <translation>comentario</translation>
+    </message>
+    <message>
+        <source>None.</source>
+        <comment>no notes</comment>
+        <translation>Ninguna.</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>meaning</source>
+        <translation>significado</translation>
+    </message>
+    <message>
+        <source>of what</source>
+        <translation>de qué</translation>
+    </message>
+    <message>
+        <source>Nobody has signed.</source>
+        <translation>Nadie ha firmado.</translation>
+    </message>
+    <message>
+        <source>%1 %2: not calibrated.</source>
+        <comment>a thermometer: id, name</comment>
+        <translation>%1 %2: sin calibrar.</translation>
+    </message>
+    <message>
+        <source>%1 %2: certificate %3, calibrated %4, due %5.</source>
+        <comment>a thermometer: id, name</comment>
+        <translation>%1 %2: certificado %3, calibrado %4, vence %5.</translation>
+    </message>
+    <message>
+        <source>Entry %1: %2, %3: the limit was kept, as a correction has shown.</source>
+        <comment>of a deviation: its number, limit, whom</comment>
+        <translation>Entrada %1: %2, %3: el límite se respetó, como mostró una corrección.</translation>
     </message>
 </context>
 <context>
@@ -1219,6 +2158,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>Line %1: of %2 birds looked at, %3 were vaccinated well.</source>
         <translation>Línea %1: de %2 aves miradas, %3 estaban bien vacunadas.</translation>
     </message>
+    <message>
+        <source>The limits of the chart &quot;%1&quot; come from events %2 to %3.</source>
+        <translation>Los límites del gráfico «%1» vienen de los sucesos %2 a %3.</translation>
+    </message>
+    <message>
+        <source>This record goes on where %1 was still sound, after %2 events.</source>
+        <translation>Este registro sigue donde %1 aún estaba íntegro, tras %2 sucesos.</translation>
+    </message>
 </context>
 <context>
     <name>Fault</name>
@@ -1480,6 +2427,18 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>liquid, dose</source>
         <translation>ajustes</translation>
     </message>
+    <message>
+        <source>The balance is gone: check its plug, or type the weights.</source>
+        <translation>La balanza no está: revise el enchufe o escriba los pesos.</translation>
+    </message>
+    <message>
+        <source>The balance fills it in: tare, one shot, wait. Or type it.</source>
+        <translation>La balanza lo rellena: tare, un disparo, espere. O escríbalo.</translation>
+    </message>
+    <message>
+        <source>balance …</source>
+        <translation>balanza …</translation>
+    </message>
 </context>
 <context>
     <name>IntakeText</name>
@@ -1657,6 +2616,89 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>LiveCellsText</name>
+    <message>
+        <source>Each mixed bag shows its live cells, indicative: the label decides.</source>
+        <translation>Cada bolsa mezclada muestra sus células vivas, indicativo: decide la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Off on this card: no bag shows live cells.</source>
+        <translation>Apagado en esta ficha: ninguna bolsa muestra células vivas.</translation>
+    </message>
+    <message>
+        <source>No bag shows live cells: the card has no minimum for a dose.</source>
+        <translation>Ninguna bolsa muestra células vivas: la ficha no tiene mínimo por dosis.</translation>
+    </message>
+    <message>
+        <source>No bag shows live cells: the card has no loss in the bath with its source.</source>
+        <translation>Ninguna bolsa muestra células vivas: la ficha no tiene pérdida en el baño con su fuente.</translation>
+    </message>
+    <message>
+        <source>No bag shows live cells: the card has no loss in the bag with its source.</source>
+        <translation>Ninguna bolsa muestra células vivas: la ficha no tiene pérdida en la bolsa con su fuente.</translation>
+    </message>
+    <message>
+        <source>Bags of a lot without its certificate&apos;s titre show no live cells.</source>
+        <translation>Las bolsas de un lote sin título de su certificado no muestran células vivas.</translation>
+    </message>
+    <message>
+        <source>not on the card</source>
+        <translation>no está en la ficha</translation>
+    </message>
+    <message>
+        <source>half in %1 to %2 h</source>
+        <comment>half-life, from to</comment>
+        <translation>la mitad en %1 a %2 h</translation>
+    </message>
+    <message>
+        <source>minimum</source>
+        <translation>mínimo</translation>
+    </message>
+    <message>
+        <source>%1 PFU a dose</source>
+        <translation>%1 UFP por dosis</translation>
+    </message>
+    <message>
+        <source>loss in the bath</source>
+        <translation>pérdida en el baño</translation>
+    </message>
+    <message>
+        <source>loss in the bag</source>
+        <translation>pérdida en la bolsa</translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation>lote %1</translation>
+    </message>
+    <message>
+        <source>no titre in the stores</source>
+        <translation>sin título en el almacén</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>atrás</translation>
+    </message>
+    <message>
+        <source>on, indicative</source>
+        <comment>live cells</comment>
+        <translation>encendido, indicativo</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <comment>live cells</comment>
+        <translation>apagado</translation>
+    </message>
+    <message>
+        <source>something is missing</source>
+        <comment>live cells</comment>
+        <translation>falta algo</translation>
+    </message>
+    <message>
+        <source>Source on the card: %1</source>
+        <translation>Fuente en la ficha: %1</translation>
+    </message>
+</context>
+<context>
     <name>LotText</name>
     <message>
         <source>back</source>
@@ -1814,6 +2856,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>%1 PFU a dose</source>
         <translation>%1 UFP por dosis</translation>
+    </message>
+    <message>
+        <source>%1 may be used</source>
+        <translation>%1 puede usarse</translation>
     </message>
 </context>
 <context>
@@ -3118,6 +4164,180 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>number, sentence</comment>
         <translation>Entrada %1: %2</translation>
     </message>
+    <message>
+        <source>Entry %1 by the station itself.</source>
+        <translation>Entrada %1, de la propia estación.</translation>
+    </message>
+    <message>
+        <source>Entry %1 by %2, proven by PIN.</source>
+        <comment>number, initials</comment>
+        <translation>Entrada %1, de %2, probado con PIN.</translation>
+    </message>
+    <message>
+        <source>Entry %1 by %2, claimed.</source>
+        <comment>number, initials</comment>
+        <translation>Entrada %1, de %2, declarado.</translation>
+    </message>
+    <message>
+        <source>linked</source>
+        <translation>enlazado</translation>
+    </message>
+    <message>
+        <source>what it corrects</source>
+        <translation>lo que corrige</translation>
+    </message>
+    <message>
+        <source>its correction</source>
+        <translation>su corrección</translation>
+    </message>
+    <message>
+        <source>what it takes back</source>
+        <translation>lo que retira</translation>
+    </message>
+    <message>
+        <source>what took it back</source>
+        <translation>lo que lo retiró</translation>
+    </message>
+    <message>
+        <source>it follows from this</source>
+        <translation>se sigue de esto</translation>
+    </message>
+    <message>
+        <source>a deviation from it</source>
+        <translation>una desviación de ello</translation>
+    </message>
+    <message>
+        <source>judged anew by it</source>
+        <translation>juzgado de nuevo por ello</translation>
+    </message>
+    <message>
+        <source>the deviation reviewed</source>
+        <translation>la desviación revisada</translation>
+    </message>
+    <message>
+        <source>its review</source>
+        <translation>su revisión</translation>
+    </message>
+    <message>
+        <source>the note</source>
+        <translation>la nota</translation>
+    </message>
+    <message>
+        <source>a comment on it</source>
+        <translation>un comentario a ella</translation>
+    </message>
+    <message>
+        <source>what is signed</source>
+        <translation>lo firmado</translation>
+    </message>
+    <message>
+        <source>its signature</source>
+        <translation>su firma</translation>
+    </message>
+    <message>
+        <source>Local time %1, boot clock %2 s.</source>
+        <translation>Hora local %1, reloj de arranque %2 s.</translation>
+    </message>
+    <message>
+        <source>%1, on another day</source>
+        <translation>%1, de otro día</translation>
+    </message>
+    <message>
+        <source>seals</source>
+        <translation>sellos</translation>
+    </message>
+    <message>
+        <source>the clock</source>
+        <translation>el reloj</translation>
+    </message>
+    <message>
+        <source>set back once, at entry %1; the order of the entries is kept</source>
+        <translation>se atrasó una vez, en la entrada %1; el orden de las entradas se conserva</translation>
+    </message>
+    <message>
+        <source>set back %1 times, first at entry %2; the order of the entries is kept</source>
+        <translation>se atrasó %1 veces, la primera en la entrada %2; el orden de las entradas se conserva</translation>
+    </message>
+    <message>
+        <source>goes on from</source>
+        <translation>sigue a</translation>
+    </message>
+    <message>
+        <source>%1, which was damaged after entry %2</source>
+        <comment>a file; a number</comment>
+        <translation>%1, dañado después de la entrada %2</translation>
+    </message>
+    <message>
+        <source>The seal at entry %1 is NOT good: %2</source>
+        <comment>number, followed by a sentence</comment>
+        <translation>El sello de la entrada %1 NO es válido: %2</translation>
+    </message>
+    <message>
+        <source>stores</source>
+        <translation>existencias</translation>
+    </message>
+    <message>
+        <source>people and signatures</source>
+        <translation>personas y firmas</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>first day, last day</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>person %1</source>
+        <translation>persona %1</translation>
+    </message>
+    <message>
+        <source>bag %1</source>
+        <translation>bolsa %1</translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation>lote %1</translation>
+    </message>
+    <message>
+        <source>only %1</source>
+        <comment>what is shown</comment>
+        <translation>solo %1</translation>
+    </message>
+    <message>
+        <source>it was changed, or not made with the key that it names.</source>
+        <translation>se cambió, o no se hizo con la clave que nombra.</translation>
+    </message>
+    <message>
+        <source>it seals another record than this one.</source>
+        <translation>sella un registro distinto de este.</translation>
+    </message>
+    <message>
+        <source>it was made with another key than the seals before it.</source>
+        <translation>se hizo con otra clave que los sellos anteriores.</translation>
+    </message>
+    <message>
+        <source>signature</source>
+        <translation>firma</translation>
+    </message>
+    <message>
+        <source>none: the station has no key</source>
+        <translation>ninguna: la estación no tiene clave</translation>
+    </message>
+    <message>
+        <source>by the key %1</source>
+        <translation>con la clave %1</translation>
+    </message>
+    <message>
+        <source>without the day sheet</source>
+        <translation>sin la hoja del día</translation>
+    </message>
+    <message>
+        <source>The day sheet was not made. %1</source>
+        <translation>La hoja del día no se hizo. %1</translation>
+    </message>
+    <message>
+        <source>There is no record of %1: no day sheet was made.</source>
+        <translation>No hay registro de %1: no se hizo ninguna hoja del día.</translation>
+    </message>
 </context>
 <context>
     <name>Refusal</name>
@@ -3751,6 +4971,13 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>SheetWriter</name>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>página %1 de %2</translation>
+    </message>
+</context>
+<context>
     <name>ShiftText</name>
     <message>
         <source>Bath: what does the thermometer show?</source>
@@ -4107,6 +5334,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>copy made</source>
         <translation>copia hecha</translation>
+    </message>
+    <message>
+        <source>chart limits chosen</source>
+        <translation>límites elegidos</translation>
+    </message>
+    <message>
+        <source>record goes on</source>
+        <translation>el registro sigue</translation>
     </message>
 </context>
 <context>
@@ -4524,6 +5759,221 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>%1 min %2 s</source>
         <comment>minutes and seconds</comment>
         <translation>%1 min %2 s</translation>
+    </message>
+</context>
+<context>
+    <name>TrendText</name>
+    <message>
+        <source>another person</source>
+        <translation>otra persona</translation>
+    </message>
+    <message>
+        <source>person %1</source>
+        <comment>in place of a name</comment>
+        <translation>persona %1</translation>
+    </message>
+    <message>
+        <source>the card&apos;s limit</source>
+        <translation>límite de la ficha</translation>
+    </message>
+    <message>
+        <source>centre</source>
+        <translation>centro</translation>
+    </message>
+    <message>
+        <source>upper limit</source>
+        <translation>límite superior</translation>
+    </message>
+    <message>
+        <source>lower limit</source>
+        <translation>límite inferior</translation>
+    </message>
+    <message>
+        <source>Moving range: how far each is from the one before</source>
+        <translation>Rango móvil: cuánto dista cada punto del anterior</translation>
+    </message>
+    <message>
+        <source>mean range</source>
+        <translation>rango medio</translation>
+    </message>
+    <message>
+        <source>limit of the range</source>
+        <translation>límite del rango</translation>
+    </message>
+    <message>
+        <source>beyond its limit</source>
+        <translation>pasa su límite</translation>
+    </message>
+    <message>
+        <source>No point breaks a rule.</source>
+        <translation>Ningún punto rompe una regla.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s) break a rule.</source>
+        <translation>
+            <numerusform>%n punto rompe una regla.</numerusform>
+            <numerusform>%n puntos rompen una regla.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>as it scatters, the limit will be passed</source>
+        <translation>con esta dispersión se pasará el límite</translation>
+    </message>
+    <message>
+        <source>the limit is just kept</source>
+        <translation>el límite se cumple por poco</translation>
+    </message>
+    <message>
+        <source>the limit is kept with room</source>
+        <translation>el límite se cumple con holgura</translation>
+    </message>
+    <message>
+        <source>Up to the card&apos;s %1 the capability is %2: %3.</source>
+        <comment>limit, figure, words</comment>
+        <translation>Hasta los %1 de la ficha la capacidad es %2: %3.</translation>
+    </message>
+    <message>
+        <source>Down to the card&apos;s %1 the capability is %2: %3.</source>
+        <comment>limit, figure, words</comment>
+        <translation>Por debajo, hasta los %1 de la ficha, la capacidad es %2: %3.</translation>
+    </message>
+    <message>
+        <source>out of cryogen → in bath</source>
+        <translation>fuera del criógeno → al baño</translation>
+    </message>
+    <message>
+        <source>in bath → in diluent</source>
+        <translation>en el baño → al diluyente</translation>
+    </message>
+    <message>
+        <source>bath at pulls</source>
+        <comment>its temperature</comment>
+        <translation>baño en las tandas</translation>
+    </message>
+    <message>
+        <source>dose: error of the mean</source>
+        <translation>dosis: error de la media</translation>
+    </message>
+    <message>
+        <source>dose: spread of the shots</source>
+        <translation>dosis: dispersión</translation>
+    </message>
+    <message>
+        <source>1 beyond 3 sigma</source>
+        <translation>1 más allá de 3 sigmas</translation>
+    </message>
+    <message>
+        <source>2 of 3 beyond 2 sigma</source>
+        <translation>2 de 3 más allá de 2 sigmas</translation>
+    </message>
+    <message>
+        <source>4 of 5 beyond 1 sigma</source>
+        <translation>4 de 5 más allá de 1 sigma</translation>
+    </message>
+    <message>
+        <source>8 on one side</source>
+        <translation>8 de un lado</translation>
+    </message>
+    <message>
+        <source>9 on one side</source>
+        <translation>9 de un lado</translation>
+    </message>
+    <message>
+        <source>6 rising or falling</source>
+        <translation>6 subiendo o bajando</translation>
+    </message>
+    <message>
+        <source>14 up and down</source>
+        <translation>14 arriba y abajo</translation>
+    </message>
+    <message>
+        <source>15 within 1 sigma</source>
+        <translation>15 dentro de 1 sigma</translation>
+    </message>
+    <message>
+        <source>8 beyond 1 sigma</source>
+        <translation>8 más allá de 1 sigma</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <comment>unit: seconds</comment>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>person %1</source>
+        <translation>persona %1</translation>
+    </message>
+    <message>
+        <source>bench %1</source>
+        <translation>puesto %1</translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation>lote %1</translation>
+    </message>
+    <message>
+        <source>pull %1 (%2)</source>
+        <comment>number, ampoules</comment>
+        <translation>tanda %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Breaks a rule: %1.</source>
+        <translation>Rompe una regla: %1.</translation>
+    </message>
+    <message>
+        <source>NO POINTS</source>
+        <translation>SIN PUNTOS</translation>
+    </message>
+    <message>
+        <source>There is nothing of this in these days.</source>
+        <translation>No hay nada de esto en estos días.</translation>
+    </message>
+    <message>
+        <source>TOO FEW POINTS</source>
+        <translation>POCOS PUNTOS</translation>
+    </message>
+    <message>
+        <source>The baseline has %1 of at least %2 points: no limits are drawn.</source>
+        <translation>La referencia tiene %1 de al menos %2 puntos: no se trazan límites.</translation>
+    </message>
+    <message>
+        <source>%1 of at least %2 points: no limits are drawn yet.</source>
+        <translation>%1 de al menos %2 puntos: aún no se trazan límites.</translation>
+    </message>
+    <message>
+        <source>LIMITS FROM THE BASELINE</source>
+        <translation>LÍMITES DE LA REFERENCIA</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n point(s).</source>
+        <comment>limits come from</comment>
+        <translation>
+            <numerusform>De %n punto.</numerusform>
+            <numerusform>De %n puntos.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>These are few; 20 are usual.</source>
+        <translation>Son pocos; lo usual son 20.</translation>
+    </message>
+    <message>
+        <source>No baseline is chosen.</source>
+        <translation>Sin referencia elegida.</translation>
+    </message>
+    <message>
+        <source>LIMITS FROM THESE POINTS</source>
+        <translation>LÍMITES DE ESTOS PUNTOS</translation>
+    </message>
+    <message>
+        <source>All points of the limits are alike: there is no capability.</source>
+        <translation>Todos los puntos de los límites son iguales: no hay capacidad.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more without a value: not timed, read or weighed.</source>
+        <translation>
+            <numerusform>%n más sin valor: sin tiempo, lectura o pesada.</numerusform>
+            <numerusform>%n más sin valor: sin tiempo, lectura o pesada.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5795,6 +7245,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>lowest, highest, unit</comment>
         <translation>De %1 a %2 %3.</translation>
     </message>
+    <message>
+        <source>Change the sign</source>
+        <translation>Cambiar el signo</translation>
+    </message>
 </context>
 <context>
     <name>bathside::ui::PeoplePage</name>
@@ -5970,6 +7424,13 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>bathside::ui::PicturePane</name>
+    <message>
+        <source>back</source>
+        <translation>atrás</translation>
+    </message>
+</context>
+<context>
     <name>bathside::ui::PlanPage</name>
     <message>
         <source>The plan&apos;s sheet is saved</source>
@@ -6095,14 +7556,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         </translation>
     </message>
     <message>
-        <source>Which day?</source>
-        <translation>¿Qué día?</translation>
-    </message>
-    <message>
-        <source>none this day</source>
-        <translation>ninguna este día</translation>
-    </message>
-    <message>
         <source>one person …</source>
         <translation>una persona …</translation>
     </message>
@@ -6113,10 +7566,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>one lot …</source>
         <translation>un lote …</translation>
-    </message>
-    <message>
-        <source>another day …</source>
-        <translation>otro día …</translation>
     </message>
     <message>
         <source>What shall be shown?</source>
@@ -6153,34 +7602,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>Which entry?</source>
         <translation>¿Qué entrada?</translation>
-    </message>
-    <message>
-        <source>person %1</source>
-        <translation>persona %1</translation>
-    </message>
-    <message>
-        <source>bag %1</source>
-        <translation>bolsa %1</translation>
-    </message>
-    <message>
-        <source>lot %1</source>
-        <translation>lote %1</translation>
-    </message>
-    <message>
-        <source>Entry %1, recorded.</source>
-        <translation>Entrada %1, registrada.</translation>
-    </message>
-    <message>
-        <source>It was corrected later.</source>
-        <translation>Se corrigió después.</translation>
-    </message>
-    <message>
-        <source>It was taken back.</source>
-        <translation>Se retiró.</translation>
-    </message>
-    <message>
-        <source>It mends what was said before.</source>
-        <translation>Enmienda lo dicho antes.</translation>
     </message>
     <message>
         <source>up</source>
@@ -6280,6 +7701,126 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>%1 of %2</source>
         <comment>which sheet of how many</comment>
         <translation>%1 de %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) together</source>
+        <translation>
+            <numerusform>%n día junto</numerusform>
+            <numerusform>%n días juntos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>hasta %1</translation>
+    </message>
+    <message>
+        <source>by date …</source>
+        <translation>por fecha …</translation>
+    </message>
+    <message>
+        <source>Which days?</source>
+        <translation>¿Qué días?</translation>
+    </message>
+    <message>
+        <source>From which day? Year, month, day, e.g. 20270131</source>
+        <translation>¿Desde qué día? Año, mes, día, p. ej. 20270131</translation>
+    </message>
+    <message>
+        <source>There is no such day.</source>
+        <translation>Ese día no existe.</translation>
+    </message>
+    <message>
+        <source>From %1 to which day? The same one for that day alone</source>
+        <translation>Desde %1, ¿hasta qué día? El mismo para ese día solo</translation>
+    </message>
+    <message>
+        <source>There is no such day, or it is before the first one.</source>
+        <translation>Ese día no existe o es anterior al primero.</translation>
+    </message>
+    <message numerus="yes">
+        <source>At most %n day(s) are shown together.</source>
+        <translation>
+            <numerusform>Se muestra %n día a la vez como máximo.</numerusform>
+            <numerusform>Se muestran %n días a la vez como máximo.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Comment on the note of entry %1</source>
+        <translation>Comentario a la nota de la entrada %1</translation>
+    </message>
+    <message>
+        <source>Comment on entry %1: %2</source>
+        <comment>number, words</comment>
+        <translation>Comentario a la entrada %1: %2</translation>
+    </message>
+    <message>
+        <source>Comment on entry %1: signed by %2 at %3.</source>
+        <comment>number, who, time</comment>
+        <translation>Comentario a la entrada %1: firmado por %2 a las %3.</translation>
+    </message>
+    <message>
+        <source>Entry %1 cannot be found. Verify the record.</source>
+        <translation>No se encuentra la entrada %1. Verifique el registro.</translation>
+    </message>
+    <message>
+        <source>comment …</source>
+        <translation>comentar …</translation>
+    </message>
+    <message>
+        <source>shift lead, by PIN</source>
+        <translation>encargado, con PIN</translation>
+    </message>
+    <message>
+        <source>days before</source>
+        <translation>días antes</translation>
+    </message>
+    <message>
+        <source>days after</source>
+        <translation>días después</translation>
+    </message>
+    <message>
+        <source>show all</source>
+        <translation>ver todo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n entries</source>
+        <translation>
+            <numerusform>%1 de %n entrada</numerusform>
+            <numerusform>%1 de %n entradas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There is nothing of this on these days.</source>
+        <translation>No hay nada de esto en estos días.</translation>
+    </message>
+    <message>
+        <source>Entry %1: %2.</source>
+        <comment>number, what it is to this one</comment>
+        <translation>Entrada %1: %2.</translation>
+    </message>
+    <message>
+        <source>none here</source>
+        <translation>ninguno aquí</translation>
+    </message>
+    <message>
+        <source>other days …</source>
+        <translation>otros días …</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation>cualquiera</translation>
+    </message>
+    <message>
+        <source>print the day sheet</source>
+        <translation>imprimir la hoja del día</translation>
+    </message>
+    <message>
+        <source>without a printer: a PDF in this computer&apos;s documents</source>
+        <translation>sin impresora: un PDF en los documentos de este equipo</translation>
+    </message>
+    <message>
+        <source>The day sheet: %1</source>
+        <translation>La hoja del día: %1</translation>
     </message>
 </context>
 <context>
@@ -6435,6 +7976,65 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>Card version %1 would take the place of version %2. What changes:</source>
         <translation>La ficha, versión %1, sustituiría a la versión %2. Qué cambia:</translation>
+    </message>
+    <message>
+        <source>charts over time</source>
+        <translation>gráficos en el tiempo</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::SealWitness</name>
+    <message>
+        <source>Scanned: day sheet of %1 entries</source>
+        <translation>Escaneado: hoja del día de %1 entradas</translation>
+    </message>
+    <message>
+        <source>NOT CHECKED</source>
+        <translation>SIN COMPROBAR</translation>
+    </message>
+    <message>
+        <source>The record could not be read. %1</source>
+        <translation>No se pudo leer el registro. %1</translation>
+    </message>
+    <message>
+        <source>RECORD AGREES</source>
+        <translation>REGISTRO CONFORME</translation>
+    </message>
+    <message>
+        <source>The first %1 entries are still those that were printed.</source>
+        <translation>Las primeras %1 entradas siguen siendo las que se imprimieron.</translation>
+    </message>
+    <message>
+        <source>RECORD DIFFERS</source>
+        <translation>REGISTRO DISTINTO</translation>
+    </message>
+    <message>
+        <source>The record was changed after printing, or the sheet is of another station or of a rehearsal. Keep both; call the shift lead.</source>
+        <translation>El registro se cambió después de imprimir, o la hoja es de otra estación o de un ensayo. Guarde ambos; avise al encargado.</translation>
+    </message>
+    <message>
+        <source>RECORD IS SHORTER</source>
+        <translation>REGISTRO MÁS CORTO</translation>
+    </message>
+    <message>
+        <source>The record has fewer entries: some are gone, or the sheet is of another station or of a rehearsal. Keep both; call the shift lead.</source>
+        <translation>El registro tiene menos entradas: faltan algunas, o la hoja es de otra estación o de un ensayo. Guarde ambos; avise al encargado.</translation>
+    </message>
+    <message>
+        <source>The sheet is older than the file in use: check it against the file before this one.</source>
+        <translation>La hoja es anterior al archivo en uso: compruébela con el archivo anterior.</translation>
+    </message>
+    <message>
+        <source>LATER</source>
+        <translation>MÁS TARDE</translation>
+    </message>
+    <message>
+        <source>Scanned: day sheet</source>
+        <translation>Escaneado: hoja del día</translation>
+    </message>
+    <message>
+        <source>Ampoules are open. Scan it again when all are in a bag.</source>
+        <translation>Hay ampollas abiertas. Escanéela de nuevo cuando todas estén en una bolsa.</translation>
     </message>
 </context>
 <context>
@@ -6604,6 +8204,18 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>station …</source>
         <translation>puesto …</translation>
+    </message>
+    <message>
+        <source>live cells …</source>
+        <translation>células vivas …</translation>
+    </message>
+    <message>
+        <source>copy is old</source>
+        <translation>copia vieja</translation>
+    </message>
+    <message>
+        <source>copy failed</source>
+        <translation>copia fallida</translation>
     </message>
 </context>
 <context>
@@ -6850,6 +8462,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>a picture of the chart</comment>
         <translation>guardar</translation>
     </message>
+    <message>
+        <source>Reckoning: the time to slush, and what this shift&apos;s pulls say of the bath …</source>
+        <translation>Calculando: el tiempo hasta hielo a medio fundir y lo que dicen del baño las tandas del turno …</translation>
+    </message>
+    <message>
+        <source>The time to slush is being reckoned …</source>
+        <translation>Se calcula el tiempo hasta hielo a medio fundir …</translation>
+    </message>
 </context>
 <context>
     <name>bathside::ui::TimelineView</name>
@@ -6888,6 +8508,249 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>only %1</source>
         <comment>margin of a bag: minutes</comment>
         <translation>solo %1</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::TrendsPage</name>
+    <message>
+        <source>back</source>
+        <translation>atrás</translation>
+    </message>
+    <message>
+        <source>What shall be charted?</source>
+        <translation>¿Qué se grafica?</translation>
+    </message>
+    <message>
+        <source>none in these days</source>
+        <translation>ninguno en estos días</translation>
+    </message>
+    <message>
+        <source>of all</source>
+        <translation>de todo</translation>
+    </message>
+    <message>
+        <source>one person …</source>
+        <translation>una persona …</translation>
+    </message>
+    <message>
+        <source>one lot …</source>
+        <translation>un lote …</translation>
+    </message>
+    <message>
+        <source>one bench …</source>
+        <translation>un puesto …</translation>
+    </message>
+    <message>
+        <source>show names</source>
+        <translation>mostrar nombres</translation>
+    </message>
+    <message>
+        <source>hide names</source>
+        <translation>ocultar nombres</translation>
+    </message>
+    <message>
+        <source>on this page</source>
+        <translation>en esta página</translation>
+    </message>
+    <message>
+        <source>Of whom and what?</source>
+        <translation>¿De quién y de qué?</translation>
+    </message>
+    <message>
+        <source>Which person?</source>
+        <translation>¿Qué persona?</translation>
+    </message>
+    <message>
+        <source>Which lot?</source>
+        <translation>¿Qué lote?</translation>
+    </message>
+    <message>
+        <source>Which bench?</source>
+        <translation>¿Qué puesto?</translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>names</comment>
+        <translation>más …</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message numerus="yes">
+        <source>the last %n day(s)</source>
+        <translation>
+            <numerusform>el último día</numerusform>
+            <numerusform>los últimos %n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>as many days earlier</source>
+        <translation>otros tantos días antes</translation>
+    </message>
+    <message>
+        <source>as many days later</source>
+        <translation>otros tantos días después</translation>
+    </message>
+    <message>
+        <source>up to today now</source>
+        <translation>ya llega a hoy</translation>
+    </message>
+    <message>
+        <source>from … to …</source>
+        <comment>days, typed</comment>
+        <translation>de … a …</translation>
+    </message>
+    <message>
+        <source>Which days?</source>
+        <translation>¿Qué días?</translation>
+    </message>
+    <message>
+        <source>The first day? Year, month, day, e.g. 20270131</source>
+        <translation>¿El primer día? Año, mes, día, p. ej. 20270131</translation>
+    </message>
+    <message>
+        <source>The last day? Year, month, day, e.g. 20270131</source>
+        <translation>¿El último día? Año, mes, día, p. ej. 20270131</translation>
+    </message>
+    <message>
+        <source>There is no such day. Type it again.</source>
+        <translation>Ese día no existe. Escríbalo otra vez.</translation>
+    </message>
+    <message numerus="yes">
+        <source>on: %n point(s)</source>
+        <comment>a rule</comment>
+        <translation>
+            <numerusform>activa: %n punto</numerusform>
+            <numerusform>activa: %n puntos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>off</source>
+        <comment>a rule</comment>
+        <translation>apagado</translation>
+    </message>
+    <message>
+        <source>Which rules shall be looked for?</source>
+        <translation>¿Qué reglas se buscan?</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s)</source>
+        <translation>
+            <numerusform>%n punto</numerusform>
+            <numerusform>%n puntos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>at least %1 points</source>
+        <translation>al menos %1 puntos</translation>
+    </message>
+    <message>
+        <source>all points shown</source>
+        <translation>todos los puntos</translation>
+    </message>
+    <message>
+        <source>up to the point picked</source>
+        <translation>hasta el punto elegido</translation>
+    </message>
+    <message>
+        <source>from the point picked on</source>
+        <translation>desde el punto elegido</translation>
+    </message>
+    <message>
+        <source>Which points shall the limits of this chart come from, from now on? A shift lead signs.</source>
+        <translation>¿De qué puntos salen desde ahora los límites? Firma un encargado.</translation>
+    </message>
+    <message>
+        <source>Approved: baseline of &quot;%1&quot;, events %2 to %3.</source>
+        <comment>chart, events</comment>
+        <translation>Aprobado: referencia de &quot;%1&quot;, eventos %2 a %3.</translation>
+    </message>
+    <message>
+        <source>The baseline is chosen and signed by %1.</source>
+        <translation>La referencia está elegida y firmada por %1.</translation>
+    </message>
+    <message>
+        <source>Tap a point of the chart first, or step to one.</source>
+        <translation>Toque antes un punto del gráfico o avance hasta uno.</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Guardado: %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>days</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>review</source>
+        <translation>revisión</translation>
+    </message>
+    <message>
+        <source>what …</source>
+        <comment>is charted</comment>
+        <translation>qué …</translation>
+    </message>
+    <message>
+        <source>whose …</source>
+        <comment>points</comment>
+        <translation>quién …</translation>
+    </message>
+    <message>
+        <source>days …</source>
+        <translation>días …</translation>
+    </message>
+    <message>
+        <source>rules …</source>
+        <translation>reglas …</translation>
+    </message>
+    <message>
+        <source>limits …</source>
+        <translation>límites …</translation>
+    </message>
+    <message>
+        <source>save</source>
+        <comment>a picture of the chart</comment>
+        <translation>guardar</translation>
+    </message>
+    <message>
+        <source>its pull …</source>
+        <translation>su tanda …</translation>
+    </message>
+    <message>
+        <source>its check …</source>
+        <translation>su control …</translation>
+    </message>
+    <message>
+        <source>point before</source>
+        <translation>punto anterior</translation>
+    </message>
+    <message>
+        <source>point after</source>
+        <translation>punto siguiente</translation>
+    </message>
+    <message>
+        <source>charts</source>
+        <translation>gráficos</translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>of the sheet</comment>
+        <translation>más …</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>which page of how many</comment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>READING</source>
+        <translation>LEYENDO</translation>
+    </message>
+    <message>
+        <source>The record is read …</source>
+        <translation>Se lee el registro …</translation>
     </message>
 </context>
 </TS>

@@ -1,9 +1,10 @@
 #include "core/card/read_live_cells.h"
 
+#include "core/card/read_limits.h"
+
 namespace bathside {
 namespace {
 
-constexpr std::size_t kLongestSource = 200;
 constexpr WholeRange kHalfLife{60'000, 1'000 * 3'600'000LL, "ms"};
 constexpr WholeRange kMinimum{1, 1'000'000, "PFU a dose"};
 constexpr WholeRange kTitreOff{0, 99, "%"};
