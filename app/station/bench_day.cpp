@@ -2,8 +2,8 @@
 
 #include <QTimeZone>
 
-#include "app/station/copy_desk.h"
 #include "app/station/balance.h"
+#include "app/station/copy_desk.h"
 #include "app/station/picture_file.h"
 #include "app/station/trail_charts.h"
 #include "app/station/trail_record.h"

@@ -69,8 +69,8 @@ std::optional<LocalDay> spanOf(const std::string& zone, ui::DayRange wanted)
     return LocalDay{from->start, to->end};
 }
 
-/// What lies in the earlier files of a trail that goes on after damage: the entries of these days by
-/// their own time, as the indexes may be damaged, too. On a thread of its own.
+/// What lies in the earlier files of a trail that goes on after damage: the entries of these days
+/// by their own time, as the indexes may be damaged, too. On a thread of its own.
 std::vector<Entry> entriesOf(const std::vector<store::SoundPart>& parts, const std::string& zone,
                              const ui::DayRange& days, Seq after)
 {

@@ -104,14 +104,14 @@ std::vector<TimelineLayout::Hour> hoursOf(const Timeline& timeline, const QRectF
     auto step = std::chrono::hours(1);
     while (scale.x(timeline.from + step) - track.left() < text && step < 24h)
         step *= 2;
-    std::vector<TimelineLayout::Hour> hours;
+    std::vector<TimelineLayout::Hour> marks;
     const auto whole = std::chrono::floor<std::chrono::hours>(timeline.from);
     for (DayTime at = whole; at <= timeline.to; at += step) {
         const double x = scale.x(at);
         if (at >= timeline.from)
-            hours.push_back({at, x, QRectF(x - text / 2, axis.top(), text, axis.height())});
+            marks.push_back({at, x, QRectF(x - text / 2, axis.top(), text, axis.height())});
     }
-    return hours;
+    return marks;
 }
 
 double heightOfBench(const Timeline& timeline, double lane)

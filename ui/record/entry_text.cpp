@@ -15,8 +15,6 @@ struct EntryText {
     Q_DECLARE_TR_FUNCTIONS(RecordText)
 };
 
-QString hexText(const Hash& hash) { return QString::fromStdString(toHex(hash)); }
-
 QString whoText(const Entry& entry)
 {
     if (!entry.person)

@@ -214,7 +214,7 @@ void RecordPage::put(Over over)
     const bool isOpen = over != Over::Nothing;
     m_choices->setVisible(over == Over::Choices);
     m_sheet->setVisible(over == Over::Answer);
-    m_close->setVisible(isOpen);
+    m_close->setVisible(over == Over::Choices || over == Over::Answer);
     if (over != Over::Question)
         m_ask->close();
     m_turn->setVisible(false);

@@ -61,9 +61,9 @@ void RecordPage::place()
     m_close->setGeometry(cellOf(side, {1, beside}, beside - 1));
     const QRect over = room.adjusted(0, 0, -(primary + gap), 0);
     m_choices->setGeometry(over);
-    m_ask->setGeometry(m_ask->room() == AskPane::Room::Page ? page : over);
     const bool coversAll = m_ask->room() == AskPane::Room::Page;
-    m_close->setVisible(m_over != Over::Nothing && !coversAll);
+    m_ask->setGeometry(coversAll ? page : room);  // its pads have a way out of their own
+    m_close->setVisible(m_over == Over::Choices || m_over == Over::Answer);
     for (TapButton* each : {m_bench, m_before, m_after, m_filterButton, m_verify, m_export, m_copy})
         each->setVisible(!coversAll);
     m_sheet->setGeometry(over);

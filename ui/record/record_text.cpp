@@ -19,8 +19,6 @@ struct RecordText {
     Q_DECLARE_TR_FUNCTIONS(RecordText)
 };
 
-QString hexText(const Hash& hash) { return QString::fromStdString(toHex(hash)); }
-
 QString number(std::int64_t value) { return countText(value, QLocale()); }
 
 QList<Field> headFields(const Verification& chain)

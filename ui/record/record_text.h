@@ -16,6 +16,11 @@ struct Sheet {
     QList<Field> fields;
 };
 
+[[nodiscard]] inline QString hexText(const Hash& hash)
+{
+    return QString::fromStdString(toHex(hash));
+}
+
 [[nodiscard]] QString wordOf(Group group);
 /// "Thu 5 March 2026", "Thu 5 March 2026 to Sat 7 March 2026"
 [[nodiscard]] QString daysText(const DayRange& days);

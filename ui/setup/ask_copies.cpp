@@ -4,12 +4,13 @@
 #include <algorithm>
 #include <array>
 
+#include "ui/setup/ask_parts.h"
 #include "ui/text/copies.h"
 
 namespace bathside::ui {
 namespace {
 
-constexpr auto kBack = "back", kNow = "copy-now", kPlace = "copy-place", kTime = "copy-time",
+constexpr auto kNow = "copy-now", kPlace = "copy-place", kTime = "copy-time",
                kShift = "at-shift-end", kNever = "never", kEvery = "every:";
 constexpr std::array kHours{1, 4, 12, 24};
 constexpr qsizetype kMostPlaces = 6;
@@ -17,17 +18,6 @@ constexpr qsizetype kMostPlaces = 6;
 struct AskCopiesText {
     Q_DECLARE_TR_FUNCTIONS(AskCopiesText)
 };
-
-QString idOf(const char* id) { return QString::fromLatin1(id); }
-Mark tickIf(bool holds) { return holds ? Mark::Tick : Mark::None; }
-
-Choice back()
-{
-    return {.id = idOf(kBack),
-            .word = AskCopiesText::tr("back"),
-            .role = Role::Quiet,
-            .mark = Mark::Back};
-}
 
 QString everyText(int hours)
 {
@@ -65,7 +55,7 @@ void AskCopies::ask()
          .reason = isIdle ? QString() : copyLine(news, m_parts.now())},
         {.id = idOf(kPlace), .word = AskCopiesText::tr("where to …"), .line = placeLine()},
         {.id = idOf(kTime), .word = AskCopiesText::tr("when …"), .line = timeLine()},
-        back()};
+        back(AskCopiesText::tr("back"))};
     m_parts.asker.choose(copyText(news, m_parts.now()), choices,
                          [this](const QString& id, const AnswerTap&) { choose(id); });
 }
@@ -85,7 +75,7 @@ void AskCopies::choose(const QString& id)
     }
     m_isAsking = false;
     if (id == QLatin1String(kBack))
-        return m_parts.back();
+        return m_parts.back(AskCopiesText::tr("back"));
     if (id == QLatin1String(kPlace))
         return askPlace();
     askTime();
@@ -111,7 +101,7 @@ void AskCopies::askPlace()
                             .line = line,
                             .mark = tickIf(place.folder == chosen)});
     }
-    choices.append(back());
+    choices.append(back(AskCopiesText::tr("back")));
     m_parts.asker.choose(places.size() > 1
                              ? AskCopiesText::tr("Where shall copies go?")
                              : AskCopiesText::tr("Where shall copies go? No stick was found."),
@@ -138,7 +128,7 @@ void AskCopies::askTime()
     choices.append({.id = idOf(kNever),
                     .word = AskCopiesText::tr("only by a tap"),
                     .mark = tickIf(!now.plan().isSet())});
-    choices.append(back());
+    choices.append(back(AskCopiesText::tr("back")));
     m_parts.asker.choose(AskCopiesText::tr("When shall the record be copied?"), choices,
                          [this](const QString& id, const AnswerTap&) {
                              if (id == QLatin1String(kBack))

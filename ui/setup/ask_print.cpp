@@ -3,30 +3,18 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "ui/setup/ask_parts.h"
 #include "ui/text/printing.h"
 
 namespace bathside::ui {
 namespace {
 
-constexpr auto kBack = "back", kMore = "more", kNone = "no-printer", kTest = "test-label",
-               kPrinter = "printer:";
+constexpr auto kMore = "more", kNone = "no-printer", kTest = "test-label", kPrinter = "printer:";
 constexpr qsizetype kPrintersAPage = 5;  // beside: none, more, back
 
 struct AskPrintText {
     Q_DECLARE_TR_FUNCTIONS(AskPrintText)
 };
-
-QString idOf(const char* id) { return QString::fromLatin1(id); }
-
-Choice back()
-{
-    return {.id = idOf(kBack),
-            .word = AskPrintText::tr("back"),
-            .role = Role::Quiet,
-            .mark = Mark::Back};
-}
-
-Mark tickIf(bool holds) { return holds ? Mark::Tick : Mark::None; }
 
 std::vector<Paper> papersFor(bool sheets)
 {
@@ -57,7 +45,7 @@ void AskPrint::ask(const QString& title)
         {.id = QStringLiteral("sheet-paper"),
          .word = AskPrintText::tr("paper for sheets …"),
          .line = paperText(now().sheetPaper)},
-        back()};
+        back(AskPrintText::tr("back"))};
     m_parts.asker.choose(title.isEmpty() ? standing : title, choices,
                          [this](const QString& id, const AnswerTap&) { choose(id); });
 }
@@ -65,7 +53,7 @@ void AskPrint::ask(const QString& title)
 void AskPrint::choose(const QString& id)
 {
     if (id == QLatin1String(kBack))
-        return m_parts.back();
+        return m_parts.back(AskPrintText::tr("back"));
     if (id == QLatin1String(kTest))
         return m_parts.printing.printTestLabel(m_parts.testLabel());
     const For what = id.startsWith(QLatin1String("label")) ? For::Labels : For::Sheets;
@@ -95,7 +83,7 @@ void AskPrint::askPrinter(For what, int page)
     const qsizetype pages = (names.size() + kPrintersAPage - 1) / kPrintersAPage;
     if (pages > 1)
         choices.append({.id = idOf(kMore), .word = AskPrintText::tr("more …", "more printers")});
-    choices.append(back());
+    choices.append(back(AskPrintText::tr("back")));
     const int next = pages > 1 ? (page + 1) % static_cast<int>(pages) : 0;
     m_parts.asker.choose(what == For::Labels ? AskPrintText::tr("Which printer for labels?")
                                              : AskPrintText::tr("Which printer for sheets?"),
@@ -118,7 +106,7 @@ void AskPrint::askPaper(For what)
         choices.append({.id = QStringLiteral("paper:%1").arg(i),
                         .word = paperText(papers[i]),
                         .mark = tickIf(papers[i] == paperFor(what))});
-    choices.append(back());
+    choices.append(back(AskPrintText::tr("back")));
     m_parts.asker.choose(what == For::Labels ? AskPrintText::tr("Which paper for labels?")
                                              : AskPrintText::tr("Which paper for sheets?"),
                          choices, [this, what, papers](const QString& id, const AnswerTap&) {

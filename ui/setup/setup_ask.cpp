@@ -2,6 +2,7 @@
 
 #include "ui/frame/frame.h"
 #include "ui/setup/ask_live_cells.h"
+#include "ui/setup/ask_parts.h"
 #include "ui/setup/card_gauge.h"
 #include "ui/setup/setup_page.h"
 #include "ui/text/subjects.h"
@@ -10,15 +11,7 @@
 namespace bathside::ui {
 namespace {
 
-constexpr auto kNoChange = "back", kOther = "other", kPrint = "labels", kCells = "live-cells";
-
-Choice back(const QString& word)
-{
-    return {.id = QString::fromLatin1(kNoChange),
-            .word = word,
-            .role = Role::Quiet,
-            .mark = Mark::Back};
-}
+constexpr auto kOther = "other", kPrint = "labels", kCells = "live-cells";
 
 }  // namespace
 
@@ -37,7 +30,7 @@ void SetUpPage::askOutcome(const CheckId& check)
         back(tr("back"))};
     m_ask->choose(wordsOf(check), choices,
                   [this, check](const QString& id, const AnswerTap& tap) {
-                      if (id == QLatin1String(kNoChange))
+                      if (id == QLatin1String(kBack))
                           return m_ask->close();
                       if (id == QLatin1String("override"))
                           return askWhy(check);
@@ -58,7 +51,7 @@ void SetUpPage::askWhy(const CheckId& check)
         back(tr("back"))};
     m_ask->choose(tr("Why go on without it?"), choices,
                   [this, check](const QString& id, const AnswerTap& tap) {
-                      if (id == QLatin1String(kNoChange))
+                      if (id == QLatin1String(kBack))
                           return m_ask->close();
                       if (id != QLatin1String(kOther))
                           return m_context.say(OverrideCheck{check, id.toStdString()}, tap);
@@ -99,7 +92,7 @@ void SetUpPage::askHeard()
                 return askLoudspeaker();
             if (id == QLatin1String("not-heard"))
                 return m_context.say(RecordCheck{kAlarmHeard, false, device.toStdString()}, tap);
-            if (id == QLatin1String(kNoChange) || device.isEmpty())
+            if (id == QLatin1String(kBack) || device.isEmpty())
                 return m_ask->close();
             if (!m_model.say(RecordCheck{kAlarmHeard, true, device.toStdString()}, tap.inputMs,
                              tap.place))
@@ -123,7 +116,7 @@ void SetUpPage::askLoudspeaker()
         choices.size() > 1 ? tr("Which loudspeaker?") : tr("No other loudspeaker was found."),
         choices,
         [this](const QString& id, const AnswerTap&) {
-            if (id != QLatin1String(kNoChange)) {
+            if (id != QLatin1String(kBack)) {
                 Preference next = m_parts.preferences.now();
                 next.soundDevice = id.mid(7);
                 m_parts.sound.use(next.soundDevice);
@@ -187,7 +180,7 @@ void SetUpPage::chooseStation(const QString& id)
         return askLiveCells(m_context, [this] { askStation(); });
     Preference next = m_parts.preferences.now();
     m_ask->close();
-    if (id == QLatin1String(kNoChange))
+    if (id == QLatin1String(kBack))
         return;
     if (id == QLatin1String("size")) {
         m_gauge->begin();

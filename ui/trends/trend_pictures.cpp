@@ -8,7 +8,7 @@
 namespace bathside::ui {
 namespace {
 
-struct TrendText {
+struct TrendPictureText {
     Q_DECLARE_TR_FUNCTIONS(TrendText)
 };
 
@@ -95,7 +95,7 @@ QList<ChartMark> marksOf(const Trend& trend)
 /// The card's limit as it was at each point.
 ChartLine cardLine(const Trend& trend, std::optional<double> ChartPoint::*limit)
 {
-    ChartLine line{.name = TrendText::tr("the card's limit"),
+    ChartLine line{.name = TrendPictureText::tr("the card's limit"),
                    .points = {},
                    .stroke = Stroke::Dotted,
                    .whens = {}};
@@ -132,9 +132,10 @@ ChartContent valuesContent(const Trend& trend, const TrendLook& look)
     }
     if (trend.chart) {
         const IndividualsChart& chart = *trend.chart;
-        content.rules = {ruleAt(chart.centre, TrendText::tr("centre"), look.series, Stroke::Solid),
-                         ruleAt(chart.upper, TrendText::tr("upper limit"), look.series),
-                         ruleAt(chart.lower, TrendText::tr("lower limit"), look.series)};
+        content.rules = {
+            ruleAt(chart.centre, TrendPictureText::tr("centre"), look.series, Stroke::Solid),
+            ruleAt(chart.upper, TrendPictureText::tr("upper limit"), look.series),
+            ruleAt(chart.lower, TrendPictureText::tr("lower limit"), look.series)};
         content.rules.back().end = Qt::AlignRight | Qt::AlignTop;
         span.add(chart.upper);
         span.add(chart.lower);
@@ -150,7 +151,7 @@ ChartContent rangesContent(const Trend& trend, const TrendLook& look)
     const ChartSeries series =
         look.series == ChartSeries::DoseError ? ChartSeries::DoseSpread : look.series;
     ChartContent content;
-    content.title = TrendText::tr("Moving range: how far each is from the one before");
+    content.title = TrendPictureText::tr("Moving range: how far each is from the one before");
     content.across = acrossOf(trend);
     ChartLine ranges{.dots = true};
     Span span;
@@ -164,15 +165,16 @@ ChartContent rangesContent(const Trend& trend, const TrendLook& look)
         content.lines.append(ranges);
     if (trend.chart) {
         content.rules = {
-            ruleAt(trend.chart->meanRange, TrendText::tr("mean range"), series, Stroke::Solid),
-            ruleAt(trend.chart->rangeUpper, TrendText::tr("limit of the range"), series)};
+            ruleAt(trend.chart->meanRange, TrendPictureText::tr("mean range"), series,
+                   Stroke::Solid),
+            ruleAt(trend.chart->rangeUpper, TrendPictureText::tr("limit of the range"), series)};
         span.add(trend.chart->rangeUpper);
         for (const std::size_t at : trend.wideRanges)
             content.marks.append({.words = {},
                                   .at = {static_cast<double>(at) + 1, values[at - 1]},
                                   .role = Role::Limit});
         if (!content.marks.isEmpty())
-            content.marks.front().words = TrendText::tr("beyond its limit");
+            content.marks.front().words = TrendPictureText::tr("beyond its limit");
     }
     content.up = span.axis(series, true);
     return content;

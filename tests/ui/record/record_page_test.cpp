@@ -148,10 +148,10 @@ TEST_F(Record, takesDaysByDate)
     ask("20260230", nullptr);
     EXPECT_TRUE(stand().target(QStringLiteral("pad.set")));
     EXPECT_EQ(page().days(), (ui::DayRange{day(-4), trail().today}));
-    stand().tap(QStringLiteral("record.close"));
+    stand().tap(QStringLiteral("pad.cancel"));
     ask("20260301", "20260401");  // 32 days
     EXPECT_EQ(page().days(), (ui::DayRange{day(-4), trail().today}));
-    stand().tap(QStringLiteral("record.close"));
+    stand().tap(QStringLiteral("pad.cancel"));
     EXPECT_TRUE(list().isVisible());
 }
 
