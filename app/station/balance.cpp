@@ -8,7 +8,7 @@ namespace bathside::app {
 namespace {
 
 constexpr std::size_t kLongestLine = 200;
-constexpr int kMostAtOnce = 200;  // lines in one poll, so that taps get through
+constexpr int kMostLines = 200;  // lines in one poll, so that taps get through
 
 ui::WeightSource::Said whatIs(const SerialSaid& said, const WeightFormat& format)
 {
@@ -60,7 +60,7 @@ void Balance::follow()
 
 void Balance::poll()
 {
-    for (int i = 0; m_lines && i < kMostAtOnce; ++i) {
+    for (int i = 0; m_lines && i < kMostLines; ++i) {
         const auto line = m_lines->poll(m_now());
         if (!line)
             return;

@@ -20,7 +20,7 @@ constexpr auto kLanguage = "language", kDark = "dark", kPitch = "pitch_correctio
 
 QString key(const char* name) { return QString::fromLatin1(name); }
 
-QString nameOf(const std::filesystem::path& file) { return QString::fromStdString(file.string()); }
+QString iniName(const std::filesystem::path& file) { return QString::fromStdString(file.string()); }
 
 constexpr std::array<std::pair<ui::Paper, const char*>, 4> kPapers{{{ui::Paper::Label, "100x50"},
                                                                     {ui::Paper::Roll, "62"},
@@ -114,7 +114,7 @@ void writeBalance(QSettings& settings, const ui::BalanceChoice& choice)
 
 ui::Preference readPreference(const std::filesystem::path& file)
 {
-    const QSettings settings(nameOf(file), QSettings::IniFormat);
+    const QSettings settings(iniName(file), QSettings::IniFormat);
     ui::Preference found;
     found.language = settings.value(key(kLanguage)).toString();
     found.dark = settings.value(key(kDark), false).toBool();
@@ -130,7 +130,7 @@ ui::Preference readPreference(const std::filesystem::path& file)
 
 bool writePreference(const std::filesystem::path& file, const ui::Preference& preference)
 {
-    QSettings settings(nameOf(file), QSettings::IniFormat);
+    QSettings settings(iniName(file), QSettings::IniFormat);
     settings.setValue(key(kLanguage), preference.language);
     settings.setValue(key(kDark), preference.dark);
     settings.setValue(key(kPitch), preference.pitchCorrection);

@@ -1,11 +1,10 @@
 #include "app/station/trail_charts.h"
 
-#include <QCoreApplication>
-#include <QPointer>
 #include <QThreadPool>
 #include <algorithm>
 #include <memory>
 
+#include "app/station/trail_tell.h"
 #include "core/trail/event_form.h"
 #include "core/trail/store/day_order.h"
 #include "core/trail/store/queries.h"
@@ -13,22 +12,7 @@
 namespace bathside::app {
 namespace {
 
-constexpr Seq kSlice = 500;  // entries; a few milliseconds of the store's thread
-
-using Guard = QPointer<TrailCharts>;
-
-/// Runs `what` on the UI thread, unless the charts are gone by then.
-template <typename What>
-void tell(const Guard& guard, What what)
-{
-    QMetaObject::invokeMethod(
-        qApp,
-        [guard, what = std::move(what)] {
-            if (guard)
-                what(*guard);
-        },
-        Qt::QueuedConnection);
-}
+using ChartsGuard = QPointer<TrailCharts>;
 
 using Spans = Result<std::vector<ShiftSpan>, StoreTrouble>;
 
@@ -65,7 +49,7 @@ std::vector<SeqRange> withShifts(std::vector<SeqRange> runs, const std::vector<S
 /// Reads and folds in turns: a slice on the store's thread, its events on another.
 class PointsWalk : public std::enable_shared_from_this<PointsWalk> {
 public:
-    PointsWalk(store::StoreThread& store, Guard guard, ui::PointsWanted wanted)
+    PointsWalk(store::StoreThread& store, ChartsGuard guard, ui::PointsWanted wanted)
         : m_store(store), m_guard(std::move(guard)), m_wanted(std::move(wanted))
     {
     }
@@ -173,7 +157,7 @@ private:
     }
 
     store::StoreThread& m_store;
-    Guard m_guard;
+    ChartsGuard m_guard;
     ui::PointsWanted m_wanted;
     std::vector<SeqRange> m_days, m_runs;  // the runs that are still to be read
     Seq m_next = 0;
@@ -190,12 +174,12 @@ TrailCharts::TrailCharts(Session& session, QObject* parent)
 
 void TrailCharts::readPoints(const ui::PointsWanted& wanted)
 {
-    std::make_shared<PointsWalk>(m_session.store(), Guard(this), wanted)->queue();
+    std::make_shared<PointsWalk>(m_session.store(), ChartsGuard(this), wanted)->queue();
 }
 
 void TrailCharts::readShift(Seq of)
 {
-    const Guard guard(this);
+    const ChartsGuard guard(this);
     const auto done = [guard, of](const std::optional<StoreTrouble>& trouble) {
         tell(guard, [=](TrailCharts& charts) { emit charts.shiftRead(of, trouble); });
     };

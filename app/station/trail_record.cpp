@@ -19,7 +19,7 @@
 namespace bathside::app {
 namespace {
 
-constexpr Seq kSlice = 500;  // entries; a few milliseconds of the store's thread
+using Guard = QPointer<TrailRecord>;
 
 ui::Date localDay(std::string_view zone, WallTime at)
 {

@@ -1,20 +1,21 @@
 #pragma once
 
-// How an answer comes to the UI thread from the store's or a worker's: to a record that is there
+// How an answer comes to the UI thread from the store's or a worker's: to an object that is there
 // still.
 
 #include <QCoreApplication>
 #include <QPointer>
 
-#include "app/station/trail_record.h"
+#include "core/base/ids.h"
 
 namespace bathside::app {
 
-using Guard = QPointer<TrailRecord>;
+/// Entries that are read together: a few milliseconds of the store's thread.
+inline constexpr Seq kSlice = 500;
 
-/// Runs `what` on the UI thread, unless the record is gone by then.
-template <typename What>
-void tell(const Guard& guard, What what)
+/// Runs `what` on the UI thread, unless `guard` is gone by then.
+template <typename To, typename What>
+void tell(const QPointer<To>& guard, What what)
 {
     QMetaObject::invokeMethod(
         qApp,

@@ -1,6 +1,7 @@
 // The record's answers about day sheets: what their pages are, and whether one that was printed
 // still agrees.
 
+#include "app/station/trail_record.h"
 #include "app/station/trail_tell.h"
 #include "ui/print/day_sheet_pages.h"
 #include "ui/print/press.h"
@@ -37,7 +38,7 @@ Result<ui::SetPages, ui::PrintFault> TrailRecord::drawn(const DaySheet& sheet) c
 
 void TrailRecord::witness(const SealCode& code)
 {
-    const Guard guard(this);
+    const QPointer<TrailRecord> guard(this);
     const auto answer = [guard, code](Found what, const std::optional<StoreTrouble>& trouble) {
         tell(guard, [=](TrailRecord& record) { emit record.witnessed({code, what, trouble}); });
     };

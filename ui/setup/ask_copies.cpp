@@ -75,7 +75,7 @@ void AskCopies::choose(const QString& id)
     }
     m_isAsking = false;
     if (id == QLatin1String(kBack))
-        return m_parts.back(AskCopiesText::tr("back"));
+        return m_parts.back();
     if (id == QLatin1String(kPlace))
         return askPlace();
     askTime();

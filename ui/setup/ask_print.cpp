@@ -53,7 +53,7 @@ void AskPrint::ask(const QString& title)
 void AskPrint::choose(const QString& id)
 {
     if (id == QLatin1String(kBack))
-        return m_parts.back(AskPrintText::tr("back"));
+        return m_parts.back();
     if (id == QLatin1String(kTest))
         return m_parts.printing.printTestLabel(m_parts.testLabel());
     const For what = id.startsWith(QLatin1String("label")) ? For::Labels : For::Sheets;

@@ -8,7 +8,7 @@
 namespace bathside::ui {
 namespace {
 
-struct TrendText {
+struct AliasText {
     Q_DECLARE_TR_FUNCTIONS(TrendText)
 };
 
@@ -28,8 +28,8 @@ QString Aliases::of(const PersonId& person) const
         return idText(person);
     const auto found = std::ranges::find(m_known, person);
     return found == m_known.end()
-               ? TrendText::tr("another person")
-               : TrendText::tr("person %1", "in place of a name").arg(found - m_known.begin() + 1);
+               ? AliasText::tr("another person")
+               : AliasText::tr("person %1", "in place of a name").arg(found - m_known.begin() + 1);
 }
 
 }  // namespace bathside::ui
