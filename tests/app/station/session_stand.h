@@ -19,6 +19,11 @@ namespace bathside::app {
 
 class SessionStand {
 public:
+    explicit SessionStand(const char* from = "2026-03-05T07:00:00.000+01:00")
+        : clock(*fromRfc3339(from))
+    {
+    }
+
     [[nodiscard]] Result<std::unique_ptr<Session>, QString> tryToOpen()
     {
         QFile card(QStringLiteral(BATHSIDE_DEFAULT_CARD));
@@ -76,7 +81,7 @@ public:
     }
 
     test::TempFolder folder;
-    SimulatedClock clock{*fromRfc3339("2026-03-05T07:00:00.000+01:00")};
+    SimulatedClock clock;
     std::unique_ptr<Session> session;
 
 private:
