@@ -745,7 +745,7 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>indicative: %1 to %2, minimum %3</source>
+        <source>indicative: %1 to %2</source>
         <comment>live cells in a dose</comment>
         <translation type="unfinished"></translation>
     </message>

@@ -712,7 +712,7 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <name>CellsText</name>
     <message>
         <source>Live cells of a dose over the bag&apos;s life, indicative</source>
-        <translation>Células vivas por dosis durante la vida de la bolsa, indicativo</translation>
+        <translation>Células vivas por dosis, indicativo</translation>
     </message>
     <message>
         <source>min</source>
@@ -745,9 +745,9 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>células vivas …</translation>
     </message>
     <message>
-        <source>indicative: %1 to %2, minimum %3</source>
+        <source>indicative: %1 to %2</source>
         <comment>live cells in a dose</comment>
-        <translation>indicativo: %1 a %2, mínimo %3</translation>
+        <translation>indicativo: %1 a %2</translation>
     </message>
 </context>
 <context>
@@ -8129,7 +8129,7 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>with a bank card</source>
-        <translation>con una tarjeta bancaria</translation>
+        <translation>con una tarjeta</translation>
     </message>
     <message>
         <source>bench</source>

@@ -1,7 +1,7 @@
 #pragma once
 
 // Sound trails of any length: random events of every kind, chained; a seal among them seals what
-// went before it, and a continuation names it.
+// went before it.
 
 #include <string>
 #include <vector>
@@ -46,10 +46,10 @@ inline std::vector<Entry> sampleLog(Seq count, std::uint64_t seed = 1,
     Hash before{};
     for (Seq seq = 1; seq <= count; ++seq) {
         Entry entry = sampleEntry(random, seq);
+        while (entry.kind == TrailContinued::kKind)  // only ever the first of a file
+            entry = sampleEntry(random, seq);
         if (entry.kind == DaySealed::kKind)
             entry.payload = payloadOf(sealOf({seq - 1, before}, SealKey::from({})));
-        if (entry.kind == TrailContinued::kKind)
-            entry.payload = payloadOf(TrailContinued{seq - 1, toHex(before), "earlier.db"});
         entry.station = {station};
         chain(entry, before);
         before = entry.hash;

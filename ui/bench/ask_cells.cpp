@@ -80,9 +80,8 @@ std::optional<Choice> cellsChoice(const BenchContext& context, const Bag& bag)
     const bool isAbove = judged(cells->atLimit, cells->minimum) == CellsVerdict::Above;
     return Choice{.id = QStringLiteral("cells"),
                   .word = CellsText::tr("live cells …"),
-                  .line = CellsText::tr("indicative: %1 to %2, minimum %3", "live cells in a dose")
-                              .arg(titreText(cells->now.low), titreText(cells->now.high),
-                                   titreText(cells->minimum)),
+                  .line = CellsText::tr("indicative: %1 to %2", "live cells in a dose")
+                              .arg(titreText(cells->now.low), titreText(cells->now.high)),
                   .role = isAbove ? Role::Neutral : Role::HeadsUp};
 }
 

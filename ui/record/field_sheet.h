@@ -25,6 +25,7 @@ public:
     /// `role` other than Neutral colours the title, with its mark.
     void show(Role role, const QString& title, const QList<Field>& fields);
     [[nodiscard]] const QString& title() const noexcept { return m_title; }
+    [[nodiscard]] Role role() const noexcept { return m_role; }
     [[nodiscard]] const QList<Field>& fields() const noexcept { return m_fields; }
 
     [[nodiscard]] int sheets() const;

@@ -66,7 +66,9 @@ TEST_F(SealScan, thatAgreesIsWrittenDownAndSaid)
     scan();
     answer(Found::Agrees);
     ASSERT_EQ(written().size(), 1U);
-    EXPECT_EQ(written()[0], (SealWitnessed{12, code.head, true}));
+    EXPECT_EQ(written()[0].count, 12);
+    EXPECT_EQ(written()[0].head, code.head);
+    EXPECT_TRUE(written()[0].agrees);
     EXPECT_EQ(title(), QStringLiteral("RECORD AGREES"));
     EXPECT_EQ(notice()->words().role, ui::Role::Good);
 }

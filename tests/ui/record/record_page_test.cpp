@@ -327,7 +327,7 @@ TEST_F(Record, saysWhereOnlyTheDaySheetIsMissing)
     stand().taps({"record.export", "record.ask./media/stick/bathside"});
     Manifest manifest;
     manifest.count = 3;
-    emit trail().exported({trail().today,
+    emit trail().exported({{trail().today, trail().today},
                            QStringLiteral("/media/stick/bathside/2026-03-05"),
                            manifest,
                            {},
