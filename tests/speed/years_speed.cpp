@@ -11,7 +11,7 @@
 
 #include "core/record/days.h"
 #include "core/record/export.h"
-#include "core/station/restored.h"
+#include "core/station/station.h"
 #include "core/trail/store/check.h"
 #include "core/trail/store/day_order.h"
 #include "core/trail/store/folder_sink.h"
@@ -24,14 +24,14 @@ namespace {
 
 using namespace bathside;
 using namespace bathside::store;
-using Clock = std::chrono::steady_clock;
+using Steady = std::chrono::steady_clock;
 using File = std::filesystem::path;
 
 constexpr int kRounds = 7;
 
-double since(Clock::time_point start)
+double since(Steady::time_point start)
 {
-    return std::chrono::duration<double>(Clock::now() - start).count();
+    return std::chrono::duration<double>(Steady::now() - start).count();
 }
 
 [[noreturn]] void failed(const char* what)
@@ -54,7 +54,7 @@ double middle(Work work)
 {
     std::vector<double> ms;
     for (int i = 0; i < kRounds; ++i) {
-        const auto start = Clock::now();
+        const auto start = Steady::now();
         work();
         ms.push_back(since(start) * 1e3);
     }
@@ -88,8 +88,7 @@ struct Day {
 
 Day lastDayOf(const TrailDb& trail)
 {
-    const WallTime last =
-        must(entriesFrom(trail, trail.head().seq), "the last entry")->front().at.wall;
+    const WallTime last = must(entriesFrom(trail, trail.head().seq), "the last entry")->front().at;
     return {last - std::chrono::hours(20), last + std::chrono::hours(4)};
 }
 
@@ -142,7 +141,7 @@ void shellExportOf(const File& file, const std::vector<SeqRange>& ranges, const 
 
 void verifyBesideHashing(TrailDb& trail)
 {
-    const auto start = Clock::now();
+    const auto start = Steady::now();
     const auto verified = must(verifyChain(trail), "verify");
     const double verifying = since(start);
     if (verified->flaw)
@@ -154,7 +153,7 @@ void verifyBesideHashing(TrailDb& trail)
                                       return true;
                                   }),
                        "read");
-    const auto hashingStart = Clock::now();
+    const auto hashingStart = Steady::now();
     Hash hash{};
     for (const std::string& text : texts)
         hash = chained(hash, text);
@@ -208,7 +207,7 @@ int main(int argc, char** argv)
     const bool isLong = std::getenv("BATHSIDE_LONG") != nullptr;
     const File few = folder / "day.db", many = folder / "years.db";
     std::ignore = test::writeBigTrail(few, 1);
-    const auto start = Clock::now();
+    const auto start = Steady::now();
     const Seq events = test::writeBigTrail(many, isLong ? 10'000'000 : 200'000);
     if (events == 0)
         failed("the disk would not take the trail");
