@@ -4236,7 +4236,7 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>Local time %1, boot clock %2 s.</source>
-        <translation>Hora local %1, reloj de arranque %2 s.</translation>
+        <translation>Hora %1, arranque %2 s.</translation>
     </message>
     <message>
         <source>%1, on another day</source>

@@ -114,7 +114,7 @@ def refused(day):
     expect_in(run(*call, "--language", "xx", code=2), "--language", "en or es")
     expect("nothing is left of what was refused", (day.folder / "none").exists(), False)
     call[-1] = "csv,pfd"
-    expect_in(run(*call, code=2), "csv, jsonl or pdf")
+    expect_in(run(*call, code=2), "csv, jsonl, xlsx, pdf")
 
 
 def check_spanish(cli, script, folder):

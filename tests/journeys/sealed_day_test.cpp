@@ -2,11 +2,13 @@
 // gets. The counts are those of expected.json, written by hand from the script.
 
 #include <QProcess>
-#include <sstream>
+#include <fstream>
 
 #include <gmock/gmock.h>
 
-#include "app/cli/replay.h"
+#include "core/replay/player.h"
+#include "core/trail/store/direct_recorder.h"
+#include "core/trail/store/disk_files.h"
 #include "tests/app/station/session_stand.h"
 
 namespace bathside::app {
@@ -35,20 +37,29 @@ class SealedDay : public testing::Test {
 protected:
     SealedDay()
     {
-        std::istringstream in;
-        std::ostringstream out, err;
-        cli::Terminal terminal{in, out, err};
-        EXPECT_EQ(cli::replayVerb({.script = BATHSIDE_REVIEWED_DAY,
-                                   .trail = stand.trail().string(),
-                                   .card = {},
-                                   .json = false},
-                                  terminal),
-                  cli::Exit::Done)
-            << err.str();
+        play();
         stand.open();
         SessionStand::waitFor([this] { return stand.bench().sealed.has_value(); });
         EXPECT_TRUE(stand.session->store().flush(std::chrono::seconds(60)));
         stand.session.reset();
+    }
+
+    /// As this station's own day, so that it is the one to seal it.
+    void play()
+    {
+        const auto script = scriptFrom(wholeOf(BATHSIDE_REVIEWED_DAY));
+        ASSERT_TRUE(script);
+        store::DiskFiles files({.trail = stand.trail(), .spoolFolders = {}}, store::Mode::New);
+        store::DirectRecorder recorder(files, StationId{"bench"});
+        ASSERT_TRUE(recorder.start());
+        Player player(*script, wholeOf(BATHSIDE_DEFAULT_CARD), recorder, "test");
+        ASSERT_FALSE(player.play());
+    }
+
+    static std::string wholeOf(const char* name)
+    {
+        std::ifstream file(name, std::ios::binary);
+        return {std::istreambuf_iterator<char>(file), {}};
     }
 
     [[nodiscard]] QString path(const char* name) const
@@ -82,9 +93,10 @@ TEST_F(SealedDay, itsSheetHasEachDeviationWithWhatBecameOfItAndTheSeal)
     std::string text = textOfSheet();
     std::ranges::replace(text, '\n', ' ');
     // Four stand; the fifth, of ampoule 1/2, was taken away by a correction, which the sheet says.
-    for (const char* part : {"ampoule 1, pull 1, bag M1", "bag M2", "ampoule 1, pull 2, bag M3",
-                             "bag M1", "cane 5 iced up", "called away", "use with note", "discard",
-                             "plan changed", "LS, Lena Sanz, signed", "as a correction showed"})
+    for (const char* part :
+         {"ampoule 1 of pull 1, bag M1", "bag M2", "ampoule 1 of pull 2, bag M3", "bag M1",
+          "cane 5 iced up", "called away", "use with a note", "discard", "plan changed",
+          "LS, Lena Sanz, signed", "as a correction has shown"})
         EXPECT_THAT(text, HasSubstr(part));
     const std::string key = done.text.substr(done.text.find("signed by ") + 10, 64);
     EXPECT_THAT(text, HasSubstr(key.substr(0, 16)));
