@@ -96,7 +96,8 @@ Day lastDayOf(const TrailDb& trail)
 Seq viewOf(const TrailDb& trail, const Day& day)
 {
     Seq seen = 0;
-    for (const SeqRange& range : *must(rangesOf(trail, day.from, day.to), "ranges")) {
+    const auto ranges = must(rangesOf(trail, day.from, day.to), "ranges");
+    for (const SeqRange& range : *ranges) {
         std::ignore = must(trail.read(range.first, range.last,
                                       [&](const Entry& entry) {
                                           seen += eventOf(entry).has_value() ? 1 : 0;
