@@ -10,7 +10,7 @@ namespace {
 
 constexpr double kMmPerInch = 25.4;
 constexpr double kRuleMm = 0.3, kHairMm = 0.1;
-constexpr double kHairline = 0.01;         // px
+constexpr double kHairline = 0.01;     // px
 constexpr double kNoLigatures = 0.02;  // px: any spacing keeps the ff of a hash two letters
 
 double px(double mm) { return theme().metrics().px(mm); }

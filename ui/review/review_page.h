@@ -3,8 +3,9 @@
 // The review: what waits for a shift lead, worst first; each case with its course, what it touched
 // and its signature; a card that waits for approval beside what it changes.
 //
-// Places: review.bench, .back, .more, .judge, .card, .approve, .charts; cases under review.case.N (the
-// deviation's event) and review.held.B; what is asked as on the bench (ask.X, pad.X, letters.X).
+// Places: review.bench, .back, .more, .judge, .card, .approve, .charts; cases under review.case.N
+// (the deviation's event) and review.held.B; what is asked as on the bench (ask.X, pad.X,
+// letters.X).
 
 #include <vector>
 
