@@ -2564,6 +2564,22 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
 </context>
 <context>
+    <name>LevelText</name>
+    <message>
+        <source>Level by the dipstick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>d</source>
+        <comment>unit of an axis: days</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>minimum %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>LineText</name>
     <message>
         <source>%1: birds done so far, in all</source>
@@ -6231,6 +6247,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>%1 a day; usual: %2</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>save</source>
+        <comment>a picture of the chart</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -7101,6 +7122,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>%1 of %2</source>
         <comment>which page of how many</comment>
         <translation type="unfinished">%1 of %2</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -1,20 +1,10 @@
 #include "core/trail/hash.h"
 
-#include <cstdlib>
-
-#include <openssl/evp.h>
-
 #include "core/base/hex.h"
+#include "core/trail/digest.h"
 
 namespace bathside {
 namespace {
-
-// Without a digest nothing can be recorded truthfully, so there is no going on.
-void require(bool worked)
-{
-    if (!worked)
-        std::abort();
-}
 
 const EVP_MD* algorithm()
 {
@@ -22,10 +12,6 @@ const EVP_MD* algorithm()
     require(fetched != nullptr);
     return fetched;
 }
-
-struct FreeDigest {
-    void operator()(EVP_MD_CTX* context) const { EVP_MD_CTX_free(context); }
-};
 
 int digitOf(char c)
 {
@@ -37,7 +23,7 @@ int digitOf(char c)
 }  // namespace
 
 struct Sha256::Context {
-    std::unique_ptr<EVP_MD_CTX, FreeDigest> evp{EVP_MD_CTX_new()};
+    DigestContext evp{EVP_MD_CTX_new()};
 
     Context() { start(); }
     void start() { require(evp && EVP_DigestInit_ex2(evp.get(), algorithm(), nullptr) == 1); }

@@ -1,12 +1,11 @@
 #include "core/trail/seal.h"
 
-#include <cstdlib>
 #include <vector>
 
-#include <openssl/evp.h>
 #include <openssl/rand.h>
 
 #include "core/base/hex.h"
+#include "core/trail/digest.h"
 
 namespace bathside {
 namespace {
@@ -15,20 +14,9 @@ using Bytes = std::vector<std::uint8_t>;
 
 constexpr std::size_t kKeyBytes = 32, kSignatureBytes = 64;
 
-// Without its own algorithms the library cannot be relied on for anything.
-void demand(bool worked)
-{
-    if (!worked)
-        std::abort();
-}
-
 struct FreeKey {
     void operator()(EVP_PKEY* key) const { EVP_PKEY_free(key); }
 };
-struct FreeContext {
-    void operator()(EVP_MD_CTX* context) const { EVP_MD_CTX_free(context); }
-};
-using Context = std::unique_ptr<EVP_MD_CTX, FreeContext>;
 
 const std::uint8_t* raw(std::string_view bytes)
 {
@@ -73,7 +61,7 @@ SealKey::SealKey(const Seed& seed)
     : m_seed(seed),
       m_key(EVP_PKEY_new_raw_private_key(EVP_PKEY_ED25519, nullptr, seed.data(), seed.size()))
 {
-    demand(m_key != nullptr);
+    require(m_key != nullptr);
 }
 
 SealKey SealKey::from(const Seed& seed) { return SealKey(seed); }
@@ -81,7 +69,7 @@ SealKey SealKey::from(const Seed& seed) { return SealKey(seed); }
 SealKey SealKey::fresh()
 {
     Seed seed{};
-    demand(RAND_priv_bytes(seed.data(), static_cast<int>(seed.size())) == 1);
+    require(RAND_priv_bytes(seed.data(), static_cast<int>(seed.size())) == 1);
     return SealKey(seed);
 }
 
@@ -89,8 +77,8 @@ std::string SealKey::publicKey() const
 {
     Bytes bytes(kKeyBytes);
     std::size_t size = bytes.size();
-    demand(EVP_PKEY_get_raw_public_key(static_cast<EVP_PKEY*>(m_key.get()), bytes.data(), &size) ==
-           1);
+    require(EVP_PKEY_get_raw_public_key(static_cast<EVP_PKEY*>(m_key.get()), bytes.data(), &size) ==
+            1);
     return hexOf(bytes);
 }
 
@@ -102,12 +90,12 @@ std::string SealKey::signatureOf(std::string_view bytes) const
 
 std::string SealKey::rawSignatureOf(std::string_view bytes) const
 {
-    const Context context(EVP_MD_CTX_new());
+    const DigestContext context(EVP_MD_CTX_new());
     Bytes signature(kSignatureBytes);
     std::size_t size = signature.size();
-    demand(context && EVP_DigestSignInit(context.get(), nullptr, nullptr, nullptr,
-                                         static_cast<EVP_PKEY*>(m_key.get())) == 1);
-    demand(EVP_DigestSign(context.get(), signature.data(), &size, raw(bytes), bytes.size()) == 1);
+    require(context && EVP_DigestSignInit(context.get(), nullptr, nullptr, nullptr,
+                                          static_cast<EVP_PKEY*>(m_key.get())) == 1);
+    require(EVP_DigestSign(context.get(), signature.data(), &size, raw(bytes), bytes.size()) == 1);
     return {signature.begin(), signature.end()};
 }
 
@@ -124,7 +112,7 @@ bool isSignedByRaw(std::string_view publicKey, std::string_view signature, std::
         return false;
     const std::unique_ptr<EVP_PKEY, FreeKey> key(
         EVP_PKEY_new_raw_public_key(EVP_PKEY_ED25519, nullptr, point->data(), point->size()));
-    const Context context(EVP_MD_CTX_new());
+    const DigestContext context(EVP_MD_CTX_new());
     return key && context &&
            EVP_DigestVerifyInit(context.get(), nullptr, nullptr, nullptr, key.get()) == 1 &&
            EVP_DigestVerify(context.get(), raw(signature), signature.size(), raw(bytes),

@@ -33,6 +33,7 @@ struct ChartLine {
     Stroke stroke = Stroke::Solid;
     bool dots = false;    // at each point
     QStringList whens{};  // of each point: said of it in place of its x
+    friend bool operator==(const ChartLine&, const ChartLine&) = default;
 };
 
 /// Across the whole width, with words at one of its ends, above or below it.
@@ -41,6 +42,7 @@ struct ChartRule {
     double at = 0;
     Stroke stroke = Stroke::Dashed;
     Qt::Alignment end = Qt::AlignRight | Qt::AlignBottom;  // which corner of the words is on it
+    friend bool operator==(const ChartRule&, const ChartRule&) = default;
 };
 
 /// Over the whole width; its words in one of its corners.
@@ -49,6 +51,7 @@ struct ChartBand {
     double low = 0, high = 0;
     Role role = Role::Neutral;
     Qt::Alignment corner = Qt::AlignLeft | Qt::AlignTop;
+    friend bool operator==(const ChartBand&, const ChartBand&) = default;
 };
 
 /// A point, with the mark of its role in its colour (an inked cross for Neutral), and words beside
@@ -57,6 +60,7 @@ struct ChartMark {
     QString words{};
     QPointF at;
     Role role = Role::Neutral;
+    friend bool operator==(const ChartMark&, const ChartMark&) = default;
 };
 
 /// Words at a point, as a line's name: just above or below it.
@@ -64,6 +68,7 @@ struct ChartName {
     QString words{};
     QPointF at;
     bool below = true;
+    friend bool operator==(const ChartName&, const ChartName&) = default;
 };
 
 struct ChartAxis {
@@ -71,6 +76,7 @@ struct ChartAxis {
     double low = 0, high = 1;
     int decimals = 0;  // of the value under the finger
     bool hasNumbers = true;
+    friend bool operator==(const ChartAxis&, const ChartAxis&) = default;
 };
 
 struct ChartContent {
@@ -81,6 +87,7 @@ struct ChartContent {
     QList<ChartLine> lines{};
     QList<ChartMark> marks{};
     QList<ChartName> names{};
+    friend bool operator==(const ChartContent&, const ChartContent&) = default;
 };
 
 class Chart final : public Control {

@@ -131,7 +131,7 @@ void ChartView::drawForeground(QPainter* painter, const QRectF&)
 
 /// `at` is the corner or edge that `alignment` names; kept inside the plot.
 void ChartView::write(QPainter& painter, const QPointF& at, Qt::Alignment alignment,
-                      const QString& words) const
+                      const QString& words, Ground ground) const
 {
     if (words.isEmpty())
         return;
@@ -150,6 +150,8 @@ void ChartView::write(QPainter& painter, const QPointF& at, Qt::Alignment alignm
         std::clamp(room.left(), plot.left(), std::max(plot.left(), plot.right() - room.width())));
     room.moveTop(
         std::clamp(room.top(), plot.top(), std::max(plot.top(), plot.bottom() - room.height())));
+    if (ground == Ground::Plate)
+        painter.fillRect(room, theme().palette().panel());
     painter.drawText(room, Qt::AlignCenter | Qt::TextDontClip, words);
 }
 
@@ -179,8 +181,12 @@ void ChartView::drawRules(QPainter& painter) const
         painter.setPen(
             QPen(theme().palette().softInk(), metrics.px(kRuleMm), styleOf(rule.stroke)));
         painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
-        painter.setPen(theme().palette().ink());
-        writeRule(painter, rule, y, taken);
+    }
+    painter.setPen(theme().palette().ink());
+    for (const ChartRule& rule : m_content.rules) {
+        const double y = placeOf({m_content.across.low, rule.at}).y();
+        if (y >= plot.top() && y <= plot.bottom())
+            writeRule(painter, rule, y, taken);
     }
 }
 
@@ -198,7 +204,7 @@ void ChartView::writeRule(QPainter& painter, const ChartRule& rule, double y,
     }
     taken.emplace_back(isAbove ? y - high : y, isAbove ? y : y + high);
     write(painter, {isAtRight ? plot.right() - aside : plot.left() + aside, y}, rule.end,
-          rule.words);
+          rule.words, Ground::Plate);
 }
 
 void ChartView::drawDots(QPainter& painter) const

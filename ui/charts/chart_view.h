@@ -39,8 +39,9 @@ private:
     [[nodiscard]] QPointF placeOf(const QPointF& value) const;
     void lookAt(const QPointF& px);
     [[nodiscard]] bool touched(const QTouchEvent& touch);
-    void write(QPainter& painter, const QPointF& at, Qt::Alignment alignment,
-               const QString& words) const;
+    enum class Ground : std::uint8_t { Chart, Plate };  // a plate covers what runs under the words
+    void write(QPainter& painter, const QPointF& at, Qt::Alignment alignment, const QString& words,
+               Ground ground = Ground::Chart) const;
     void drawBandWords(QPainter& painter) const;
     void drawRules(QPainter& painter) const;
     void writeRule(QPainter& painter, const ChartRule& rule, double y,

@@ -31,6 +31,7 @@ struct CheckContext {
     BenchContext& bench;
     std::function<void()> changed;                     // what is typed: render anew
     std::function<void(const QString& words)> tell{};  // beside what is asked, until it is answered
+    std::function<void()> save{};                      // the chart's picture
     LineId line{};                                     // chosen; empty: none yet
 
     /// The one chosen, else the only one there is.

@@ -18,7 +18,6 @@ struct CheckText {
 };
 
 const QString kMillilitres = QStringLiteral("mL");
-const QString kPercent = QStringLiteral("%");
 
 QString percentText(double share) { return figure(100 * share, 1, kPercent); }
 

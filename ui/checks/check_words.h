@@ -14,6 +14,8 @@
 
 namespace bathside::ui {
 
+inline const QString kPercent = QStringLiteral("%");
+
 /// A figure with so many decimals, in the locale's way; `unit` as it is read: "mL", "%".
 [[nodiscard]] QString figure(double value, int decimals, const QString& unit);
 /// Always with its sign.

@@ -5,12 +5,13 @@
 
 #include "ui/checks/birds_view.h"
 #include "ui/checks/injector_view.h"
-#include "ui/checks/level_chart.h"
+#include "ui/checks/level_content.h"
 #include "ui/checks/vessel_view.h"
 #include "ui/controls/banner.h"
 #include "ui/controls/grid.h"
 #include "ui/controls/tap_button.h"
 #include "ui/frame/frame.h"
+#include "ui/text/faults.h"
 #include "ui/text/refusals.h"
 #include "ui/theme/theme.h"
 
@@ -21,7 +22,7 @@ using namespace std::chrono_literals;
 
 constexpr double kActionMm = 26;  // a word, and a reason under it
 constexpr double kNoticeMm = 11, kAfterMm = 1.5, kChartShare = 0.4;
-constexpr auto kRefusalShown = 6s;
+constexpr auto kToldShown = 6s;
 
 bool isSame(const CheckSheet& a, const CheckSheet& b)
 {
@@ -43,7 +44,7 @@ ChecksPage::ChecksPage(Parts parts, QWidget* parent)
       m_vessel(button(QStringLiteral("checks.vessel"))),
       m_more(button(QStringLiteral("checks.more"))),
       m_sheet(new FieldSheet(this)),
-      m_chart(new LevelChart(this)),
+      m_chart(new Chart(QStringLiteral("checks.levels"), this)),
       m_notice(new Banner(QStringLiteral("checks.notice"), this)),
       m_ask(new AskPane(m_model, this)),
       m_asking{.model = m_model,
@@ -56,7 +57,8 @@ ChecksPage::ChecksPage(Parts parts, QWidget* parent)
                .later = [this] { m_ask->close(); }},
       m_context{.bench = m_asking,
                 .changed = [this] { render(); },
-                .tell = [this](const QString& words) { m_ask->showRefusal(words); }},
+                .tell = [this](const QString& words) { m_ask->showRefusal(words); },
+                .save = [this] { savePicture(); }},
       m_injectorView(std::make_unique<InjectorView>(m_context, m_parts.balance)),
       m_birdsView(std::make_unique<BirdsView>(m_context)),
       m_vesselView(std::make_unique<VesselView>(m_context))
@@ -99,7 +101,7 @@ void ChecksPage::connectAll()
     });
     connect(&m_model, &StationModel::changed, this, &ChecksPage::render);
     connect(&m_model, &StationModel::refused, this, &ChecksPage::showRefusal);
-    connect(&m_model, &StationModel::taken, this, [this] { m_refusedAt.reset(); });
+    connect(&m_model, &StationModel::taken, this, [this] { m_toldAt.reset(); });
     connect(&m_parts.balance.source, &WeightSource::said, this, &ChecksPage::hear);
     connect(&theme(), &Theme::changed, this, [this] {
         place();
@@ -144,9 +146,24 @@ void ChecksPage::showRefusal(const Refusal& refusal)
 {
     if (!isVisible())
         return;
-    m_refusedAt = m_model.now();
-    m_refusal = refusalText(refusal, m_model.bench().card.get(), m_parts.language.cardCode());
-    m_ask->showRefusal(m_refusal);
+    tell(Role::Limit,
+         refusalText(refusal, m_model.bench().card.get(), m_parts.language.cardCode()));
+    m_ask->showRefusal(m_told);
+}
+
+void ChecksPage::savePicture()
+{
+    const auto saved = m_parts.save(m_chart->picture(), m_chart->objectName().replace(u'.', u'-'));
+    if (!saved)
+        return tell(Role::Limit, faultText(saved.error()));
+    tell(Role::Good, tr("Saved: %1").arg(*saved));
+}
+
+void ChecksPage::tell(Role role, const QString& words)
+{
+    m_toldAt = m_model.now();
+    m_toldAs = role;
+    m_told = words;
     render();
 }
 
@@ -165,7 +182,7 @@ void ChecksPage::resizeEvent(QResizeEvent*)
 void ChecksPage::showEvent(QShowEvent* event)
 {
     Page::showEvent(event);
-    m_refusedAt.reset();
+    m_toldAt.reset();
     put(m_view);
 }
 
@@ -207,13 +224,13 @@ void ChecksPage::placeRow(const QList<TapButton*>& targets, const QRect& row)
 
 void ChecksPage::render()
 {
-    if (m_refusedAt && elapsed(*m_refusedAt, m_model.now()).time > kRefusalShown)
-        m_refusedAt.reset();
+    if (m_toldAt && elapsed(*m_toldAt, m_model.now()).time > kToldShown)
+        m_toldAt.reset();
     renderSheet();
     renderActions();
     renderBar();
-    if (m_refusedAt)
-        return m_notice->say(Role::Limit, {}, m_refusal);
+    if (m_toldAt)
+        return m_notice->say(m_toldAs, {}, m_told);
     m_notice->say(Role::Neutral, tr("CHECKS"),
                   tr("Limits here are common practice: the label and the site go first."));
 }
@@ -229,7 +246,9 @@ void ChecksPage::renderSheet()
     }
     m_sheet->setVisible(!isCovered);
     m_chart->setVisible(!isCovered && m_view == View::Vessel);
-    m_chart->show(log ? levelsOf(*log, m_asking.zoneNow()) : LevelSeries{});
+    const ChartContent levels = log ? levelContent(*log, m_asking.zoneNow()) : ChartContent{};
+    if (levels != m_chart->content())  // else it would be whole again under the finger
+        m_chart->show(levels);
 }
 
 void ChecksPage::renderActions()

@@ -4,12 +4,13 @@
 // measured, and below it what can be tapped.
 //
 // Places: checks.bench, .injector, .birds, .vessel, .more; of the views .line, .count, .set,
-// .weigh, .cylinder, .looked, .target, .which, .dip, .describe, .record; what is asked as on the
-// bench (ask.X, pad.X, letters.X). What is typed outlives a call to the bench.
+// .weigh, .cylinder, .looked, .target, .which, .dip, .describe, .record, .save; what is asked as on
+// the bench (ask.X, pad.X, letters.X). What is typed outlives a call to the bench.
 
 #include <memory>
 
 #include "ui/bench/ask_pane.h"
+#include "ui/charts/save_picture.h"
 #include "ui/checks/ask_balance.h"
 #include "ui/checks/check_view.h"
 #include "ui/frame/page.h"
@@ -18,8 +19,8 @@ namespace bathside::ui {
 
 class Banner;
 class BirdsView;
+class Chart;
 class InjectorView;
-class LevelChart;
 class VesselView;
 
 class ChecksPage final : public Page {
@@ -30,6 +31,7 @@ public:
         StationModel& model;
         const Language& language;
         BalanceDesk balance;
+        SavePicture save;
         std::string zone;  // IANA name of the site's zone
     };
 
@@ -50,6 +52,8 @@ private:
     void pressAction(std::size_t index, const TapStamp& stamp);
     void put(View view);
     void showRefusal(const Refusal& refusal);
+    void savePicture();
+    void tell(Role role, const QString& words);
     void hear(const WeightSource::Said& said);
     [[nodiscard]] CheckView& view() const;
 
@@ -68,7 +72,7 @@ private:
     QList<CheckAction> m_offered;
     FieldSheet* m_sheet;
     CheckSheet m_shown;
-    LevelChart* m_chart;
+    Chart* m_chart;
     Banner* m_notice;
     AskPane* m_ask;
     BenchContext m_asking;
@@ -77,8 +81,9 @@ private:
     std::unique_ptr<BirdsView> m_birdsView;
     std::unique_ptr<VesselView> m_vesselView;
     View m_view = View::Injector;
-    std::optional<Stamp> m_refusedAt;
-    QString m_refusal;
+    std::optional<Stamp> m_toldAt;
+    Role m_toldAs = Role::Neutral;
+    QString m_told;
 };
 
 }  // namespace bathside::ui

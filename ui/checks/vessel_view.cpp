@@ -56,7 +56,11 @@ QList<CheckAction> VesselView::actions()
          .word = isKnown ? VesselViewText::tr("describe anew …") : VesselViewText::tr("describe …"),
          .line = m_draft.rows.empty() ? QString() : VesselViewText::tr("goes on where it stopped"),
          .reason = name.isEmpty() ? VesselViewText::tr("Choose a vessel first.") : QString(),
-         .press = [this](const AnswerTap&) { describe(); }}};
+         .press = [this](const AnswerTap&) { describe(); }},
+        {.place = QStringLiteral("checks.save"),
+         .word = VesselViewText::tr("save", "a picture of the chart"),
+         .reason = isKnown ? QString() : VesselViewText::tr("Describe it first."),
+         .press = [this](const AnswerTap&) { context().save(); }}};
 }
 
 void VesselView::askWhich()

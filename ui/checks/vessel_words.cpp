@@ -16,7 +16,6 @@ struct VesselText {
 };
 
 const QString kLitres = QStringLiteral("L");
-const QString kPerCent = QStringLiteral("%");
 
 QString vacuumText(Vacuum vacuum)
 {
@@ -106,9 +105,9 @@ void addAir(CheckSheet& sheet, const Vessel& vessel, const std::optional<VesselA
     const RoomAirAnswer air = answered(room);
     sheet.fields.append({VesselText::tr("oxygen, if all of it boils off at once"),
                          VesselText::tr("%1: %2", "oxygen, and what that means")
-                             .arg(figure(air.atOnce, 1, kPerCent), cautionText(air.caution))});
+                             .arg(figure(air.atOnce, 1, kPercent), cautionText(air.caution))});
     sheet.fields.append({VesselText::tr("oxygen, with its usual loss"),
-                         figure(air.ventilated.value_or(kOxygenOfAir), 1, kPerCent)});
+                         figure(air.ventilated.value_or(kOxygenOfAir), 1, kPercent)});
     sheet.fields.append(
         {VesselText::tr("caution"),
          VesselText::tr("An estimate. Cold gas sinks and does not spread evenly: a meter at the "

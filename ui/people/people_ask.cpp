@@ -2,8 +2,8 @@
 
 #include "ui/people/people_page.h"
 #include "ui/text/review.h"
-#include "ui/text/roles.h"
 #include "ui/text/subjects.h"
+#include "ui/text/words.h"
 
 namespace bathside::ui {
 namespace {
@@ -20,7 +20,7 @@ Choice back()
 
 Choice choiceOf(bathside::Role role)
 {
-    return {.id = fromCore(std::string(nameOf(role))), .word = roleText(role)};
+    return {.id = fromCore(std::string(nameOf(role))), .word = wordOf(role)};
 }
 
 }  // namespace
@@ -34,9 +34,8 @@ void PeoplePage::askPerson(const PersonId& person)
     if (!member->departed)
         choices.append({.id = QStringLiteral("pin"),
                         .word = member->hasPin ? tr("new PIN …") : tr("set a PIN …")});
-    choices.append({.id = QStringLiteral("role"),
-                    .word = tr("another role …"),
-                    .line = roleText(member->role)});
+    choices.append(
+        {.id = QStringLiteral("role"), .word = tr("another role …"), .line = wordOf(member->role)});
     choices.append({.id = QStringLiteral("left"),
                     .word = member->departed ? tr("is back …") : tr("works here no more …")});
     choices.append(back());
@@ -113,7 +112,7 @@ void PeoplePage::list(const PersonListed& as, const AnswerTap& tap)
     const QString what =
         as.departed
             ? tr("%1 works here no more.").arg(fromCore(as.name))
-            : tr("%1 is listed as %2.", "name, role").arg(fromCore(as.name), roleText(as.role));
+            : tr("%1 is listed as %2.", "name, role").arg(fromCore(as.name), wordOf(as.role));
     askSignature(m_signing, Act::Approve, what,
                  [this, as, what](const Proven& by, const AnswerTap& signedTap) {
                      const ListPerson meant{as, by.person()};

@@ -9,8 +9,8 @@
 #include "ui/frame/frame.h"
 #include "ui/text/refusals.h"
 #include "ui/text/review.h"
-#include "ui/text/roles.h"
 #include "ui/text/subjects.h"
+#include "ui/text/words.h"
 #include "ui/theme/theme.h"
 
 namespace bathside::ui {
@@ -26,10 +26,10 @@ QString standingOf(const Member& member, const PinDesk& pins)
     if (member.departed)
         return PeoplePage::tr("works here no more");
     if (!member.hasPin)
-        return PeoplePage::tr("%1, no PIN", "role").arg(roleText(member.role));
+        return PeoplePage::tr("%1, no PIN", "role").arg(wordOf(member.role));
     return pins.knows(member.id)
-               ? PeoplePage::tr("%1, has a PIN", "role").arg(roleText(member.role))
-               : PeoplePage::tr("%1, PIN lost: set a new one", "role").arg(roleText(member.role));
+               ? PeoplePage::tr("%1, has a PIN", "role").arg(wordOf(member.role))
+               : PeoplePage::tr("%1, PIN lost: set a new one", "role").arg(wordOf(member.role));
 }
 
 }  // namespace

@@ -12,11 +12,17 @@ namespace bathside::test {
 
 ChecksStand::ChecksStand(const Panel& panel, const QString& language) : m_stand(panel, language)
 {
-    stand().frame().addPage(QString::fromLatin1(ui::Frame::kChecks),
-                            new ui::ChecksPage({.model = stand().model(),
-                                                .language = stand().language(),
-                                                .balance = {m_balance, m_preferences},
-                                                .zone = "Europe/Madrid"}));
+    stand().frame().addPage(
+        QString::fromLatin1(ui::Frame::kChecks),
+        new ui::ChecksPage(
+            {.model = stand().model(),
+             .language = stand().language(),
+             .balance = {m_balance, m_preferences},
+             .save = [this](const QImage&, const QString& name) -> Result<QString, ui::PrintFault> {
+                 saved.push_back(name);
+                 return QStringLiteral("/pictures/") + name;
+             },
+             .zone = "Europe/Madrid"}));
 }
 
 void ChecksStand::weigh(const std::vector<Weighed>& weights)

@@ -39,6 +39,8 @@ public:
     /// All of it, a line a field.
     [[nodiscard]] QString fields();
 
+    std::vector<QString> saved;  // names of pictures
+
 private:
     ui::Preferences m_preferences{{}};
     FakeBalance m_balance;

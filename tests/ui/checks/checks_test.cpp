@@ -6,7 +6,7 @@
 #include "core/bench/dose.h"
 #include "core/checks/injector_case.h"
 #include "tests/ui/checks/checks_stand.h"
-#include "ui/checks/level_chart.h"
+#include "ui/charts/chart.h"
 #include "ui/controls/banner.h"
 #include "ui/controls/tap_button.h"
 
@@ -293,10 +293,19 @@ TEST_F(ChecksPageTest, saysWhatTheVesselLosesAndThatItsVacuumIsSound)
     expectTitle("The vacuum is sound");
     expectField("fill by");
     expectField("a meter at the bench stays necessary");
-    const auto* chart = pages.stand().frame().findChild<ui::LevelChart*>();
+    auto* chart = pages.stand().frame().findChild<ui::Chart*>(QStringLiteral("checks.levels"));
     ASSERT_TRUE(chart);
-    EXPECT_EQ(chart->levels().points.size(), 7U);
     EXPECT_TRUE(chart->isVisible());
+    qsizetype dips = 0;
+    for (const ui::ChartLine& line : chart->content().lines)
+        dips += line.points.size();
+    EXPECT_EQ(dips, 7);
+    ASSERT_EQ(chart->content().rules.size(), 1);
+    chart->lookAt(chart->content().across.high);
+    EXPECT_TRUE(chart->readOut().endsWith(QStringLiteral(" L"))) << chart->readOut().toStdString();
+    pages.tap("checks.save");
+    EXPECT_EQ(pages.saved, std::vector<QString>{QStringLiteral("checks-levels")});
+    EXPECT_TRUE(notice().contains(QStringLiteral("/pictures/checks-levels")));
 }
 
 TEST_F(ChecksPageTest, aFailingVacuumIsAnAlarmAndAWord)
