@@ -2,19 +2,12 @@
 
 #include <QThreadPool>
 #include <algorithm>
-#include <memory>
 
-#include "app/station/copied_day.h"
 #include "app/station/record_places.h"
 #include "app/station/trail_copy.h"
 #include "app/station/trail_tell.h"
-#include "app/system/xlsx_book.h"
-#include "core/base/rfc3339.h"
-#include "core/trail/store/check.h"
 #include "core/trail/store/day_order.h"
-#include "core/trail/store/folder_sink.h"
 #include "core/trail/store/zone_days.h"
-#include "ui/print/press.h"
 
 namespace bathside::app {
 namespace {
@@ -26,16 +19,6 @@ ui::Date localDay(std::string_view zone, WallTime at)
     const store::ZoneDays days;
     const auto offset = days.offset(zone, at).value_or(std::chrono::seconds{0});
     return ui::Date{std::chrono::floor<std::chrono::days>(at + offset)};
-}
-
-std::string isoText(ui::Date date)
-{
-    return toRfc3339(WallTime{std::chrono::sys_days(date)}).substr(0, 10);
-}
-
-ExportFault faultOf(const StoreTrouble& trouble)
-{
-    return {.kind = ExportFault::Kind::Trail, .seq = 0, .trouble = trouble, .sink = {}};
 }
 
 /// What of those runs comes after `after`.
@@ -126,168 +109,6 @@ std::optional<ui::Date> dayOf(const store::TrailDb& trail, const std::string& zo
     return std::nullopt;
 }
 
-// --- verifying in slices ------------------------------------------------------------------------
-
-/// Follows the chain to where the trail stood when asked, a slice at a time on the store's thread.
-class ChainWalk : public std::enable_shared_from_this<ChainWalk> {
-public:
-    ChainWalk(store::StoreThread& store, Guard guard) : m_store(store), m_guard(std::move(guard)) {}
-
-    void queue()
-    {
-        m_store.run(
-            [self = shared_from_this()](store::TrailDb& trail) { self->go(trail); },
-            [self = shared_from_this()](const StoreTrouble& trouble) { self->end(trouble); });
-    }
-
-private:
-    void go(store::TrailDb& trail)
-    {
-        if (!m_verifier)
-            begin(trail);
-        if (m_next > m_last) {
-            m_agrees = store::projectionsAgree(trail.connection()).value_or(false);
-            return end({});
-        }
-        const Seq to = std::min(m_last, m_next + kSlice - 1);
-        const auto read =
-            store::readRows(trail.connection(), m_next, to, [this](const store::Row& row) {
-                if (row.entry)
-                    m_verifier->take(*row.entry);
-                else
-                    m_verifier->takeUnreadable(
-                        row.seq, row.column == "at" ? FlawKind::BadTime : FlawKind::Unreadable,
-                        std::string(row.column));
-                return true;
-            });
-        if (!read)
-            return end(read.error());
-        m_next = to + 1;
-        queue();
-    }
-
-    void begin(const store::TrailDb& trail)
-    {
-        m_next = trail.origin().after.seq + 1;
-        m_last = trail.head().seq;
-        m_verifier.emplace(Expectation{.before = trail.origin().after,
-                                       .runs = {},
-                                       .witnesses = {trail.head()},
-                                       .station = {}});
-    }
-
-    void end(const std::optional<StoreTrouble>& trouble)
-    {
-        ui::VerifyAnswer answer{.chain = m_verifier ? m_verifier->finish() : Verification{},
-                                .indexesAgree = m_agrees,
-                                .trouble = trouble};
-        tell(m_guard, [answer](TrailRecord& record) { emit record.verified(answer); });
-    }
-
-    store::StoreThread& m_store;
-    Guard m_guard;
-    std::optional<Verifier> m_verifier;
-    std::optional<bool> m_agrees;
-    Seq m_next = 0, m_last = 0;
-};
-
-// --- exporting from a copy ----------------------------------------------------------------------
-
-struct ExportJob : std::enable_shared_from_this<ExportJob> {
-    Guard guard;
-    ui::ExportAnswer answer;
-    store::DaysWanted wanted;
-    ExportOrder order;
-    Head head;
-    std::vector<Entry> entries;
-    bool isForPaper = false;  // the day sheet alone, not to be written here
-
-    void end(std::optional<ExportFault> fault)
-    {
-        if (isForPaper)
-            return tellSheet({}, std::move(fault));
-        answer.fault = std::move(fault);
-        tell(guard, [done = answer](TrailRecord& record) { emit record.exported(done); });
-    }
-
-    void tellSheet(std::shared_ptr<const DaySheet> sheet, std::optional<ExportFault> fault)
-    {
-        const ui::SheetAnswer read{answer.days.first, std::move(sheet), std::move(fault)};
-        tell(guard, [read](TrailRecord& record) { emit record.sheetRead(read); });
-    }
-
-    /// Collects the day sheet on a thread of its own; its letters are set on the UI thread.
-    void draw()
-    {
-        const auto sheet = daySheetOf(CopiedDay(head, entries), order);
-        if (!sheet)
-            return end(sheet.error());
-        if (isForPaper)
-            return tellSheet(std::make_shared<const DaySheet>(*sheet), {});
-        tell(guard, [job = shared_from_this(), day = *sheet](TrailRecord& record) {
-            const auto pages = record.drawn(day);
-            QThreadPool::globalInstance()->start([job, pages] {
-                job->add(pages);
-                job->write();
-            });
-        });
-    }
-
-    void add(const Result<ui::SetPages, ui::PrintFault>& pages)
-    {
-        auto bytes =
-            pages ? ui::pdfOf(*pages) : Result<std::string, ui::PrintFault>(failure(pages.error()));
-        if (bytes)
-            order.also.push_back({std::string(kSheetFile), std::move(*bytes)});
-        else
-            answer.sheetFault = bytes.error();
-    }
-
-    /// On a thread of its own: a stick may be slow.
-    void write()
-    {
-        const QString place = answer.folder;
-        QString name = QString::fromStdString(isoText(order.firstDay));
-        if (order.lastDay != order.firstDay)
-            name += u'_' + QString::fromStdString(isoText(order.lastDay));
-        answer.folder = freeName(place, name, {});
-        const CopiedDay copy(head, std::move(entries));
-        const store::ZoneDays days;
-        store::FolderSink sink(answer.folder.toStdString());
-        XlsxBook book;
-        order.book = &book;
-        auto manifest = exportRecord(copy, order, days, sink);
-        order.book = nullptr;
-        if (!manifest)
-            return end(manifest.error());
-        answer.manifest = std::move(*manifest);
-        end({});
-    }
-};
-
-/// The order, and then the entries in slices; on the store's thread.
-void gather(const std::shared_ptr<ExportJob>& job, store::StoreThread& store, store::TrailDb& trail)
-{
-    const store::ZoneDays days;
-    auto order = store::orderFor(trail, days, job->wanted);
-    if (!order)
-        return job->end(order.error());
-    job->order = std::move(*order);
-    job->head = trail.head();
-    if (job->order.runs.empty())
-        return job->end({});
-    store.readSlices(
-        job->order.runs, kSlice,
-        [job](std::vector<Entry> entries) {
-            std::ranges::move(entries, std::back_inserter(job->entries));
-        },
-        [job](const Result<void, StoreTrouble>& done) {
-            if (!done)
-                return job->end(faultOf(done.error()));
-            QThreadPool::globalInstance()->start([job] { job->draw(); });
-        });
-}
-
 }  // namespace
 
 TrailRecord::TrailRecord(Session& session, QObject* parent)
@@ -360,38 +181,6 @@ void TrailRecord::findDay(Seq seq)
     m_session.store().run(
         [=, zone = zone()](store::TrailDb& trail) { found(dayOf(trail, zone, seq)); },
         [=](const StoreTrouble&) { found(std::nullopt); });
-}
-
-void TrailRecord::verify() { std::make_shared<ChainWalk>(m_session.store(), Guard(this))->queue(); }
-
-void TrailRecord::exportDays(const ui::DayRange& days, const QString& folder, char decimalSign)
-{
-    const auto job = std::make_shared<ExportJob>();
-    job->guard = this;
-    job->answer.days = days;
-    job->answer.folder = folder;
-    job->wanted = {.first = days.first,
-                   .last = days.last,
-                   .version = BATHSIDE_VERSION,
-                   .lines = true,
-                   .sheets = {CsvDialect::forPrograms(), CsvDialect::forSpreadsheets(decimalSign)},
-                   .key = m_session.sealKey()};
-    store::StoreThread& store = m_session.store();
-    store.run([job, &store](store::TrailDb& trail) { gather(job, store, trail); },
-              [job](const StoreTrouble& trouble) { job->end(faultOf(trouble)); });
-}
-
-void TrailRecord::askSheet(ui::Date date)
-{
-    const auto job = std::make_shared<ExportJob>();
-    job->guard = this;
-    job->answer.days = {date, date};
-    job->isForPaper = true;
-    job->wanted = {
-        .first = date, .last = date, .version = BATHSIDE_VERSION, .lines = false, .sheets = {}};
-    store::StoreThread& store = m_session.store();
-    store.run([job, &store](store::TrailDb& trail) { gather(job, store, trail); },
-              [job](const StoreTrouble& trouble) { job->end(faultOf(trouble)); });
 }
 
 void TrailRecord::copyTrail(const QString& folder)
