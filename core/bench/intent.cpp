@@ -80,6 +80,11 @@ constexpr std::array<std::string_view, kSteps> kSteppedTo{"out-of-cryogen", "in-
 
 }  // namespace
 
+Intent::Intent() = default;
+Intent::Intent(void* value, std::size_t place)
+    : AnyIntent(takenFrom(value, place, std::type_identity<AnyIntent>()))
+{
+}
 Intent::Intent(const Intent&) = default;
 Intent::Intent(Intent&&) noexcept = default;
 Intent& Intent::operator=(const Intent&) = default;

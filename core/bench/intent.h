@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "core/base/ids.h"
+#include "core/base/one_of.h"
 #include "core/base/units.h"
 #include "core/facts/facts.h"
 
@@ -122,14 +123,21 @@ using AnyIntent = std::variant<
     DescribeVessel, DipVessel, ListPerson, SetPin, RefusePin, Sign, ReviewDeviation, CommentNote,
     ApproveCard, NoteSealed, NoteWitness, NoteBackup, ChooseBaseline, NoteContinued>;
 
-/// One of them, as `Fact` is one of the facts: copied, moved and destroyed in intent.cpp.
+/// One of them, as `Fact` is one of the facts: made, copied, moved and destroyed in intent.cpp.
 struct Intent : AnyIntent {
-    using AnyIntent::AnyIntent;
+    template <OneOf<AnyIntent> T>
+    Intent(T intent) : Intent(&intent, kPlaceIn<T, AnyIntent>)
+    {
+    }
+    Intent();
     Intent(const Intent&);
     Intent(Intent&&) noexcept;
     Intent& operator=(const Intent&);
     Intent& operator=(Intent&&) noexcept;
     ~Intent();
+
+private:
+    Intent(void* value, std::size_t place);
 };
 
 /// The intent's word, as scripts and refused taps write it.

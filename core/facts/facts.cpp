@@ -3,6 +3,10 @@
 namespace bathside {
 
 Fact::Fact() = default;
+Fact::Fact(void* value, std::size_t place)
+    : AnyFact(takenFrom(value, place, std::type_identity<AnyFact>()))
+{
+}
 Fact::Fact(const Fact&) = default;
 Fact::Fact(Fact&&) noexcept = default;
 Fact& Fact::operator=(const Fact&) = default;

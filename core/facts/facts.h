@@ -14,6 +14,7 @@
 #include <vector>
 
 #include "core/base/ids.h"
+#include "core/base/one_of.h"
 #include "core/base/time.h"
 #include "core/base/units.h"
 #include "core/facts/stock.h"
@@ -277,16 +278,22 @@ using AnyFact = std::variant<
     RecordSigned, DeviationReviewed, ReviewCarried, NoteCommented, CardApproved, DaySealed,
     SealWitnessed, BackupMade, BaselineChosen, TrailContinued>;
 
-/// One of them. A variant like any other to `std::visit` and its kin; copied, moved and destroyed
-/// in facts.cpp, so that not every file has to build that for fifty types.
+/// One of them. A variant like any other to `std::visit` and its kin; made, copied, moved and
+/// destroyed in facts.cpp, so that not every file has to build that for fifty types.
 struct Fact : AnyFact {
-    using AnyFact::AnyFact;
+    template <OneOf<AnyFact> T>
+    Fact(T fact) : Fact(&fact, kPlaceIn<T, AnyFact>)
+    {
+    }
     Fact();
     Fact(const Fact&);
     Fact(Fact&&) noexcept;
     Fact& operator=(const Fact&);
     Fact& operator=(Fact&&) noexcept;
     ~Fact();
+
+private:
+    Fact(void* value, std::size_t place);
 };
 
 [[nodiscard]] std::string_view kindOf(const Fact& fact);

@@ -43,7 +43,7 @@ void expectWholeOrNotThere(const std::filesystem::path& copy, bool made, const H
     EXPECT_EQ((*read)->head(), head);
 }
 
-struct Sweep {
+struct CopySweep {
     const char* name;
     DiskOp op;
     bool always;
@@ -51,11 +51,11 @@ struct Sweep {
     const char* onlyIn;
 };
 
-class EveryOperationOfACopyFails : public testing::TestWithParam<Sweep> {};
+class EveryOperationOfACopyFails : public testing::TestWithParam<CopySweep> {};
 
 TEST_P(EveryOperationOfACopyFails, andTheTrailGoesOn)
 {
-    const Sweep& sweep = GetParam();
+    const CopySweep& sweep = GetParam();
     int points = 0;
     for (int nth = 1; nth < 100'000; ++nth) {
         const TempFolder folder;
@@ -95,11 +95,11 @@ TEST_P(EveryOperationOfACopyFails, andTheTrailGoesOn)
 
 INSTANTIATE_TEST_SUITE_P(
     Store, EveryOperationOfACopyFails,
-    testing::Values(Sweep{"writeOnceEIO", DiskOp::Write, false, EIO, "copy"},
-                    Sweep{"writeForeverENOSPC", DiskOp::Write, true, ENOSPC, "copy"},
-                    Sweep{"writeOnceENOSPC", DiskOp::Write, false, ENOSPC, "copy"},
-                    Sweep{"openOnceEACCES", DiskOp::Open, false, EACCES, "copy"},
-                    Sweep{"openOnceEROFS", DiskOp::Open, false, EROFS, "copy"}),
+    testing::Values(CopySweep{"writeOnceEIO", DiskOp::Write, false, EIO, "copy"},
+                    CopySweep{"writeForeverENOSPC", DiskOp::Write, true, ENOSPC, "copy"},
+                    CopySweep{"writeOnceENOSPC", DiskOp::Write, false, ENOSPC, "copy"},
+                    CopySweep{"openOnceEACCES", DiskOp::Open, false, EACCES, "copy"},
+                    CopySweep{"openOnceEROFS", DiskOp::Open, false, EROFS, "copy"}),
     [](const auto& test) { return std::string(test.param.name); });
 
 TEST(StoreCopyFaultsTest, aFullStickIsNamedForWhatItIs)

@@ -10,7 +10,7 @@
 namespace bathside {
 namespace {
 
-struct Row {
+struct OhmsAt {
     double celsius;
     double ohm;  // as printed, to 0.01 Ω
 };
@@ -19,10 +19,11 @@ struct Row {
 // coefficients were read in a page that quotes the 2022 edition, the rows computed from them.
 TEST(Iec60751Test, printedTableBothSidesOfZero)
 {
-    for (const Row& row :
-         {Row{-200, 18.52}, Row{-50, 80.31}, Row{0, 100.00}, Row{4, 101.56}, Row{10, 103.90},
-          Row{20, 107.79}, Row{25, 109.73}, Row{26, 110.12}, Row{28, 110.90}, Row{35, 113.61},
-          Row{37, 114.38}, Row{40, 115.54}, Row{50, 119.40}, Row{100, 138.51}, Row{150, 157.33}}) {
+    for (const OhmsAt& row :
+         {OhmsAt{-200, 18.52}, OhmsAt{-50, 80.31}, OhmsAt{0, 100.00}, OhmsAt{4, 101.56},
+          OhmsAt{10, 103.90}, OhmsAt{20, 107.79}, OhmsAt{25, 109.73}, OhmsAt{26, 110.12},
+          OhmsAt{28, 110.90}, OhmsAt{35, 113.61}, OhmsAt{37, 114.38}, OhmsAt{40, 115.54},
+          OhmsAt{50, 119.40}, OhmsAt{100, 138.51}, OhmsAt{150, 157.33}}) {
         EXPECT_EQ(std::round(100 * ohmOf(Platinum{}, row.celsius)) / 100, row.ohm) << row.celsius;
         EXPECT_NEAR(ohmOf(Platinum{1000}, row.celsius), 10 * row.ohm, 0.0501) << row.celsius;
     }
@@ -32,8 +33,8 @@ TEST(Iec60751Test, printedTableBothSidesOfZero)
 // from memory, as printed.
 TEST(Iec60751Test, printedTableFarFromZero)
 {
-    for (const Row& row :
-         {Row{-100, 60.26}, Row{-20, 92.16}, Row{-10, 96.09}, Row{200, 175.86}, Row{850, 390.48}})
+    for (const OhmsAt& row : {OhmsAt{-100, 60.26}, OhmsAt{-20, 92.16}, OhmsAt{-10, 96.09},
+                              OhmsAt{200, 175.86}, OhmsAt{850, 390.48}})
         EXPECT_EQ(std::round(100 * ohmOf(Platinum{}, row.celsius)) / 100, row.ohm) << row.celsius;
 }
 
@@ -50,9 +51,10 @@ TEST(Iec60751Test, sixDecimals)
 // Computed with scipy 1.10.1: the inverse on both sides of 0 °C.
 TEST(Iec60751Test, inverse)
 {
-    for (const Row& row :
-         {Row{9.9935, 103.90}, Row{19.9910, 107.79}, Row{26.9992, 110.51}, Row{28.0053, 110.90},
-          Row{36.9957, 114.38}, Row{100.0119, 138.51}, Row{-49.9906, 80.31}, Row{-195.9919, 20.25}})
+    for (const OhmsAt& row :
+         {OhmsAt{9.9935, 103.90}, OhmsAt{19.9910, 107.79}, OhmsAt{26.9992, 110.51},
+          OhmsAt{28.0053, 110.90}, OhmsAt{36.9957, 114.38}, OhmsAt{100.0119, 138.51},
+          OhmsAt{-49.9906, 80.31}, OhmsAt{-195.9919, 20.25}})
         EXPECT_NEAR(celsiusOf(Platinum{}, row.ohm).value(), row.celsius, 6e-5) << row.ohm;
 }
 
@@ -60,10 +62,11 @@ TEST(Iec60751Test, inverse)
 TEST(SteinhartHartTest, commonCoefficients)
 {
     const Thermistor element{1.129148e-3, 2.34125e-4, 8.76741e-8};
-    for (const Row& row :
-         {Row{0.0002, 32'650}, Row{10.0030, 19'900}, Row{14.9992, 15'714}, Row{20.0003, 12'493},
-          Row{24.9997, 10'000}, Row{26.9136, 9'199}, Row{29.9998, 8'056}, Row{35.0007, 6'530},
-          Row{40.0091, 5'323}, Row{49.9930, 3'602}})
+    for (const OhmsAt& row :
+         {OhmsAt{0.0002, 32'650}, OhmsAt{10.0030, 19'900}, OhmsAt{14.9992, 15'714},
+          OhmsAt{20.0003, 12'493}, OhmsAt{24.9997, 10'000}, OhmsAt{26.9136, 9'199},
+          OhmsAt{29.9998, 8'056}, OhmsAt{35.0007, 6'530}, OhmsAt{40.0091, 5'323},
+          OhmsAt{49.9930, 3'602}})
         EXPECT_NEAR(celsiusOf(element, row.ohm).value(), row.celsius, 6e-5) << row.ohm;
 }
 
@@ -74,9 +77,10 @@ TEST(SteinhartHartTest, threePointSolution)
     EXPECT_NEAR(element.a, 1.1497697805872e-3, 1e-15);
     EXPECT_NEAR(element.b, 2.3068036128829e-4, 1e-16);
     EXPECT_NEAR(element.c, 1.0119336291452e-7, 1e-19);
-    for (const Row& row :
-         {Row{9.9275, 20'000}, Row{16.0412, 15'000}, Row{20.9395, 12'000}, Row{25.0478, 10'000},
-          Row{27.4670, 9'000}, Row{30.2117, 8'000}, Row{37.1005, 6'000}})
+    for (const OhmsAt& row :
+         {OhmsAt{9.9275, 20'000}, OhmsAt{16.0412, 15'000}, OhmsAt{20.9395, 12'000},
+          OhmsAt{25.0478, 10'000}, OhmsAt{27.4670, 9'000}, OhmsAt{30.2117, 8'000},
+          OhmsAt{37.1005, 6'000}})
         EXPECT_NEAR(celsiusOf(element, row.ohm).value(), row.celsius, 6e-5) << row.ohm;
 }
 

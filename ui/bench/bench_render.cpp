@@ -53,6 +53,12 @@ void BenchPage::resizeEvent(QResizeEvent*)
     render();
 }
 
+void BenchPage::showEvent(QShowEvent* event)
+{
+    Page::showEvent(event);
+    render();
+}
+
 void BenchPage::changeEvent(QEvent* event)
 {
     if (event->type() == QEvent::LanguageChange)

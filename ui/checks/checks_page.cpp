@@ -99,7 +99,7 @@ void ChecksPage::connectAll()
         place();
         render();
     });
-    connect(&m_model, &StationModel::changed, this, &ChecksPage::render);
+    drawWhileShown(m_model, [this] { render(); });
     connect(&m_model, &StationModel::refused, this, &ChecksPage::showRefusal);
     connect(&m_model, &StationModel::taken, this, [this] { m_toldAt.reset(); });
     connect(&m_parts.balance.source, &WeightSource::said, this, &ChecksPage::hear);

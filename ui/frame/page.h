@@ -7,11 +7,13 @@
 // A page's operable widgets have object names; none opens a window of its own. UI thread only.
 
 #include <QWidget>
+#include <functional>
 
 #include "ui/controls/tap_stamp.h"
 
 namespace bathside::ui {
 
+class StationModel;
 class TapButton;
 
 class Page : public QWidget {
@@ -29,6 +31,11 @@ public:
     {
         return false;
     }
+
+protected:
+    /// Calls `draw` at each change of the model while the page shows; a page that comes to show
+    /// draws itself whole.
+    void drawWhileShown(const StationModel& model, std::function<void()> draw);
 
 signals:
     /// Asks for the page of that id; the frame says no within the critical window.

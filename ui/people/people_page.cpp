@@ -62,7 +62,7 @@ PeoplePage::PeoplePage(Parts parts, QWidget* parent)
         place();
         render();
     });
-    connect(&m_model, &StationModel::changed, this, &PeoplePage::render);
+    drawWhileShown(m_model, [this] { render(); });
     connect(&m_model, &StationModel::refused, this, [this](const Refusal& refusal) {
         if (isVisible())
             tell(refusalText(refusal, m_model.bench().card.get(), m_parts.language.cardCode()));

@@ -107,8 +107,6 @@ void PlanPage::placeBar()
 
 void PlanPage::render()
 {
-    if (!isVisible())
-        return;
     if (m_refusedAt && elapsed(*m_refusedAt, m_model.now()).time > kRefusalShown)
         m_refusedAt.reset();
     renderView();

@@ -90,7 +90,7 @@ void ThermometersPage::connectAll()
         place();
         render();
     });
-    connect(&m_model, &StationModel::changed, this, &ThermometersPage::render);
+    drawWhileShown(m_model, [this] { render(); });
     connect(&m_model, &StationModel::refused, this, &ThermometersPage::showRefusal);
     connect(&m_parts.live, &LiveProbes::changed, this, &ThermometersPage::render);
     connect(&m_reckoner, &BathReckoner::reckoned, this, &ThermometersPage::render);

@@ -95,8 +95,6 @@ QList<Chart*> ThermometersPage::charts() const
 
 void ThermometersPage::render()
 {
-    if (!isVisible())
-        return;
     if (m_saidAt && elapsed(*m_saidAt, m_model.now()).time > kSaidFor)
         m_saidAt.reset();
     renderNotice();

@@ -14,7 +14,9 @@
 #include "app/system/key_file.h"
 #include "core/trail/seal.h"
 #include "core/trail/store/check.h"
+#include "tests/app/cli/spoken.h"
 #include "tests/core/trail/store/support.h"
+#include "tests/support/file_bytes.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/trail_days.h"
 
@@ -30,27 +32,10 @@ using test::TempFolder;
 using test::TrailDays;
 using testing::HasSubstr;
 
-struct Spoken {
-    Exit exit{};
-    std::string out;
-    std::string err;
-};
-
 template <typename Order>
-Spoken spoken(Exit (*verb)(const Order&, Terminal&), const Order& order)
+Spoken ran(Exit (*verb)(const Order&, Terminal&), const Order& order)
 {
-    std::istringstream in;
-    std::ostringstream out;
-    std::ostringstream err;
-    Terminal terminal{in, out, err};
-    const Exit exit = verb(order, terminal);
-    return {exit, out.str(), err.str()};
-}
-
-std::string bytesOf(const std::filesystem::path& file)
-{
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
+    return spoken({}, [&](Terminal& terminal) { return verb(order, terminal); });
 }
 
 Exit plainExport(const ExportCall& order, Terminal& terminal)
@@ -61,19 +46,18 @@ Exit plainExport(const ExportCall& order, Terminal& terminal)
 Spoken verify(const std::filesystem::path& file, const std::string& continues = {},
               const std::string& head = {}, const std::string& key = {})
 {
-    return spoken<VerifyOrder>(verifyVerb, {file.string(), head, {}, key, continues, false});
+    return ran<VerifyOrder>(verifyVerb, {file.string(), head, {}, key, continues, false});
 }
 
 Spoken restore(const std::filesystem::path& copy, const std::filesystem::path& to)
 {
-    return spoken<RestoreOrder>(restoreVerb, {copy.string(), to.string(), false});
+    return ran<RestoreOrder>(restoreVerb, {copy.string(), to.string(), false});
 }
 
 Spoken archive(const std::filesystem::path& trail, int year, const std::filesystem::path& to,
                const std::filesystem::path& key = {})
 {
-    return spoken<ArchiveOrder>(archiveVerb,
-                                {trail.string(), year, to.string(), key.string(), false});
+    return ran<ArchiveOrder>(archiveVerb, {trail.string(), year, to.string(), key.string(), false});
 }
 
 std::string headText(const Head& head) { return std::to_string(head.seq) + ":" + toHex(head.hash); }
@@ -102,8 +86,8 @@ TEST_F(RestoreTest, putsASoundCopyInPlaceAndTouchesNothingElse)
     ASSERT_EQ(said.exit, Exit::Done) << said.err;
     EXPECT_THAT(said.out, HasSubstr(headText(m_days.head())));
     EXPECT_THAT(said.out, Not(HasSubstr("beside it")));
-    EXPECT_EQ(bytesOf(m_folder / "seal.key"), "the key");
-    EXPECT_EQ(bytesOf(m_folder / "trail.pins"), "the PINs");
+    EXPECT_EQ(test::bytesOf(m_folder / "seal.key"), "the key");
+    EXPECT_EQ(test::bytesOf(m_folder / "trail.pins"), "the PINs");
     const auto trail = opened(m_folder / "trail.db");
     EXPECT_EQ(contentOf(*trail), contentOf(*opened(m_folder / "copy.db", Mode::ReadOnly)));
     EXPECT_TRUE(trail->append(std::vector{m_days.entry(NoteMade{"and it goes on"})}));
@@ -118,7 +102,7 @@ TEST_F(RestoreTest, overwritesNothing)
         EXPECT_EQ(said.exit, Exit::Unusable) << name;
         EXPECT_THAT(said.err, HasSubstr("rename the old trail"));
         EXPECT_THAT(said.err, HasSubstr(name));
-        EXPECT_EQ(bytesOf(m_folder / name), "here already");
+        EXPECT_EQ(test::bytesOf(m_folder / name), "here already");
         std::filesystem::remove(m_folder / name);
     }
     EXPECT_FALSE(std::filesystem::exists(m_folder / "trail.db"));
@@ -241,13 +225,13 @@ TEST_F(ArchiveTest, aYearThatIsNotOverOrNotThereIsNotArchived)
 TEST_F(ArchiveTest, canStillBeExported)
 {
     ASSERT_EQ(archive(m_file, 2026, m_folder / "2026.db").exit, Exit::Done);
-    const Spoken said = spoken<ExportCall>(plainExport, {.trail = (m_folder / "2026.db").string(),
-                                                         .day = "2026-03-06",
-                                                         .until = {},
-                                                         .folder = (m_folder / "out").string(),
-                                                         .as = "jsonl",
-                                                         .key = {},
-                                                         .json = false});
+    const Spoken said = ran<ExportCall>(plainExport, {.trail = (m_folder / "2026.db").string(),
+                                                      .day = "2026-03-06",
+                                                      .until = {},
+                                                      .folder = (m_folder / "out").string(),
+                                                      .as = "jsonl",
+                                                      .key = {},
+                                                      .json = false});
     ASSERT_EQ(said.exit, Exit::Done) << said.err;
     EXPECT_EQ(verify(m_folder / "out" / "events.jsonl").exit, Exit::Done);
 }
@@ -277,7 +261,7 @@ TEST_F(ArchiveTest, makesNoKeyAndOverwritesNothing)
     EXPECT_FALSE(std::filesystem::exists(m_folder / "2026.db"));
     std::ofstream(m_folder / "2026.db") << "here already";
     EXPECT_EQ(archive(m_file, 2026, m_folder / "2026.db").exit, Exit::Unusable);
-    EXPECT_EQ(bytesOf(m_folder / "2026.db"), "here already");
+    EXPECT_EQ(test::bytesOf(m_folder / "2026.db"), "here already");
 }
 
 TEST_F(ArchiveTest, nothingUnsoundIsArchived)

@@ -9,6 +9,7 @@
 
 #include "app/cli/bath_verbs.h"
 #include "app/cli/check_verbs.h"
+#include "tests/app/cli/spoken.h"
 
 namespace bathside::cli {
 namespace {
@@ -21,21 +22,13 @@ std::vector<DocumentVerb> allVerbs()
     return verbs;
 }
 
-struct Spoken {
-    Exit exit{};
-    std::string out;
-    std::string err;
-};
-
 Spoken say(const std::string& name, const std::string& input, Answer answer = Answer::Json)
 {
-    std::istringstream in(input);
-    std::ostringstream out;
-    std::ostringstream err;
-    Terminal terminal{in, out, err};
     for (const DocumentVerb& verb : allVerbs())
         if (verb.name == name)
-            return {runDocumentVerb(verb, "-", answer, terminal), out.str(), err.str()};
+            return spoken(input, [&](Terminal& terminal) {
+                return runDocumentVerb(verb, "-", answer, terminal);
+            });
     ADD_FAILURE() << "there is no verb " << name;
     return {};
 }

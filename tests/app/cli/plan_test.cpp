@@ -6,6 +6,9 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
+#include "tests/app/cli/spoken.h"
+#include "tests/support/replaced.h"
+
 namespace bathside::cli {
 namespace {
 
@@ -16,25 +19,10 @@ constexpr const char* kDay =
         "bags": [{"volume_ml": 400, "count": 20}],
         "recipe": [{"component": "serotype 3", "ampoules": [{"lot": "K07", "doses": 2000, "count": 30, "expires": "2027-01-31"}]}]})";
 
-std::string replaced(std::string text, const std::string& what, const std::string& by)
-{
-    return text.replace(text.find(what), what.size(), by);
-}
-
-struct Spoken {
-    Exit exit{};
-    std::string out;
-    std::string err;
-};
-
 Spoken planned(const std::string& day, bool json)
 {
-    std::istringstream in(day);
-    std::ostringstream out;
-    std::ostringstream err;
-    Terminal terminal{in, out, err};
-    const Exit exit = planVerb({.file = "-", .json = json}, terminal);
-    return {exit, out.str(), err.str()};
+    return spoken(
+        day, [&](Terminal& terminal) { return planVerb({.file = "-", .json = json}, terminal); });
 }
 
 // By hand: 400 mL − 4 − 20 hold 1,880 birds (37 min 36 s), 400 − 4 hold 1,980: two bags of one
@@ -81,7 +69,7 @@ TEST(PlanVerbTest, speaksToPeople)
 
 TEST(PlanVerbTest, answersNoWithTheReason)
 {
-    const Spoken said = planned(replaced(kDay, "\"count\": 30", "\"count\": 1"), true);
+    const Spoken said = planned(test::replaced(kDay, "\"count\": 30", "\"count\": 1"), true);
     EXPECT_EQ(said.exit, Exit::No);
     const auto line = nlohmann::json::parse(said.out).at("lines").at(0);
     EXPECT_EQ(line.at("feasible"), false);
@@ -90,7 +78,8 @@ TEST(PlanVerbTest, answersNoWithTheReason)
 
 TEST(PlanVerbTest, saysWhatItCannotUse)
 {
-    const Spoken said = planned(replaced(kDay, "\"dose_ml\": 0.2", "\"dose_ml\": 0.2005"), true);
+    const Spoken said =
+        planned(test::replaced(kDay, "\"dose_ml\": 0.2", "\"dose_ml\": 0.2005"), true);
     EXPECT_EQ(said.exit, Exit::Unusable);
     EXPECT_EQ(said.out, "");
     EXPECT_EQ(said.err,

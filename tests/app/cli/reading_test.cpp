@@ -8,6 +8,9 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
+#include "tests/app/cli/spoken.h"
+#include "tests/support/replaced.h"
+
 namespace bathside::cli {
 namespace {
 
@@ -16,25 +19,9 @@ constexpr const char* kInside =
         "stability_c": 0.02, "probe": {"resolution_c": 0.1, "drift_c": 0.05, "due": "2026-09-01",
         "points": [{"indicated_c": 0.1, "reference_c": 0.0, "u_c": 0.06}, {"indicated_c": 30, "reference_c": 29.9, "u_c": 0.06}]}})";
 
-std::string replaced(std::string text, const std::string& what, const std::string& by)
-{
-    return text.replace(text.find(what), what.size(), by);
-}
-
-struct Spoken {
-    Exit exit{};
-    std::string out;
-    std::string err;
-};
-
 Spoken read(const std::string& input, Answer answer, const std::string& file = "-")
 {
-    std::istringstream in(input);
-    std::ostringstream out;
-    std::ostringstream err;
-    Terminal terminal{in, out, err};
-    const Exit exit = readingVerb(file, answer, terminal);
-    return {exit, out.str(), err.str()};
+    return spoken(input, [&](Terminal& terminal) { return readingVerb(file, answer, terminal); });
 }
 
 TEST(ReadingVerbTest, printsOneJsonObject)
@@ -49,20 +36,21 @@ TEST(ReadingVerbTest, printsOneJsonObject)
 
 TEST(ReadingVerbTest, answersNoForOutsideOnly)
 {
-    EXPECT_EQ(
-        read(replaced(kInside, "\"indicated_c\": 28.4", "\"indicated_c\": 29.1"), Answer::Json)
-            .exit,
-        Exit::Done);
-    EXPECT_EQ(
-        read(replaced(kInside, "\"indicated_c\": 28.4", "\"indicated_c\": 29.9"), Answer::Json)
-            .exit,
-        Exit::No);
+    EXPECT_EQ(read(test::replaced(kInside, "\"indicated_c\": 28.4", "\"indicated_c\": 29.1"),
+                   Answer::Json)
+                  .exit,
+              Exit::Done);
+    EXPECT_EQ(read(test::replaced(kInside, "\"indicated_c\": 28.4", "\"indicated_c\": 29.9"),
+                   Answer::Json)
+                  .exit,
+              Exit::No);
 }
 
 // By hand: u² = 0.03² + (0.1/2√3)² + (0.05/√3)² + 0.02² = 0.0029667, U = 0.1089.
 TEST(ReadingVerbTest, speaksToPeople)
 {
-    const Spoken said = read(replaced(kInside, "2026-09-01", "2026-03-04"), Answer::ForPeople);
+    const Spoken said =
+        read(test::replaced(kInside, "2026-09-01", "2026-03-04"), Answer::ForPeople);
     EXPECT_EQ(said.exit, Exit::Done);
     EXPECT_EQ(said.out,
               "28.300 °C ± 0.109 °C (k = 2). The bath is inside its tolerance.\n"
@@ -72,7 +60,7 @@ TEST(ReadingVerbTest, speaksToPeople)
 
 TEST(ReadingVerbTest, saysWhatItCannotUse)
 {
-    const Spoken said = read(replaced(kInside, "\"2026-09-01\"", "\"soon\""), Answer::Json);
+    const Spoken said = read(test::replaced(kInside, "\"2026-09-01\"", "\"soon\""), Answer::Json);
     EXPECT_EQ(said.exit, Exit::Unusable);
     EXPECT_EQ(said.out, "");
     EXPECT_EQ(said.err,

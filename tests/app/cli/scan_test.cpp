@@ -5,25 +5,18 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
+#include "tests/app/cli/spoken.h"
+
 namespace bathside::cli {
 namespace {
 
 using namespace std::chrono_literals;
 
-struct Spoken {
-    Exit exit{};
-    std::string out;
-    std::string err;
-};
-
 Spoken scan(const std::string& text, bool json = false, const std::string& input = {})
 {
-    std::istringstream in(input);
-    std::ostringstream out;
-    std::ostringstream err;
-    Terminal terminal{in, out, err};
-    const Exit exit = scanVerb({text, 2026y, json}, terminal);
-    return {exit, out.str(), err.str()};
+    return spoken(input, [&](Terminal& terminal) {
+        return scanVerb({text, 2026y, json}, terminal);
+    });
 }
 
 TEST(ScanVerbTest, printsOneJsonObject)

@@ -15,6 +15,7 @@
 #include "core/trail/store/restore.h"
 #include "tests/app/station/session_stand.h"
 #include "tests/core/trail/store/support.h"
+#include "tests/support/file_bytes.h"
 #include "ui/text/copies.h"
 
 namespace bathside::app {
@@ -23,12 +24,6 @@ namespace {
 using namespace std::chrono_literals;
 using Doing = ui::CopyNews::Doing;
 using Wrong = ui::CopyNews::Wrong;
-
-std::string bytesOf(const std::filesystem::path& file)
-{
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
 
 class CopyDeskTest : public testing::Test {
 protected:
@@ -258,7 +253,7 @@ TEST_F(CopyDeskTest, aTrailThatGoesOnAfterDamageIsCopiedWithTheDamagedFile)
     }
     ASSERT_EQ(files().size(), 3U);
     EXPECT_EQ(files()[2], copies() / "trail.db");
-    EXPECT_EQ(bytesOf(files()[2]), bytesOf(stand.trail()));
+    EXPECT_EQ(test::bytesOf(files()[2]), test::bytesOf(stand.trail()));
 
     const test::TempFolder other;
     std::filesystem::copy_file(files()[2], other / "trail.db");

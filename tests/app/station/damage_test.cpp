@@ -14,6 +14,7 @@
 #include "core/trail/store/disk_files.h"
 #include "tests/app/station/session_stand.h"
 #include "tests/core/trail/store/support.h"
+#include "tests/support/file_bytes.h"
 
 namespace bathside::app {
 namespace {
@@ -21,12 +22,6 @@ namespace {
 using namespace std::chrono_literals;
 
 constexpr ui::Date kDay{std::chrono::year(2026), std::chrono::March, std::chrono::day(5)};
-
-std::string bytesOf(const std::filesystem::path& file)
-{
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
 
 class DamageTest : public testing::Test {
 protected:
@@ -89,14 +84,14 @@ TEST_F(DamageTest, theDamagedFileIsKeptAndTheRecordGoesOnBesideIt)
     aMorning();
     const Seq bad = seqOf("four");
     change(bad);
-    const std::string kept = bytesOf(stand.trail());
+    const std::string kept = test::bytesOf(stand.trail());
     const Damage damage = goOn();
     EXPECT_TRUE(damage.goesOn);
     EXPECT_THAT(damage.sentence.toStdString(),
                 testing::HasSubstr("The record in trail.db is damaged after entry " +
                                    std::to_string(bad - 1)));
     EXPECT_THAT(damage.sentence.toStdString(), testing::HasSubstr("goes on in trail.part-2.db"));
-    EXPECT_EQ(bytesOf(stand.trail()), kept);
+    EXPECT_EQ(test::bytesOf(stand.trail()), kept);
 
     stand.open();
     EXPECT_EQ(stand.session->earlier().size(), 1U);
@@ -107,7 +102,7 @@ TEST_F(DamageTest, theDamagedFileIsKeptAndTheRecordGoesOnBesideIt)
     stand.say(MakeNote{"on"});
     ASSERT_TRUE(stand.session->store().flush(60s));
     stand.session.reset();
-    EXPECT_EQ(bytesOf(stand.trail()), kept);
+    EXPECT_EQ(test::bytesOf(stand.trail()), kept);
 
     const auto next = store::opened(second(), store::Mode::ReadOnly);
     const auto entries = store::contentOf(*next);
@@ -178,7 +173,7 @@ TEST_F(DamageTest, damagedPagesAreGotOverToo)
         stand.say(MakeNote{"note number " + std::to_string(i) + std::string(200, '.')});
     ASSERT_TRUE(stand.session->store().flush(60s));
     stand.session.reset();
-    const std::string whole = bytesOf(stand.trail());
+    const std::string whole = test::bytesOf(stand.trail());
     const auto at = whole.rfind("note number 300");
     ASSERT_NE(at, std::string::npos);
     {
@@ -186,10 +181,10 @@ TEST_F(DamageTest, damagedPagesAreGotOverToo)
         raw.seekp(static_cast<std::streamoff>(at / 4096 * 4096));
         raw << std::string(4096, '\x5a');
     }
-    const std::string kept = bytesOf(stand.trail());
+    const std::string kept = test::bytesOf(stand.trail());
     const Damage damage = goOn();
     EXPECT_TRUE(damage.goesOn) << damage.sentence.toStdString();
-    EXPECT_EQ(bytesOf(stand.trail()), kept);
+    EXPECT_EQ(test::bytesOf(stand.trail()), kept);
     stand.open();
     EXPECT_TRUE(stand.bench().shiftIsOpen());
     EXPECT_GT(stand.session->earlier().front().last, 200);

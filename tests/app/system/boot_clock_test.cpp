@@ -6,7 +6,7 @@
 #include <time.h>
 
 #include "tests/app/system/fake_kernel.h"
-#include "tests/app/system/temporary_folder.h"
+#include "tests/support/temp_folder.h"
 
 namespace bathside::app {
 namespace {
@@ -114,7 +114,7 @@ TEST(BootIdTest, isTheSameForEveryStartWithinABoot)
 // Then a restart counts as a boot of its own, and times across it as uncertain.
 TEST(BootIdTest, isMadeUpForEachStartWhereTheKernelDoesNotSay)
 {
-    const test::TemporaryFolder folder;
+    const test::TempFolder folder;
     const auto missing = folder.path() / "boot_id";
     EXPECT_NE(readBootId(missing), readBootId(missing));
     std::ofstream(missing) << "no id\n";

@@ -6,16 +6,16 @@
 
 #include "app/system/kernel_clock.h"
 
-namespace bathside::app::test {
+namespace bathside::test {
 
 class FakeKernel {
 public:
-    ClockReading at;               // what the clocks say now
+    app::ClockReading at;          // what the clocks say now
     std::deque<Micros> interrupt;  // how long each of the next readings takes; none left: no time
 
-    [[nodiscard]] ReadClock reader()
+    [[nodiscard]] app::ReadClock reader()
     {
-        return [this](KernelClock clock) { return read(clock); };
+        return [this](app::KernelClock clock) { return read(clock); };
     }
 
     void pass(Micros time)
@@ -31,7 +31,7 @@ public:
     }
 
 private:
-    Micros read(KernelClock clock)
+    Micros read(app::KernelClock clock)
     {
         ++readings;
         if (!interrupt.empty()) {
@@ -39,11 +39,11 @@ private:
             interrupt.pop_front();
         }
         switch (clock) {
-            case KernelClock::Boot:
+            case app::KernelClock::Boot:
                 return at.boot;
-            case KernelClock::Monotonic:
+            case app::KernelClock::Monotonic:
                 return at.monotonic;
-            case KernelClock::Wall:
+            case app::KernelClock::Wall:
                 return at.wall;
         }
         return {};
@@ -53,4 +53,4 @@ public:
     int readings = 0;
 };
 
-}  // namespace bathside::app::test
+}  // namespace bathside::test

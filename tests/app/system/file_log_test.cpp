@@ -8,16 +8,11 @@
 
 #include <gtest/gtest.h>
 
-#include "tests/app/system/temporary_folder.h"
+#include "tests/support/file_bytes.h"
+#include "tests/support/temp_folder.h"
 
 namespace bathside::app {
 namespace {
-
-std::string textOf(const std::filesystem::path& file)
-{
-    std::ifstream in(file);
-    return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
-}
 
 std::size_t filesIn(const std::filesystem::path& folder)
 {
@@ -26,10 +21,10 @@ std::size_t filesIn(const std::filesystem::path& folder)
 
 TEST(FileLogTest, writesALineWithItsInstantInUtc)
 {
-    const test::TemporaryFolder folder;
+    const test::TempFolder folder;
     EXPECT_EQ(startLog(folder.path() / "new" / "bathside"), LogsTo::File);
     logInfo("started {}");  // no format string: braces are text
-    const std::string text = textOf(folder.path() / "new" / "bathside" / "bathside.log");
+    const std::string text = test::bytesOf(folder.path() / "new" / "bathside" / "bathside.log");
     EXPECT_TRUE(std::regex_match(
         text, std::regex(R"(\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z info \[\d+\] started \{\}\n)")))
         << text;
@@ -37,17 +32,17 @@ TEST(FileLogTest, writesALineWithItsInstantInUtc)
 
 TEST(FileLogTest, takesQtsMessagesToo)
 {
-    const test::TemporaryFolder folder;
+    const test::TempFolder folder;
     startLog(folder.path());
     qWarning("no such screen");
-    EXPECT_NE(textOf(folder.path() / "bathside.log").find("warning ["), std::string::npos);
-    EXPECT_NE(textOf(folder.path() / "bathside.log").find("qt default: no such screen"),
+    EXPECT_NE(test::bytesOf(folder.path() / "bathside.log").find("warning ["), std::string::npos);
+    EXPECT_NE(test::bytesOf(folder.path() / "bathside.log").find("qt default: no such screen"),
               std::string::npos);
 }
 
 TEST(FileLogTest, keepsFiveFilesOfAMebibyte)
 {
-    const test::TemporaryFolder folder;
+    const test::TempFolder folder;
     startLog(folder.path());
     const std::string line(1000, 'x');
     for (int i = 0; i < 8000; ++i)
@@ -60,7 +55,7 @@ TEST(FileLogTest, keepsFiveFilesOfAMebibyte)
 // The folder cannot be made because a file stands there; holds for root as well.
 TEST(FileLogTest, goesToStandardErrorWhereTheFolderCannotBeWritten)
 {
-    const test::TemporaryFolder folder;
+    const test::TempFolder folder;
     std::ofstream(folder.path() / "state") << "a file\n";
     testing::internal::CaptureStderr();
     EXPECT_EQ(startLog(folder.path() / "state"), LogsTo::StandardError);
@@ -73,7 +68,7 @@ TEST(FileLogTest, goesToStandardErrorWhereTheFolderCannotBeWritten)
 // /dev/full takes the open and fails every write: a full disk.
 TEST(FileLogTest, losesTheLineOnAFullDiskAndGoesOn)
 {
-    const test::TemporaryFolder folder;
+    const test::TempFolder folder;
     std::filesystem::create_symlink("/dev/full", folder.path() / "bathside.log");
     startLog(folder.path());
     EXPECT_NO_THROW(logError("lost"));

@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-#include "tests/app/system/temporary_folder.h"
+#include "tests/support/temp_folder.h"
 
 namespace bathside::app {
 namespace {
@@ -35,7 +35,7 @@ INSTANTIATE_TEST_SUITE_P(
 
 TEST(DiskKindTest, isThatOfTheNearestFolderThatIsThere)
 {
-    const test::TemporaryFolder folder;
+    const test::TempFolder folder;
     const DiskKind here = diskKindOf(folder.path());
     EXPECT_NE(here, DiskKind::Unknown);
     EXPECT_EQ(diskKindOf(folder.path() / "not" / "there" / "yet.db"), here);

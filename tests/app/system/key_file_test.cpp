@@ -5,9 +5,9 @@
 
 #include <gtest/gtest.h>
 
-#include "tests/app/system/temporary_folder.h"
+#include "tests/support/temp_folder.h"
 
-namespace bathside::app::test {
+namespace bathside::app {
 namespace {
 
 class KeyFileTest : public testing::Test {
@@ -18,7 +18,7 @@ protected:
         ASSERT_TRUE(QFile::setPermissions(QString::fromStdString(m_file.string()), mode));
     }
 
-    TemporaryFolder m_folder;
+    test::TempFolder m_folder;
     std::filesystem::path m_file = m_folder.path() / "seal.key";
 };
 
@@ -61,4 +61,4 @@ TEST_F(KeyFileTest, saysThatItCannotBeMade)
 }
 
 }  // namespace
-}  // namespace bathside::app::test
+}  // namespace bathside::app

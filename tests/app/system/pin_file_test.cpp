@@ -8,17 +8,11 @@
 #include <gtest/gtest.h>
 #include <sys/stat.h>
 
-#include "tests/app/system/temporary_folder.h"
+#include "tests/support/file_bytes.h"
+#include "tests/support/temp_folder.h"
 
 namespace bathside::app {
 namespace {
-
-std::string textOf(const std::filesystem::path& file)
-{
-    std::ostringstream text;
-    text << std::ifstream(file).rdbuf();
-    return text.str();
-}
 
 TEST(PinFileTest, standsBesideItsTrail)
 {
@@ -27,7 +21,7 @@ TEST(PinFileTest, standsBesideItsTrail)
 
 TEST(PinFileTest, keepsPinsOverRestartsForItsOwnerAlone)
 {
-    const test::TemporaryFolder folder;
+    const test::TempFolder folder;
     const auto file = folder.path() / "trail.pins";
     PinFile pins(file);
     EXPECT_FALSE(pins.knows({"LS"}));
@@ -36,7 +30,7 @@ TEST(PinFileTest, keepsPinsOverRestartsForItsOwnerAlone)
     struct stat about {};
     ASSERT_EQ(stat(file.c_str(), &about), 0);
     EXPECT_EQ(about.st_mode & 0777U, 0600U);
-    EXPECT_EQ(textOf(file).find("0815"), std::string::npos);
+    EXPECT_EQ(test::bytesOf(file).find("0815"), std::string::npos);
 
     const PinFile again(file);
     EXPECT_TRUE(again.isRight({"LS"}, "0815"));
@@ -48,7 +42,7 @@ TEST(PinFileTest, keepsPinsOverRestartsForItsOwnerAlone)
 
 TEST(PinFileTest, aNewPinTakesThePlaceOfTheOld)
 {
-    const test::TemporaryFolder folder;
+    const test::TempFolder folder;
     PinFile pins(folder.path() / "trail.pins");
     ASSERT_TRUE(pins.keep({"LS"}, "0815"));
     ASSERT_TRUE(pins.keep({"LS"}, "9042"));
@@ -58,7 +52,7 @@ TEST(PinFileTest, aNewPinTakesThePlaceOfTheOld)
 
 TEST(PinFileTest, whatCannotBeWrittenChangesNothing)
 {
-    const test::TemporaryFolder folder;
+    const test::TempFolder folder;
     const auto place = folder.path() / "kept";
     std::filesystem::create_directory(place);
     PinFile pins(place / "trail.pins");
@@ -70,7 +64,7 @@ TEST(PinFileTest, whatCannotBeWrittenChangesNothing)
 
 TEST(PinFileTest, aFileThatIsNoneHoldsNothing)
 {
-    const test::TemporaryFolder folder;
+    const test::TempFolder folder;
     const auto file = folder.path() / "trail.pins";
     for (const char* text : {"", "nonsense", "[]", R"({"pins": 7})", R"({"pins": {"LS": 7}})",
                              R"({"pins": {"LS": {"salt": "00", "key": "00", "n": 32768}}})"}) {

@@ -8,7 +8,7 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
-#include "tests/app/system/temporary_folder.h"
+#include "tests/support/temp_folder.h"
 
 namespace bathside::app {
 namespace {
@@ -57,7 +57,7 @@ protected:
     [[nodiscard]] std::filesystem::path trail() const { return m_folder.path() / "trail.db"; }
 
 private:
-    test::TemporaryFolder m_folder;
+    test::TempFolder m_folder;
 };
 
 TEST_F(TrailLockTest, isForOneProgram)

@@ -31,14 +31,14 @@ protected:
     W1Bus bus{folder.path()};
 };
 
-using Values = std::vector<ProbeValue>;
+using Readings = std::vector<ProbeValue>;
 
 TEST_F(W1BusTest, readsEveryThermometer)
 {
     plugIn(kOther, kWarmer);
     plugIn(kOne, kBath);
     EXPECT_EQ(bus.readAll(),
-              (Values{{{kOne}, MilliCelsius{28'000}}, {{kOther}, MilliCelsius{37'000}}}));
+              (Readings{{{kOne}, MilliCelsius{28'000}}, {{kOther}, MilliCelsius{37'000}}}));
 }
 
 TEST_F(W1BusTest, passesOverWhatIsNoThermometer)
@@ -54,7 +54,7 @@ TEST_F(W1BusTest, findsAProbeThatIsPluggedIn)
 {
     EXPECT_TRUE(bus.readAll().empty());
     plugIn(kOne, kBath);
-    EXPECT_EQ(bus.readAll(), (Values{{{kOne}, MilliCelsius{28'000}}}));
+    EXPECT_EQ(bus.readAll(), (Readings{{{kOne}, MilliCelsius{28'000}}}));
 }
 
 TEST_F(W1BusTest, tellsOnceThatAProbeIsGoneAndReadsItAgainWhenItIsBack)
@@ -64,8 +64,8 @@ TEST_F(W1BusTest, tellsOnceThatAProbeIsGoneAndReadsItAgainWhenItIsBack)
     EXPECT_EQ(bus.readAll().size(), 2U);
     unplug(kOther);
     EXPECT_EQ(bus.readAll(),
-              (Values{{{kOne}, MilliCelsius{28'000}}, {{kOther}, ReadingFault::Lost}}));
-    EXPECT_EQ(bus.readAll(), (Values{{{kOne}, MilliCelsius{28'000}}}));
+              (Readings{{{kOne}, MilliCelsius{28'000}}, {{kOther}, ReadingFault::Lost}}));
+    EXPECT_EQ(bus.readAll(), (Readings{{{kOne}, MilliCelsius{28'000}}}));
     plugIn(kOther, kWarmer);
     EXPECT_EQ(bus.readAll().size(), 2U);
 }
@@ -76,10 +76,10 @@ TEST_F(W1BusTest, givesFaultsAsTheyAre)
     plugIn("28-2", "c0 01 4b 46 7f ff 0c 10 2e : crc=2e NO\nc0 01 4b 46 7f ff 0c 10 2e t=28000\n");
     plugIn("28-3", "50 05 4b 46 7f ff 0c 10 1c : crc=1c YES\n50 05 4b 46 7f ff 0c 10 1c t=85000\n");
     std::filesystem::create_directories(folder / "28-4");  // no file in it
-    EXPECT_EQ(bus.readAll(), (Values{{{"28-1"}, ReadingFault::Empty},
-                                     {{"28-2"}, ReadingFault::CheckFailed},
-                                     {{"28-3"}, ReadingFault::PowerOn},
-                                     {{"28-4"}, ReadingFault::Empty}}));
+    EXPECT_EQ(bus.readAll(), (Readings{{{"28-1"}, ReadingFault::Empty},
+                                       {{"28-2"}, ReadingFault::CheckFailed},
+                                       {{"28-3"}, ReadingFault::PowerOn},
+                                       {{"28-4"}, ReadingFault::Empty}}));
 }
 
 TEST(W1BusWithoutAFolderTest, hasNoThermometers)

@@ -148,13 +148,13 @@ TEST(MassFitTest, refusesWhatShowsNoDip)
     EXPECT_EQ(fittedMass(kBudget, {{3, 28, 28.1}}).error(), FitFault::NoDip);
 }
 
-constexpr const char* kCase =
+constexpr const char* kHeatCase =
     R"({"ampoules": 5, "ampoule": {"fill_g": 2, "glass_g": 3}, "bath": {"water_kg": 4, "heater_w": 800},
         "start_c": 28, "target_c": 28, "tolerance_c": 1, "expanded_u_c": 0.2})";
 
 TEST(HeatCaseTest, readsItsDefaults)
 {
-    const auto heat = heatCaseFrom(kCase);
+    const auto heat = heatCaseFrom(kHeatCase);
     ASSERT_TRUE(heat);
     EXPECT_DOUBLE_EQ(heat->budget.ampoule.glass, 0.003);
     EXPECT_DOUBLE_EQ(heat->budget.cryogen, kCryogenCelsius);
@@ -167,7 +167,7 @@ TEST(HeatCaseTest, readsItsDefaults)
 
 TEST(HeatCaseTest, aBathThatIsAlreadyOutsideStaysNotInside)
 {
-    std::string text = kCase;
+    std::string text = kHeatCase;
     text.replace(text.find("\"start_c\": 28"), 13, "\"start_c\": 27.1");
     text.replace(text.find("\"ampoules\": 5"), 13, "\"ampoules\": 0");
     EXPECT_FALSE(answered(*heatCaseFrom(text)).staysInside);

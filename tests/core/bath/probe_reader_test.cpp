@@ -103,21 +103,21 @@ INSTANTIATE_TEST_SUITE_P(
         FaultCase{"TwoForms", R"({"resolution_uc": 0, "drift_c": 0, "points": []})", "drift_uc"}),
     rowName);
 
-constexpr const char* kCase =
+constexpr const char* kReadingCase =
     R"({"target_c": 28, "tolerance_c": 1, "guard": 1, "indicated_c": 28.4, "at": "2026-03-05T07:12:00+01:00", "stability_c": 0.02,
         "probe": {"resolution_c": 0.1, "drift_c": 0.05, "due": "2026-09-01",
                   "points": [{"indicated_c": 0.1, "reference_c": 0.0, "u_c": 0.06}]}})";
 
 std::string caseWith(const std::string& key, const std::string& value)
 {
-    const std::string text = kCase;
+    const std::string text = kReadingCase;
     const auto from = text.find("\"" + key + "\": ") + key.size() + 4;
     return text.substr(0, from) + value + text.substr(text.find_first_of(",}", from));
 }
 
 TEST(ReadingCaseTest, readsTheVerbsInput)
 {
-    const auto reading = readingCaseFrom(kCase);
+    const auto reading = readingCaseFrom(kReadingCase);
     ASSERT_TRUE(reading) << reading.error().key;
     EXPECT_EQ(reading->on, sys_days(2026y / March / 5));
     EXPECT_DOUBLE_EQ(reading->stability, 0.02);

@@ -45,13 +45,13 @@ TEST(ProbeSourceTest, eachKindReadsBackWhatTheTrailKeeps)
     }
 }
 
-struct FaultCase {
+struct SourceFault {
     const char* name;
     std::string source;
     const char* key;
 };
 
-class ProbeSourceFault : public testing::TestWithParam<FaultCase> {};
+class ProbeSourceFault : public testing::TestWithParam<SourceFault> {};
 
 TEST_P(ProbeSourceFault, namesItsKey)
 {
@@ -62,15 +62,15 @@ TEST_P(ProbeSourceFault, namesItsKey)
 
 INSTANTIATE_TEST_SUITE_P(
     Bath, ProbeSourceFault,
-    testing::Values(FaultCase{"UnknownKind", R"({"kind": "radio"})", "source.kind"},
-                    FaultCase{"NoDevice", R"({"kind": "one-wire"})", "source.device"},
-                    FaultCase{"DeviceElsewhere", R"({"kind": "one-wire", "device": "../../x"})",
-                              "source.device"},
-                    FaultCase{"NoSuchSpeed", serial("9601", "#"), "source.baud"},
-                    FaultCase{"NoNumber", serial("9600", "T = C"), "source.pattern"},
-                    FaultCase{"PortFromNowhere", serial("9600", "#", "ttyUSB0"), "source.port"},
-                    FaultCase{"MoreThanAskedFor", R"({"kind": "hand", "device": "28-1"})",
-                              "source.device"}),
+    testing::Values(SourceFault{"UnknownKind", R"({"kind": "radio"})", "source.kind"},
+                    SourceFault{"NoDevice", R"({"kind": "one-wire"})", "source.device"},
+                    SourceFault{"DeviceElsewhere", R"({"kind": "one-wire", "device": "../../x"})",
+                                "source.device"},
+                    SourceFault{"NoSuchSpeed", serial("9601", "#"), "source.baud"},
+                    SourceFault{"NoNumber", serial("9600", "T = C"), "source.pattern"},
+                    SourceFault{"PortFromNowhere", serial("9600", "#", "ttyUSB0"), "source.port"},
+                    SourceFault{"MoreThanAskedFor", R"({"kind": "hand", "device": "28-1"})",
+                                "source.device"}),
     [](const auto& test) { return std::string(test.param.name); });
 
 }  // namespace

@@ -148,13 +148,13 @@ TEST(SlushCueTest, isThePredictionButNeverTooLateForTheLimit)
     EXPECT_EQ(slushCue(84.2, 5s, 8s), 0s);
 }
 
-constexpr const char* kCase =
+constexpr const char* kThawCase =
     R"({"bath_c": 28, "ampoule": {"diameter_mm": 10.75, "wall_mm": 0.5, "fill_ml": 2},
     "limit_s": 90, "handling_s": 8, "logs": [{"bath_c": 28, "slush_s": 80}]})";
 
 TEST(ThawCaseTest, fitsAndAnswers)
 {
-    const auto thaw = thawCaseFrom(kCase);
+    const auto thaw = thawCaseFrom(kThawCase);
     ASSERT_TRUE(thaw);
     const ThawAnswer answer = answered(*thaw);
     EXPECT_NEAR(answer.slush.value(), 80, 0.1);
@@ -165,7 +165,7 @@ TEST(ThawCaseTest, fitsAndAnswers)
 
 TEST(ThawCaseTest, namesTheKeyThatIsWrong)
 {
-    std::string text = kCase;
+    std::string text = kThawCase;
     text.replace(text.find("\"slush_s\": 80"), 13, "\"slush_s\": 15");
     EXPECT_EQ(thawCaseFrom(text).error().key, "logs");
     EXPECT_EQ(

@@ -35,17 +35,17 @@ TEST(W1CrcTest, agreesWithThePublishedVectors)
     EXPECT_EQ(w1Crc(std::vector<std::uint8_t>(8, 0xff)), 0xc9);
 }
 
-struct Row {
+struct W1Row {
     const char* name;
     std::string text;
     Read expected;
 };
 
-class ReadsW1 : public testing::TestWithParam<Row> {};
+class ReadsW1 : public testing::TestWithParam<W1Row> {};
 
 TEST_P(ReadsW1, asTemperatureOrFault) { EXPECT_EQ(readW1(GetParam().text), GetParam().expected); }
 
-std::string rowName(const testing::TestParamInfo<Row>& row) { return row.param.name; }
+std::string nameOfW1(const testing::TestParamInfo<W1Row>& row) { return row.param.name; }
 
 // Constructed after the kernel's own format (drivers/w1/slaves/w1_therm.c, w1_slave_show); CRCs
 // computed with an independent program. Bytes for a temperature: DS18B20 data sheet, table 1 (from
@@ -53,69 +53,73 @@ std::string rowName(const testing::TestParamInfo<Row>& row) { return row.param.n
 INSTANTIATE_TEST_SUITE_P(
     Temperatures, ReadsW1,
     testing::Values(
-        Row{"Body", text("50 02 4b 46 7f ff 0c 10", "af", "YES", "37000"), MilliCelsius{37'000}},
-        Row{"Bath", text("c0 01 4b 46 7f ff 0c 10", "2e", "YES", "28000"), MilliCelsius{28'000}},
-        Row{"CutToMilli", text("b1 01 4b 46 7f ff 0c 10", "d8", "YES", "27062"),
-            MilliCelsius{27'062}},
-        Row{"BathMinusOne", text("b0 01 4b 46 7f ff 0c 10", "9b", "YES", "27000"),
-            MilliCelsius{27'000}},
-        Row{"Room", text("40 01 4b 46 7f ff 0c 10", "bc", "YES", "20000"), MilliCelsius{20'000}},
-        Row{"Fridge", text("40 00 4b 46 7f ff 0c 10", "81", "YES", "4000"), MilliCelsius{4'000}},
-        Row{"BelowZero", text("f8 ff 4b 46 7f ff 0c 10", "c3", "YES", "-500"), MilliCelsius{-500}},
-        Row{"Coldest", text("90 fc 4b 46 7f ff 0c 10", "4f", "YES", "-55000"),
-            MilliCelsius{-55'000}},
-        Row{"Hottest", text("d0 07 4b 46 7f ff 0c 10", "f4", "YES", "125000"),
-            MilliCelsius{125'000}},
-        Row{"ByteSixOther", text("72 01 4b 46 7f ff 0e 10", "57", "YES", "23125"),
-            MilliCelsius{23'125}},
-        Row{"LowerCaseYes", text("c0 01 4b 46 7f ff 0c 10", "2e", "yes", "28000"),
-            MilliCelsius{28'000}},
-        Row{"CarriageReturns",
-            "c0 01 4b 46 7f ff 0c 10 2e : crc=2e YES\r\nc0 01 4b 46 7f ff 0c 10 2e t=28000\r\n",
-            MilliCelsius{28'000}}),
-    rowName);
+        W1Row{"Body", text("50 02 4b 46 7f ff 0c 10", "af", "YES", "37000"), MilliCelsius{37'000}},
+        W1Row{"Bath", text("c0 01 4b 46 7f ff 0c 10", "2e", "YES", "28000"), MilliCelsius{28'000}},
+        W1Row{"CutToMilli", text("b1 01 4b 46 7f ff 0c 10", "d8", "YES", "27062"),
+              MilliCelsius{27'062}},
+        W1Row{"BathMinusOne", text("b0 01 4b 46 7f ff 0c 10", "9b", "YES", "27000"),
+              MilliCelsius{27'000}},
+        W1Row{"Room", text("40 01 4b 46 7f ff 0c 10", "bc", "YES", "20000"), MilliCelsius{20'000}},
+        W1Row{"Fridge", text("40 00 4b 46 7f ff 0c 10", "81", "YES", "4000"), MilliCelsius{4'000}},
+        W1Row{"BelowZero", text("f8 ff 4b 46 7f ff 0c 10", "c3", "YES", "-500"),
+              MilliCelsius{-500}},
+        W1Row{"Coldest", text("90 fc 4b 46 7f ff 0c 10", "4f", "YES", "-55000"),
+              MilliCelsius{-55'000}},
+        W1Row{"Hottest", text("d0 07 4b 46 7f ff 0c 10", "f4", "YES", "125000"),
+              MilliCelsius{125'000}},
+        W1Row{"ByteSixOther", text("72 01 4b 46 7f ff 0e 10", "57", "YES", "23125"),
+              MilliCelsius{23'125}},
+        W1Row{"LowerCaseYes", text("c0 01 4b 46 7f ff 0c 10", "2e", "yes", "28000"),
+              MilliCelsius{28'000}},
+        W1Row{"CarriageReturns",
+              "c0 01 4b 46 7f ff 0c 10 2e : crc=2e YES\r\nc0 01 4b 46 7f ff 0c 10 2e t=28000\r\n",
+              MilliCelsius{28'000}}),
+    nameOfW1);
 
 INSTANTIATE_TEST_SUITE_P(
     Faults, ReadsW1,
     testing::Values(
-        Row{"Empty", "", ReadingFault::Empty}, Row{"Blank", " \n\n", ReadingFault::Empty},
+        W1Row{"Empty", "", ReadingFault::Empty}, W1Row{"Blank", " \n\n", ReadingFault::Empty},
         // The kernel computes t= from the bad read while it shows the last good bytes: never to be
         // looked at.
-        Row{"No", text("c0 01 4b 46 7f ff 0c 10", "2e", "NO", "28000"), ReadingFault::CheckFailed},
-        Row{"LowerCaseNo", text("c0 01 4b 46 7f ff 0c 10", "2e", "no", "28000"),
-            ReadingFault::CheckFailed},
-        Row{"YesButNot", text("c0 01 4b 46 7f ff 0c 11", "2e", "YES", "28000"),
-            ReadingFault::CheckFailed},
-        Row{"OtherCrcShown",
-            "c0 01 4b 46 7f ff 0c 10 2e : crc=2f YES\nc0 01 4b 46 7f ff 0c 10 2e t=28000\n",
-            ReadingFault::CheckFailed},
-        Row{"AllOnes", text("ff ff ff ff ff ff ff ff", "ff", "NO", "-62"),
-            ReadingFault::CheckFailed},
-        Row{"AllZeros", text("00 00 00 00 00 00 00 00", "00", "YES", "0"), ReadingFault::Shorted},
-        Row{"PowerOn", text("50 05 4b 46 7f ff 0c 10", "1c", "YES", "85000"),
-            ReadingFault::PowerOn},
-        Row{"TooLittlePower", text("ff 07 4b 46 7f ff 0c 10", "a6", "YES", "127937"),
-            ReadingFault::PowerOn},
-        Row{"OpenLine", text("c0 01 4b 46 7f ff 0c 10", "2e", "YES", "-127000"),
-            ReadingFault::OpenLine},
-        Row{"TooHot", text("c0 01 4b 46 7f ff 0c 10", "2e", "YES", "125001"),
-            ReadingFault::Implausible},
-        Row{"TooCold", text("c0 01 4b 46 7f ff 0c 10", "2e", "YES", "-55001"),
-            ReadingFault::Implausible},
-        Row{"OtherText", "28.0 C", ReadingFault::Unreadable},
-        Row{"OneLine", "c0 01 4b 46 7f ff 0c 10 2e : crc=2e YES\n", ReadingFault::Unreadable},
-        Row{"NoValue", text("c0 01 4b 46 7f ff 0c 10", "2e", "YES", ""), ReadingFault::Unreadable},
-        Row{"ValueWithText", text("c0 01 4b 46 7f ff 0c 10", "2e", "YES", "28000C"),
-            ReadingFault::Unreadable},
-        Row{"ValueTooLong", text("c0 01 4b 46 7f ff 0c 10", "2e", "YES", "99999999999999999999"),
-            ReadingFault::Unreadable},
-        Row{"OtherBytesKept",
-            "c0 01 4b 46 7f ff 0c 10 2e : crc=2e YES\n40 01 4b 46 7f ff 0c 10 bc t=20000\n",
-            ReadingFault::Unreadable},
-        Row{"NoAnswer", "c0 01 4b 46 7f ff 0c 10 2e : crc=2e\nc0 01 4b 46 7f ff 0c 10 2e t=28000\n",
-            ReadingFault::Unreadable},
-        Row{"EightBytes", "c0 01 4b 46 7f ff 0c 10 : crc=2e YES\n", ReadingFault::Unreadable}),
-    rowName);
+        W1Row{"No", text("c0 01 4b 46 7f ff 0c 10", "2e", "NO", "28000"),
+              ReadingFault::CheckFailed},
+        W1Row{"LowerCaseNo", text("c0 01 4b 46 7f ff 0c 10", "2e", "no", "28000"),
+              ReadingFault::CheckFailed},
+        W1Row{"YesButNot", text("c0 01 4b 46 7f ff 0c 11", "2e", "YES", "28000"),
+              ReadingFault::CheckFailed},
+        W1Row{"OtherCrcShown",
+              "c0 01 4b 46 7f ff 0c 10 2e : crc=2f YES\nc0 01 4b 46 7f ff 0c 10 2e t=28000\n",
+              ReadingFault::CheckFailed},
+        W1Row{"AllOnes", text("ff ff ff ff ff ff ff ff", "ff", "NO", "-62"),
+              ReadingFault::CheckFailed},
+        W1Row{"AllZeros", text("00 00 00 00 00 00 00 00", "00", "YES", "0"), ReadingFault::Shorted},
+        W1Row{"PowerOn", text("50 05 4b 46 7f ff 0c 10", "1c", "YES", "85000"),
+              ReadingFault::PowerOn},
+        W1Row{"TooLittlePower", text("ff 07 4b 46 7f ff 0c 10", "a6", "YES", "127937"),
+              ReadingFault::PowerOn},
+        W1Row{"OpenLine", text("c0 01 4b 46 7f ff 0c 10", "2e", "YES", "-127000"),
+              ReadingFault::OpenLine},
+        W1Row{"TooHot", text("c0 01 4b 46 7f ff 0c 10", "2e", "YES", "125001"),
+              ReadingFault::Implausible},
+        W1Row{"TooCold", text("c0 01 4b 46 7f ff 0c 10", "2e", "YES", "-55001"),
+              ReadingFault::Implausible},
+        W1Row{"OtherText", "28.0 C", ReadingFault::Unreadable},
+        W1Row{"OneLine", "c0 01 4b 46 7f ff 0c 10 2e : crc=2e YES\n", ReadingFault::Unreadable},
+        W1Row{"NoValue", text("c0 01 4b 46 7f ff 0c 10", "2e", "YES", ""),
+              ReadingFault::Unreadable},
+        W1Row{"ValueWithText", text("c0 01 4b 46 7f ff 0c 10", "2e", "YES", "28000C"),
+              ReadingFault::Unreadable},
+        W1Row{"ValueTooLong", text("c0 01 4b 46 7f ff 0c 10", "2e", "YES", "99999999999999999999"),
+              ReadingFault::Unreadable},
+        W1Row{"OtherBytesKept",
+              "c0 01 4b 46 7f ff 0c 10 2e : crc=2e YES\n40 01 4b 46 7f ff 0c 10 bc t=20000\n",
+              ReadingFault::Unreadable},
+        W1Row{"NoAnswer",
+              "c0 01 4b 46 7f ff 0c 10 2e : crc=2e\nc0 01 4b 46 7f ff 0c 10 2e t=28000\n",
+              ReadingFault::Unreadable},
+        W1Row{"EightBytes", "c0 01 4b 46 7f ff 0c 10 : crc=2e YES\n", ReadingFault::Unreadable}),
+    nameOfW1);
 
 TEST(ReadsW1Test, takesNoSingleFlippedBitOfTheFirstLine)
 {

@@ -11,21 +11,16 @@
 
 #include "core/card/read_limits.h"
 #include "tests/support/cards.h"
+#include "tests/support/file_bytes.h"
 
 namespace bathside {
 namespace {
 
 using nlohmann::json;
 
-std::string fileText(const char* path)
-{
-    std::ifstream file(path);
-    return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
-}
-
 const json& defaultDocument()
 {
-    static const json document = json::parse(fileText(BATHSIDE_DEFAULT_CARD));
+    static const json document = json::parse(test::bytesOf(BATHSIDE_DEFAULT_CARD));
     return document;
 }
 
@@ -299,7 +294,7 @@ INSTANTIATE_TEST_SUITE_P(
 // whole numbers.
 TEST(CardFromTest, hashesTheCanonicalText)
 {
-    const auto card = cardFrom(fileText(BATHSIDE_SITE_CARD));
+    const auto card = cardFrom(test::bytesOf(BATHSIDE_SITE_CARD));
     ASSERT_TRUE(card) << card.error().key;
     EXPECT_EQ(card->hash().text,
               "01968955c7ab9753eba1df996bfeb16292fc4066c3cdd3e7f0ef5e211cfb3381");
@@ -320,7 +315,7 @@ TEST(CardFromTest, hashesContentNotLayout)
 
 TEST(CardFromTest, takesTheSitesOwn)
 {
-    const auto card = cardFrom(fileText(BATHSIDE_SITE_CARD));
+    const auto card = cardFrom(test::bytesOf(BATHSIDE_SITE_CARD));
     ASSERT_TRUE(card) << card.error().key;
     EXPECT_EQ(card->content().name, "Zweiteilig \"Probe\" \\ 1");
     EXPECT_EQ(card->content().site, "Halle Süd 2");

@@ -86,11 +86,11 @@ TEST(WeightLineTest, aMarkTellsWhetherItIsStill)
 
 using Shots = std::vector<std::int64_t>;
 
-constexpr std::int64_t kDose = 2'000;  // 200 mg
+constexpr std::int64_t kShot = 2'000;  // 200 mg
 
 Shots shotsOf(Stillness stillness, const std::vector<Weighed>& weights)
 {
-    ShotWeigher weigher(stillness, kDose);
+    ShotWeigher weigher(stillness, kShot);
     Shots shots;
     for (const Weighed& weight : weights) {
         if (const auto shot = weigher.take(weight))
@@ -142,7 +142,7 @@ TEST(ShotWeigherTest, withoutAMarkThreeLinesAlikeAreStill)
 
 TEST(ShotWeigherTest, aLineThatIsNoWeightBreaksTheRow)
 {
-    ShotWeigher weigher(Stillness::ThreeAlike, kDose);
+    ShotWeigher weigher(Stillness::ThreeAlike, kShot);
     EXPECT_FALSE(weigher.take({1'991}));
     EXPECT_FALSE(weigher.take({1'991}));
     weigher.miss();

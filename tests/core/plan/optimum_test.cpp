@@ -7,11 +7,15 @@
 #include "core/plan/plan.h"
 #include "tests/core/plan/enumerated.h"
 #include "tests/core/plan/random_day.h"
+#include "tests/support/effort.h"
 
 namespace bathside::plan {
 namespace {
 
-unsigned days() { return std::getenv("BATHSIDE_LONG") != nullptr ? 300'000 : 4000; }
+unsigned days()
+{
+    return std::getenv("BATHSIDE_LONG") != nullptr ? 300'000 : bathside::test::share(4000U);
+}
 
 test::TriedPlan asTried(const LinePlan& plan)
 {

@@ -8,11 +8,12 @@
 #include "core/plan/plan.h"
 #include "core/plan/plan_json.h"
 #include "tests/core/plan/random_day.h"
+#include "tests/support/effort.h"
 
 namespace bathside::plan {
 namespace {
 
-constexpr unsigned kDays = 1500;
+constexpr unsigned kDays = bathside::test::share(1500U);
 constexpr std::int64_t kEffort = 30'000;
 
 /// Five times the birds and what is in stores.

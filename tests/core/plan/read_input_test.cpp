@@ -2,8 +2,12 @@
 
 #include <gtest/gtest.h>
 
+#include "tests/support/replaced.h"
+
 namespace bathside::plan {
 namespace {
+
+using bathside::test::replaced;
 
 using namespace std::chrono_literals;
 
@@ -12,11 +16,6 @@ constexpr const char* kLeast =
         "lines": [{"name": "A", "birds": 9300, "rate_per_hour": 3000, "start": "07:00:00"}],
         "bags": [{"volume_ml": 400}],
         "recipe": [{"component": "serotype 3", "ampoules": [{"lot": "K07", "doses": 2000, "expires": "2027-01-31"}]}]})";
-
-std::string replaced(std::string text, const std::string& what, const std::string& by)
-{
-    return text.replace(text.find(what), what.size(), by);
-}
 
 std::string with(const std::string& more)
 {

@@ -20,8 +20,8 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr auto kFifth = 2026y / std::chrono::March / 5;
-constexpr auto kSixth = 2026y / std::chrono::March / 6;
+constexpr auto kThatDay = 2026y / std::chrono::March / 5;
+constexpr auto kDayAfter = 2026y / std::chrono::March / 6;
 
 std::string golden(const std::string& name)
 {
@@ -65,7 +65,7 @@ protected:
 // The files beside this test were read through by hand when they were added; none is ever edited.
 TEST_F(ExportTest, ofADayIsAsItAlwaysWas)
 {
-    ASSERT_TRUE(exported(order(kFifth, kFifth)));
+    ASSERT_TRUE(exported(order(kThatDay, kThatDay)));
     std::size_t compared = 0;
     for (const auto& [name, bytes] : sink.files) {
         const std::string expected = golden(name);
@@ -78,7 +78,7 @@ TEST_F(ExportTest, ofADayIsAsItAlwaysWas)
 
 TEST_F(ExportTest, describesEveryFileInTheManifest)
 {
-    const auto manifest = exported(order(kFifth, kFifth));
+    const auto manifest = exported(order(kThatDay, kThatDay));
     ASSERT_TRUE(manifest);
     EXPECT_EQ(manifestFrom(sink.files.at("manifest.json")), *manifest);
     ASSERT_EQ(manifest->files.size() + 1, sink.files.size());
@@ -91,7 +91,7 @@ TEST_F(ExportTest, describesEveryFileInTheManifest)
 
 TEST_F(ExportTest, takesAFileThatWasMadeElsewhere)
 {
-    ExportOrder what = order(kFifth, kFifth);
+    ExportOrder what = order(kThatDay, kThatDay);
     what.also.push_back({"day-sheet.pdf", "%PDF-1.4"});
     const auto manifest = exported(what);
     ASSERT_TRUE(manifest);
@@ -103,7 +103,7 @@ TEST_F(ExportTest, takesAFileThatWasMadeElsewhere)
 
 TEST_F(ExportTest, saysWhichPartOfTheTrailItIs)
 {
-    const auto manifest = exported(order(kFifth, kFifth)).value();
+    const auto manifest = exported(order(kThatDay, kThatDay)).value();
     EXPECT_EQ(manifest.count, 36);
     EXPECT_EQ(manifest.runs, (std::vector<SeqRange>{{1, 36}}));
     EXPECT_EQ(manifest.head, trail.head());
@@ -116,13 +116,13 @@ TEST_F(ExportTest, saysWhichPartOfTheTrailItIs)
 
 TEST_F(ExportTest, aWholeTrailFollowsNothing)
 {
-    ASSERT_TRUE(exported(order(kFifth, kSixth)));
+    ASSERT_TRUE(exported(order(kThatDay, kDayAfter)));
     EXPECT_EQ(sink.files.at("events.jsonl").find("\"previous\""), std::string::npos);
 }
 
 TEST_F(ExportTest, aDayInMidTrailSaysWhatItFollows)
 {
-    const auto manifest = exported(order(kSixth, kSixth)).value();
+    const auto manifest = exported(order(kDayAfter, kDayAfter)).value();
     EXPECT_EQ(manifest.runs, (std::vector<SeqRange>{{37, 37}}));
     EXPECT_NE(sink.files.at("events.jsonl")
                   .find("\"previous\":\"" + toHex(trail.entries[35].hash) + "\""),
@@ -131,7 +131,7 @@ TEST_F(ExportTest, aDayInMidTrailSaysWhatItFollows)
 
 TEST_F(ExportTest, aRangeOfDaysIsOneExport)
 {
-    EXPECT_EQ(exported(order(kFifth, kSixth)).value().count, 37);
+    EXPECT_EQ(exported(order(kThatDay, kDayAfter)).value().count, 37);
 }
 
 TEST_F(ExportTest, aDayWithoutEventsIsAnEmptyRecord)
@@ -146,7 +146,7 @@ TEST_F(ExportTest, aDayWithoutEventsIsAnEmptyRecord)
 
 TEST_F(ExportTest, onlyWhatIsAskedFor)
 {
-    auto what = order(kFifth, kFifth);
+    auto what = order(kThatDay, kThatDay);
     what.sheets.clear();
     ASSERT_TRUE(exported(what));
     EXPECT_EQ(sink.order, (std::vector<std::string>{"events.jsonl", "manifest.json"}));
@@ -157,7 +157,7 @@ TEST_F(ExportTest, aContinuedTrailSaysWhatItFollows)
 {
     const Head before{36, trail.entries[35].hash};
     trail.entries.erase(trail.entries.begin(), trail.entries.begin() + 36);
-    auto what = order(kSixth, kSixth);
+    auto what = order(kDayAfter, kDayAfter);
     EXPECT_EQ(exported(what).error().kind, ExportFault::Kind::Incomplete);
     what.origin = before;
     ASSERT_TRUE(exported(what));
@@ -166,7 +166,7 @@ TEST_F(ExportTest, aContinuedTrailSaysWhatItFollows)
 
 TEST_F(ExportTest, judgesByTheContextThatWentBefore)
 {
-    auto what = order(kSixth, kSixth);
+    auto what = order(kDayAfter, kDayAfter);
     EXPECT_FALSE(exported(what).value().rehearsal);
     what.context = {trail.entries.front()};
     EXPECT_TRUE(exported(what).value().rehearsal);
@@ -175,18 +175,18 @@ TEST_F(ExportTest, judgesByTheContextThatWentBefore)
 TEST_F(ExportTest, carriesKindsThatItDoesNotKnow)
 {
     trail.entries.back().kind = "bag.flown";
-    ASSERT_TRUE(exported(order(kSixth, kSixth)));
+    ASSERT_TRUE(exported(order(kDayAfter, kDayAfter)));
     EXPECT_NE(sink.files.at("events.jsonl").find("bag.flown"), std::string::npos);
     EXPECT_NE(sink.files.at("events.csv").find("bag.flown"), std::string::npos);
 }
 
 TEST_F(ExportTest, refusesZonesAndDaysThatAreNone)
 {
-    auto what = order(kFifth, kFifth);
+    auto what = order(kThatDay, kThatDay);
     what.zone = "Europe/Nowhere";
     EXPECT_EQ(exported(what).error().kind, ExportFault::Kind::NoSuchZone);
-    EXPECT_EQ(exported(order(kSixth, kFifth)).error().kind, ExportFault::Kind::NoSuchDay);
-    what = order(kFifth, kFifth);
+    EXPECT_EQ(exported(order(kDayAfter, kThatDay)).error().kind, ExportFault::Kind::NoSuchDay);
+    what = order(kThatDay, kThatDay);
     what.zone = "Pacific/Apia";
     what.firstDay = what.lastDay = 2011y / std::chrono::December / 30;
     EXPECT_EQ(exported(what).error().kind, ExportFault::Kind::NoSuchDay);
@@ -196,7 +196,7 @@ TEST_F(ExportTest, refusesZonesAndDaysThatAreNone)
 TEST_F(ExportTest, saysWhenTheTrailWouldNot)
 {
     trail.failsAt = 20;
-    const auto fault = exported(order(kFifth, kFifth)).error();
+    const auto fault = exported(order(kThatDay, kThatDay)).error();
     EXPECT_EQ(fault.kind, ExportFault::Kind::Trail);
     EXPECT_EQ(fault.seq, 20);
     EXPECT_EQ(fault.trouble.fault, StoreFault::Damaged);
@@ -205,7 +205,7 @@ TEST_F(ExportTest, saysWhenTheTrailWouldNot)
 
 TEST_F(ExportTest, saysWhichEntryIsNotThere)
 {
-    const auto what = order(kFifth, kFifth);
+    const auto what = order(kThatDay, kThatDay);
     trail.entries.erase(trail.entries.begin() + 19);
     const auto fault = exported(what).error();
     EXPECT_EQ(fault.kind, ExportFault::Kind::Incomplete);
@@ -218,7 +218,7 @@ TEST_F(ExportTest, neverHasAManifestWhenAFileFailed)
          {"events.jsonl", "events-sheet.csv", "deviations.csv", "manifest.json"}) {
         test::MemorySink refusing;
         refusing.refuses = name;
-        const auto fault = exported(order(kFifth, kFifth), refusing).error();
+        const auto fault = exported(order(kThatDay, kThatDay), refusing).error();
         EXPECT_EQ(fault.kind, ExportFault::Kind::Sink);
         EXPECT_EQ(fault.sink, (SinkFault{name, 13}));
         EXPECT_FALSE(refusing.files.contains("manifest.json"));
@@ -228,20 +228,20 @@ TEST_F(ExportTest, neverHasAManifestWhenAFileFailed)
 // A disk that is full after any number of bytes: the whole set, or a fault and no manifest.
 TEST_F(ExportTest, isWholeOrNotAtAllOnAFullDisk)
 {
-    ASSERT_TRUE(exported(order(kFifth, kFifth)));
+    ASSERT_TRUE(exported(order(kThatDay, kThatDay)));
     std::size_t total = 0;
     for (const auto& [name, bytes] : sink.files)
         total += bytes.size();
     for (std::size_t room = 0; room < total; room += 97) {
         test::MemorySink full;
         full.room = room;
-        const auto done = exported(order(kFifth, kFifth), full);
+        const auto done = exported(order(kThatDay, kThatDay), full);
         ASSERT_EQ(done.has_value(), full.files.contains("manifest.json")) << room;
         ASSERT_FALSE(done) << room;
     }
     test::MemorySink justEnough;
     justEnough.room = total;
-    EXPECT_TRUE(exported(order(kFifth, kFifth), justEnough));
+    EXPECT_TRUE(exported(order(kThatDay, kThatDay), justEnough));
 }
 
 /// A book that keeps its cells as text.
@@ -273,7 +273,7 @@ public:
 TEST_F(ExportTest, theBookHasTheSameTablesAsTheSheets)
 {
     KeptBook book;
-    auto what = order(kFifth, kSixth);
+    auto what = order(kThatDay, kDayAfter);
     what.book = &book;
     const auto manifest = exported(what);
     ASSERT_TRUE(manifest);
@@ -290,7 +290,7 @@ TEST_F(ExportTest, aBookThatCannotBeMadeIsTold)
 {
     KeptBook book;
     book.fails = true;
-    auto what = order(kFifth, kFifth);
+    auto what = order(kThatDay, kThatDay);
     what.book = &book;
     EXPECT_EQ(exported(what).error().sink, (SinkFault{"record.xlsx", 28}));
     EXPECT_FALSE(sink.files.contains("manifest.json"));
@@ -298,7 +298,7 @@ TEST_F(ExportTest, aBookThatCannotBeMadeIsTold)
 
 TEST_F(ExportTest, isSignedWhereThereIsAKey)
 {
-    auto what = order(kFifth, kFifth);
+    auto what = order(kThatDay, kThatDay);
     what.key = std::make_shared<const SealKey>(SealKey::from({7}));
     const auto manifest = exported(what);
     ASSERT_TRUE(manifest);

@@ -7,11 +7,11 @@ namespace {
 
 using namespace std::chrono_literals;
 
-ScannedCode read(std::string_view text) { return scannedCodeFrom(text, 2026y).value(); }
+ScannedCode codeIn(std::string_view text) { return scannedCodeFrom(text, 2026y).value(); }
 
 TEST(SaidTest, byAnElementString)
 {
-    const ScannedCode code = read(
+    const ScannedCode code = codeIn(
         "]d2010952123450001817271200"
         "10LOT7A\x1d"
         "21S1\x1d"
@@ -27,34 +27,34 @@ TEST(SaidTest, byAnElementString)
 
 TEST(SaidTest, byOthers)
 {
-    EXPECT_EQ(gtinSaid(read("]E09521234500018")), gs1::Gtin{"09521234500018"});
-    EXPECT_EQ(gtinSaid(read("(02)09521234500018(37)24")), gs1::Gtin{"09521234500018"});
-    EXPECT_EQ(countSaid(read("(02)09521234500018(37)24")), 24);
-    EXPECT_EQ(expirySaid(read("(7003)2603052359")), 2026y / 3 / 5);
-    EXPECT_EQ(bagSaid(read(textOf(BagCode{BagId{"B4"}, 2026y / 3 / 5}))),
+    EXPECT_EQ(gtinSaid(codeIn("]E09521234500018")), gs1::Gtin{"09521234500018"});
+    EXPECT_EQ(gtinSaid(codeIn("(02)09521234500018(37)24")), gs1::Gtin{"09521234500018"});
+    EXPECT_EQ(countSaid(codeIn("(02)09521234500018(37)24")), 24);
+    EXPECT_EQ(expirySaid(codeIn("(7003)2603052359")), 2026y / 3 / 5);
+    EXPECT_EQ(bagSaid(codeIn(textOf(BagCode{BagId{"B4"}, 2026y / 3 / 5}))),
               (BagCode{BagId{"B4"}, 2026y / 3 / 5}));
-    EXPECT_EQ(personSaid(read(textOf(PersonCode{PersonId{"MK"}}))), PersonId{"MK"});
-    EXPECT_EQ(lotSaid(read("K07")), std::nullopt);
-    EXPECT_EQ(gtinSaid(read("K07")), std::nullopt);
+    EXPECT_EQ(personSaid(codeIn(textOf(PersonCode{PersonId{"MK"}}))), PersonId{"MK"});
+    EXPECT_EQ(lotSaid(codeIn("K07")), std::nullopt);
+    EXPECT_EQ(gtinSaid(codeIn("K07")), std::nullopt);
 }
 
 TEST(SaidTest, comparesLots)
 {
-    EXPECT_EQ(compared(read("]d201095212345000"
-                            "1810K07"),
+    EXPECT_EQ(compared(codeIn("]d201095212345000"
+                              "1810K07"),
                        LotId{"K07"}),
               LotMatch::Same);
-    EXPECT_EQ(compared(read("]d201095212345000"
-                            "1810K08"),
+    EXPECT_EQ(compared(codeIn("]d201095212345000"
+                              "1810K08"),
                        LotId{"K07"}),
               LotMatch::Other);
-    EXPECT_EQ(compared(read("]d201095212345000"
-                            "1810k07"),
+    EXPECT_EQ(compared(codeIn("]d201095212345000"
+                              "1810k07"),
                        LotId{"K07"}),
               LotMatch::Other);
-    EXPECT_EQ(compared(read("]d20109521234500018"), LotId{"K07"}), LotMatch::NotSaid);
-    EXPECT_EQ(compared(read("K07"), LotId{"K07"}), LotMatch::Same);
-    EXPECT_EQ(compared(read("K08"), LotId{"K07"}), LotMatch::NotSaid);
+    EXPECT_EQ(compared(codeIn("]d20109521234500018"), LotId{"K07"}), LotMatch::NotSaid);
+    EXPECT_EQ(compared(codeIn("K07"), LotId{"K07"}), LotMatch::Same);
+    EXPECT_EQ(compared(codeIn("K08"), LotId{"K07"}), LotMatch::NotSaid);
 }
 
 }  // namespace

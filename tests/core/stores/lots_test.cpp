@@ -10,8 +10,6 @@
 namespace bathside::test {
 namespace {
 
-const Stock kK07 = ampoulesOf(kThree, {"K07"});
-
 class LotsTest : public testing::Test {
 protected:
     LotsTest()

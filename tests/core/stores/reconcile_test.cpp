@@ -11,8 +11,6 @@
 namespace bathside::test {
 namespace {
 
-const Stock kK07 = ampoulesOf(kThree, {"K07"});
-
 class ReconcileTest : public testing::Test {
 protected:
     ReconcileTest()

@@ -7,8 +7,6 @@
 namespace bathside::test {
 namespace {
 
-const Stock kK07 = ampoulesOf(kThree, {"K07"});
-
 class StoresTest : public testing::Test {
 protected:
     StoresTest()

@@ -10,6 +10,7 @@
 namespace bathside::test {
 
 inline const ComponentId kThree{"serotype 3"};
+inline const Stock kK07 = ampoulesOf(kThree, {"K07"});
 inline const std::string kCane = "vessel 1 / canister 2 / cane 5";
 inline const std::string kOtherCane = "vessel 1 / canister 2 / cane 6";
 

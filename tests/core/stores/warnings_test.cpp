@@ -7,7 +7,6 @@
 namespace bathside::test {
 namespace {
 
-const Stock kK07 = ampoulesOf(kThree, {"K07"});
 constexpr std::int64_t kNear = 30;
 
 Demand doses(std::int64_t amount) { return {StockKind::Ampoule, kThree.text, {}, amount}; }

@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/trail/canonical.h"
+#include "tests/support/replaced.h"
 #include "tests/support/sample_log.h"
 
 namespace bathside {
@@ -25,19 +26,13 @@ JsonLine sampleLine()
     return {entry, sha256("before")};
 }
 
-std::string replaced(std::string text, const std::string& what, const std::string& by)
-{
-    const auto at = text.find(what);
-    EXPECT_NE(at, std::string::npos) << what;
-    return text.replace(at, what.size(), by);
-}
-
 TEST(JsonLineTest, isTheCanonicalTextWithTheHashInItsPlace)
 {
     for (const Entry& entry : test::sampleLog(200)) {
         const std::string line = toLine({entry, std::nullopt});
-        EXPECT_EQ(replaced(line, "\"hash\":\"" + toHex(entry.hash) + "\",\"kind\"", "\"kind\""),
-                  canonicalText(entry));
+        EXPECT_EQ(
+            test::replaced(line, "\"hash\":\"" + toHex(entry.hash) + "\",\"kind\"", "\"kind\""),
+            canonicalText(entry));
         EXPECT_EQ(canonicalised(line), line);
         EXPECT_EQ(line.find('\n'), std::string::npos);
     }
@@ -56,8 +51,8 @@ TEST(JsonLineTest, readsBack)
 TEST(JsonLineTest, anotherFormOfTheSameIsNotCanonical)
 {
     const std::string line = toLine(sampleLine());
-    for (const std::string& other : {line + " ", " " + line, replaced(line, ":", ": "),
-                                     replaced(line, "\"station\"", "\"statio\\u006e\"")}) {
+    for (const std::string& other : {line + " ", " " + line, test::replaced(line, ":", ": "),
+                                     test::replaced(line, "\"station\"", "\"statio\\u006e\"")}) {
         const auto read = lineFrom(other);
         ASSERT_FALSE(read.has_value());
         EXPECT_EQ(read.error(), (LineFault{LineFault::Kind::NotCanonical, 1, ""})) << other;
@@ -98,7 +93,8 @@ class LineIsNoEntry : public testing::TestWithParam<Changed> {};
 
 TEST_P(LineIsNoEntry, byTheNameOfTheMember)
 {
-    const auto read = lineFrom(replaced(toLine(sampleLine()), GetParam().what, GetParam().by));
+    const auto read =
+        lineFrom(test::replaced(toLine(sampleLine()), GetParam().what, GetParam().by));
     ASSERT_FALSE(read.has_value());
     EXPECT_EQ(read.error().kind, LineFault::Kind::NotAnEntry);
     EXPECT_EQ(read.error().key, GetParam().key);

@@ -8,11 +8,11 @@
 namespace bathside {
 namespace {
 
-struct Vector {
+struct SealVector {
     const char *name, *seed, *key, *message, *signature;
 };
 
-constexpr Vector kVectors[]{
+constexpr SealVector kSealVectors[]{
     {"Test1", "9d61b19deffd5a60ba844af492ec2cc44449c5697b326919703bac031cae7f60",
      "d75a980182b10ab7d54bfed3c964073a0ee172f3daa62325af021a68f707511a", "",
      "e5564300c360ac729086e2cc806e828a84877f1eb8e5d974d873e065224901555fb8821590a33bacc61e39701cf9b"
@@ -22,11 +22,11 @@ constexpr Vector kVectors[]{
      "92a009a9f0d4cab8720e820b5f642540a2b27b5416503f8fb3762223ebdb69da085ac1e43e15996e458f3613d0f11"
      "d8c387b2eaeb4302aeeb00d291612bb0c00"}};
 
-class SealVectors : public testing::TestWithParam<Vector> {};
+class SealVectors : public testing::TestWithParam<SealVector> {};
 
 TEST_P(SealVectors, agree)
 {
-    const Vector& known = GetParam();
+    const SealVector& known = GetParam();
     const SealKey key = SealKey::from(*hashFromHex(known.seed));
     EXPECT_EQ(key.publicKey(), known.key);
     EXPECT_EQ(key.signatureOf(known.message), known.signature);
@@ -34,7 +34,7 @@ TEST_P(SealVectors, agree)
     EXPECT_FALSE(isSignedBy(known.key, known.signature, std::string(known.message) + "x"));
 }
 
-INSTANTIATE_TEST_SUITE_P(Rfc8032, SealVectors, testing::ValuesIn(kVectors),
+INSTANTIATE_TEST_SUITE_P(Rfc8032, SealVectors, testing::ValuesIn(kSealVectors),
                          [](const auto& test) { return std::string(test.param.name); });
 
 Head someHead() { return {7, sha256("seven")}; }

@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include "core/trail/json_lines.h"
+#include "tests/support/effort.h"
 #include "tests/support/sample_log.h"
 
 namespace bathside {
@@ -465,7 +466,7 @@ TEST(VerifierTest, everyChangedByteIsFoundInItsLine)
     const Log log = test::sampleLog(40, 7);
     const auto lines = linesOf(log, 1, 40);
     test::RandomFacts random(8);
-    for (int round = 0; round < 20'000; ++round) {
+    for (int round = 0; round < test::share(20'000); ++round) {
         auto changed = lines;
         const std::size_t line = random.below(changed.size());
         char& byte = changed[line][random.below(changed[line].size())];

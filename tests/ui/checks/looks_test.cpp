@@ -9,12 +9,12 @@
 namespace bathside::test {
 namespace {
 
-struct Look {
+struct PageLook {
     const char* name;
     Panel panel;
     const char* language;
 };
-class ChecksLook : public testing::TestWithParam<Look> {};
+class ChecksLook : public testing::TestWithParam<PageLook> {};
 
 TEST_P(ChecksLook, everyTargetIsLargeApartAndWhole)
 {
@@ -42,10 +42,10 @@ TEST_P(ChecksLook, everyTargetIsLargeApartAndWhole)
 }
 
 INSTANTIATE_TEST_SUITE_P(Looks, ChecksLook,
-                         testing::Values(Look{"TenEnglish", kTenInch, "en"},
-                                         Look{"TenSpanish", kTenInch, "es"},
-                                         Look{"FifteenEnglish", kFifteenInch, "en"},
-                                         Look{"FifteenSpanish", kFifteenInch, "es"}),
+                         testing::Values(PageLook{"TenEnglish", kTenInch, "en"},
+                                         PageLook{"TenSpanish", kTenInch, "es"},
+                                         PageLook{"FifteenEnglish", kFifteenInch, "en"},
+                                         PageLook{"FifteenSpanish", kFifteenInch, "es"}),
                          [](const auto& test) { return std::string(test.param.name); });
 
 }  // namespace

@@ -16,7 +16,7 @@ namespace bathside::test {
 
 namespace {
 
-constexpr auto kStartWithin = std::chrono::seconds{20};
+constexpr auto kServesWithin = std::chrono::seconds{20};
 
 struct Output {
     std::string text;
@@ -84,7 +84,7 @@ void SoundServer::start()
                  "--log-target=stderr", "--log-level=error", "-L", protocol.c_str(), nullptr);
         ::_exit(127);
     }
-    const auto until = std::chrono::steady_clock::now() + kStartWithin;
+    const auto until = std::chrono::steady_clock::now() + kServesWithin;
     while (run("pactl -s " + address() + " info 2>&1").status != 0) {
         if (std::chrono::steady_clock::now() > until)
             throw std::runtime_error("the sound server does not answer");

@@ -9,6 +9,7 @@
 #include "core/trail/store/check.h"
 #include "core/trail/store/schema.h"
 #include "tests/core/trail/store/support.h"
+#include "tests/support/file_bytes.h"
 #include "tests/support/sample_log.h"
 #include "tests/support/temp_folder.h"
 #include "tests/support/trail_days.h"
@@ -25,12 +26,6 @@ OpenFault refused(const std::filesystem::path& file, Mode mode = Mode::Station)
     EXPECT_FALSE(trail.has_value());
     return trail ? OpenFault{{StoreFault::WriteFailed, -1}, Check::Place, "was opened"}
                  : trail.error();
-}
-
-std::string bytesOf(const std::filesystem::path& file)
-{
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
 }
 
 std::filesystem::path trailOf(const TempFolder& folder, const std::vector<Entry>& entries)
@@ -181,7 +176,7 @@ TEST(TrailDbTest, readsBackWhatItRestsOn)
 TEST(TrailDbTest, theHeaderNamesTheProgram)
 {
     const TempFolder folder;
-    const std::string bytes = bytesOf(trailOf(folder, test::sampleLog(1)));
+    const std::string bytes = test::bytesOf(trailOf(folder, test::sampleLog(1)));
     EXPECT_EQ(bytes.substr(0, 16), std::string("SQLite format 3\0", 16));
     EXPECT_EQ(bytes.substr(68, 4), "BthS");
     EXPECT_EQ(bytes.substr(60, 4), std::string("\0\0\0\1", 4));
@@ -214,10 +209,10 @@ TEST(TrailDbTest, anotherProgramsDatabaseIsForeignAndStaysAsItWas)
     ASSERT_EQ(
         tool(file, "PRAGMA application_id = 7; CREATE TABLE t (a); INSERT INTO t VALUES (1)").first,
         SQLITE_OK);
-    const std::string before = bytesOf(file);
+    const std::string before = test::bytesOf(file);
     for (const Mode mode : {Mode::Station, Mode::Existing, Mode::ReadOnly})
         EXPECT_EQ(refused(file, mode).trouble.fault, StoreFault::Foreign);
-    EXPECT_EQ(bytesOf(file), before);
+    EXPECT_EQ(test::bytesOf(file), before);
 }
 
 TEST(TrailDbTest, aFileThatIsNoDatabaseIsForeign)
@@ -225,7 +220,7 @@ TEST(TrailDbTest, aFileThatIsNoDatabaseIsForeign)
     const TempFolder folder;
     std::ofstream(folder / "letter.txt") << std::string(5000, 'x');
     EXPECT_EQ(refused(folder / "letter.txt").trouble.fault, StoreFault::Foreign);
-    EXPECT_EQ(bytesOf(folder / "letter.txt"), std::string(5000, 'x'));
+    EXPECT_EQ(test::bytesOf(folder / "letter.txt"), std::string(5000, 'x'));
 }
 
 TEST(TrailDbTest, aLaterVersionsTrailIsNewerAndStaysAsItWas)
@@ -233,10 +228,10 @@ TEST(TrailDbTest, aLaterVersionsTrailIsNewerAndStaysAsItWas)
     const TempFolder folder;
     const auto file = trailOf(folder, test::sampleLog(5));
     ASSERT_EQ(tool(file, "PRAGMA user_version = 2").first, SQLITE_OK);
-    const std::string before = bytesOf(file);
+    const std::string before = test::bytesOf(file);
     for (const Mode mode : {Mode::Station, Mode::ReadOnly})
         EXPECT_EQ(refused(file, mode).trouble.fault, StoreFault::Newer);
-    EXPECT_EQ(bytesOf(file), before);
+    EXPECT_EQ(test::bytesOf(file), before);
 }
 
 TEST(TrailDbTest, aSchemaThatWasTouchedIsNamed)
@@ -265,12 +260,12 @@ TEST(TrailDbTest, aDamagedPageIsToldAndTheFileStays)
 {
     const TempFolder folder;
     const auto file = trailOf(folder, test::sampleLog(2000));
-    std::string bytes = bytesOf(file);
+    std::string bytes = test::bytesOf(file);
     for (std::size_t at = 4096; at < bytes.size(); at += 4096)
         bytes[at] = '\x7f';  // no kind of b-tree page (fileformat2.html, 1.6)
     std::ofstream(file, std::ios::binary) << bytes;
     EXPECT_EQ(refused(file).trouble.fault, StoreFault::Damaged);
-    EXPECT_EQ(bytesOf(file), bytes);
+    EXPECT_EQ(test::bytesOf(file), bytes);
 }
 
 TEST(TrailDbTest, aTruncatedFileIsDamaged)
