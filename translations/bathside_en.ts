@@ -1117,6 +1117,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>a file; a number; a file</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Nothing of the record in %1 can be read. It is kept as it is, and a record begins anew in %2. Tell the shift lead, who may have a copy restored; then start again.</source>
+        <comment>a file; a file</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>DayPlan</name>
@@ -2164,6 +2169,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>This record goes on where %1 was still sound, after %2 events.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The baseline of the chart &quot;%1&quot; was withdrawn.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7428,10 +7437,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Everybody may do everything. The first on the list is a shift lead.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>NOBODY CAN SIGN</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7445,6 +7450,18 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>A name is enough at the bench; a PIN is a signature.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation type="unfinished">bench</translation>
+    </message>
+    <message>
+        <source>add the shift lead …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Until a shift lead is, everybody may do everything, and nobody can sign.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8242,6 +8259,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>copy failed</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>nobody is listed</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>bathside::ui::StartPage</name>
@@ -8775,6 +8796,23 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>The record is read …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from no baseline any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the points shown give the limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Approved: &quot;%1&quot; has no baseline any more.</source>
+        <comment>chart</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The baseline is withdrawn, signed by %1.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -1117,6 +1117,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>a file; a number; a file</comment>
         <translation>El registro en %1 está dañado después de la entrada %2. Se conserva tal cual y el registro sigue en %3. Avise al encargado y vuelva a empezar.</translation>
     </message>
+    <message>
+        <source>Nothing of the record in %1 can be read. It is kept as it is, and a record begins anew in %2. Tell the shift lead, who may have a copy restored; then start again.</source>
+        <comment>a file; a file</comment>
+        <translation>Del registro de %1 no se puede leer nada. Se guarda como está, y un registro nuevo empieza en %2. Avise al encargado, que puede hacer restaurar una copia; luego, inicie otra vez.</translation>
+    </message>
 </context>
 <context>
     <name>DayPlan</name>
@@ -2165,6 +2170,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>This record goes on where %1 was still sound, after %2 events.</source>
         <translation>Este registro sigue donde %1 aún estaba íntegro, tras %2 sucesos.</translation>
+    </message>
+    <message>
+        <source>The baseline of the chart &quot;%1&quot; was withdrawn.</source>
+        <translation>Se retiró la referencia del gráfico &quot;%1&quot;.</translation>
     </message>
 </context>
 <context>
@@ -7428,10 +7437,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>NO HAY NADIE EN LA LISTA</translation>
     </message>
     <message>
-        <source>Everybody may do everything. The first on the list is a shift lead.</source>
-        <translation>Todos pueden hacerlo todo. El primero de la lista es un encargado.</translation>
-    </message>
-    <message>
         <source>NOBODY CAN SIGN</source>
         <translation>NADIE PUEDE FIRMAR</translation>
     </message>
@@ -7446,6 +7451,18 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>A name is enough at the bench; a PIN is a signature.</source>
         <translation>En el puesto basta el nombre; el PIN es una firma.</translation>
+    </message>
+    <message>
+        <source>bench</source>
+        <translation>mesa</translation>
+    </message>
+    <message>
+        <source>add the shift lead …</source>
+        <translation>añadir al encargado …</translation>
+    </message>
+    <message>
+        <source>Until a shift lead is, everybody may do everything, and nobody can sign.</source>
+        <translation>Mientras no haya encargado, todos pueden todo y nadie puede firmar.</translation>
     </message>
 </context>
 <context>
@@ -8242,6 +8259,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>copy failed</source>
         <translation>copia fallida</translation>
     </message>
+    <message>
+        <source>nobody is listed</source>
+        <translation>no hay nadie en la lista</translation>
+    </message>
 </context>
 <context>
     <name>bathside::ui::StartPage</name>
@@ -8776,6 +8797,23 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>The record is read …</source>
         <translation>Se lee el registro …</translation>
+    </message>
+    <message>
+        <source>from no baseline any more</source>
+        <translation>ya de ninguna referencia</translation>
+    </message>
+    <message>
+        <source>the points shown give the limits</source>
+        <translation>los límites salen de lo mostrado</translation>
+    </message>
+    <message>
+        <source>Approved: &quot;%1&quot; has no baseline any more.</source>
+        <comment>chart</comment>
+        <translation>Aprobado: &quot;%1&quot; ya no tiene referencia.</translation>
+    </message>
+    <message>
+        <source>The baseline is withdrawn, signed by %1.</source>
+        <translation>Referencia retirada, con la firma de %1.</translation>
     </message>
 </context>
 </TS>

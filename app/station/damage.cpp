@@ -33,6 +33,16 @@ Damage nothingDone(const std::filesystem::path& file, const StoreTrouble& troubl
             false};
 }
 
+Damage begunAnew(const std::filesystem::path& file, const std::filesystem::path& next)
+{
+    return {DamageText::tr("Nothing of the record in %1 can be read. It is kept as it is, and a "
+                           "record begins anew in %2. Tell the shift lead, who may have a copy "
+                           "restored; then start again.",
+                           "a file; a file")
+                .arg(nameOf(file), nameOf(next)),
+            true};
+}
+
 Damage done(const std::filesystem::path& file, const std::filesystem::path& next, const Head& head)
 {
     return {DamageText::tr("The record in %1 is damaged after entry %2. It is kept as it is, and "
@@ -85,6 +95,10 @@ std::optional<Damage> goOnAfterDamage(const std::filesystem::path& trail, const 
     if (!isBrokenOff && !store::damageOf(damaged))
         return std::nullopt;
     const auto file = store::TrailDb::open(damaged, store::Mode::Salvage);
+    if (!file && parts.size() == 1) {
+        const auto begun = begin(next, {}, {}, damaged, clock);
+        return begun ? begunAnew(damaged, next) : nothingDone(damaged, begun.error());
+    }
     if (!file)
         return nothingDone(damaged, file.error().trouble);
     const Head head = store::soundHead(**file);

@@ -46,6 +46,9 @@ std::string defaultCard()
     return file.open(QIODevice::ReadOnly) ? wholeOf(file) : std::string();
 }
 
+/// Nobody could review or sign, and no bag waits.
+bool isFirstStart(const Bench& bench) { return !bench.people.areListed() && !bench.shiftIsOpen(); }
+
 }  // namespace
 
 StationApp::StationApp(Options options)
@@ -148,11 +151,14 @@ std::optional<QString> StationApp::begin(Day day)
         logError(m_session->sealTrouble().toStdString());
     m_sound.attach(*m_session);
     keepAwake();
-    m_window.put(frameFor(*m_session, {.language = m_language,
-                                       .preferences = m_preferences,
-                                       .sound = m_sound,
-                                       .deliveries = m_deliveries,
-                                       .printing = m_printing}));
+    auto* frame = frameFor(*m_session, {.language = m_language,
+                                        .preferences = m_preferences,
+                                        .sound = m_sound,
+                                        .deliveries = m_deliveries,
+                                        .printing = m_printing});
+    m_window.put(frame);
+    if (day == Day::Real && isFirstStart(m_session->model().bench()))
+        frame->showPage(QString::fromLatin1(ui::Frame::kPeople));
     return std::nullopt;
 }
 

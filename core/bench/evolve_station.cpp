@@ -102,7 +102,10 @@ void on(Bench& bench, const Event& event, const DaySealed&) { bench.sealed = eve
 
 void on(Bench& bench, const Event&, const BaselineChosen& fact)
 {
-    bench.baselines[fact.chart] = {fact.from, fact.to};
+    if (fact.from == 0)
+        bench.baselines.erase(fact.chart);
+    else
+        bench.baselines[fact.chart] = {fact.from, fact.to};
 }
 
 void on(Bench& bench, const Event& event, const BackupMade&) { bench.backedUp = momentOf(event); }

@@ -38,6 +38,7 @@ PeoplePage::PeoplePage(Parts parts, QWidget* parent)
     : Page(parent),
       m_parts(std::move(parts)),
       m_model(m_parts.model),
+      m_bench(button(QStringLiteral("people.bench"))),
       m_setUp(button(QStringLiteral("people.setup"))),
       m_more(button(QStringLiteral("people.more"))),
       m_add(button(QStringLiteral("people.add"))),
@@ -50,6 +51,8 @@ PeoplePage::PeoplePage(Parts parts, QWidget* parent)
                 .tell = [this](const QString& sentence) { tell(sentence); }}
 {
     setObjectName(QStringLiteral("people"));
+    connect(m_bench, &TapButton::pressed, this,
+            [this] { emit asksFor(QString::fromLatin1(Frame::kBench)); });
     connect(m_setUp, &TapButton::pressed, this,
             [this] { emit asksFor(QString::fromLatin1(Frame::kSetUp)); });
     connect(m_more, &TapButton::pressed, this, [this] {
@@ -156,9 +159,9 @@ void PeoplePage::place()
     m_ask->setGeometry(m_ask->room() == AskPane::Room::Page ? rect() : room);
     const QRect low(0, height() - bar, width(), bar);
     constexpr int kPlaces = 4;
-    m_setUp->setGeometry(cellOf(low, {kPlaces, 1}, 0));
-    m_add->setGeometry(cellOf(low, {kPlaces, 1}, 1));
-    m_more->setGeometry(cellOf(low, {kPlaces, 1}, 2));
+    int at = 0;
+    for (TapButton* each : {m_bench, m_setUp, m_add, m_more})
+        each->setGeometry(cellOf(low, {kPlaces, 1}, at++));
     const QRect middle = room.adjusted(0, 0, 0, -(bar + gap));
     const auto fit = [gap](int space, int size) {
         return std::max(1, (space + gap) / (size + gap));
@@ -193,13 +196,15 @@ void PeoplePage::render()
         m_toldAt.reset();
     m_page = std::min(m_page, pages() - 1);
     const bool covered = m_ask->isOpen();
-    for (TapButton* each : {m_setUp, m_add})
+    for (TapButton* each : {m_bench, m_setUp, m_add})
         each->setVisible(!covered);
     m_more->setVisible(!covered && pages() > 1);
+    const bool areListed = m_model.bench().people.areListed();
+    m_bench->setWord(tr("bench"));
     m_setUp->setWord(tr("set-up"));
     m_setUp->setMark(Mark::Back);
-    m_add->setWord(tr("add a person …"));
-    m_add->setRole(m_model.bench().people.areListed() ? Role::Neutral : Role::Primary);
+    m_add->setWord(areListed ? tr("add a person …") : tr("add the shift lead …"));
+    m_add->setRole(areListed ? Role::Neutral : Role::Primary);
     m_more->setWord(tr("more …", "more people"));
     m_more->setLine(tr("%1 of %2", "which page of how many").arg(m_page + 1).arg(pages()));
     renderTiles();
@@ -231,7 +236,7 @@ void PeoplePage::renderNotice()
     if (!bench.people.areListed())
         return m_notice->say(
             Role::HeadsUp, tr("NOBODY IS LISTED"),
-            tr("Everybody may do everything. The first on the list is a shift lead."));
+            tr("Until a shift lead is, everybody may do everything, and nobody can sign."));
     if (signersFor(bench, m_parts.pins, Act::Approve).empty())
         return m_notice->say(Role::Limit, tr("NOBODY CAN SIGN"),
                              tr("A shift lead has to set a PIN: tap the name."));

@@ -65,7 +65,7 @@ private:
     Parts m_parts;
     StationModel& m_model;
     std::vector<TapButton*> m_tiles;
-    TapButton *m_setUp, *m_more, *m_add;
+    TapButton *m_bench, *m_setUp, *m_more, *m_add;
     Banner* m_notice;
     AskPane* m_ask;
     Signing m_signing;

@@ -155,7 +155,8 @@ void SetUpPage::askStation()
                     .line = tr("and the bath")});
     choices.append({.id = QStringLiteral("page:") + QString::fromLatin1(Frame::kPeople),
                     .word = tr("people …"),
-                    .line = tr("roles and PINs")});
+                    .line = m_model.bench().people.areListed() ? tr("roles and PINs")
+                                                               : tr("nobody is listed")});
     if (m_model.bench().card)
         choices.append({.id = QString::fromLatin1(kCells),
                         .word = tr("live cells …"),

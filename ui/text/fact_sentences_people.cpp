@@ -104,6 +104,9 @@ QString sentenceOf(const BackupMade& fact)
 
 QString sentenceOf(const BaselineChosen& fact)
 {
+    if (fact.from == 0)
+        return FactText::tr("The baseline of the chart \"%1\" was withdrawn.")
+            .arg(fromCore(fact.chart));
     return FactText::tr("The limits of the chart \"%1\" come from events %2 to %3.")
         .arg(fromCore(fact.chart), number(fact.from), number(fact.to));
 }

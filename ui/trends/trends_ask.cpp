@@ -11,6 +11,7 @@ namespace bathside::ui {
 namespace {
 
 constexpr int kNamesAtATime = 8;
+constexpr auto kNone = "none";
 
 QString idOf(std::size_t index) { return QStringLiteral("n:%1").arg(index); }
 std::size_t indexIn(const QString& id) { return id.mid(2).toULong(); }
@@ -249,9 +250,15 @@ void TrendsPage::askLimits()
         choices.append(choice("until", tr("up to the point picked"), at + 1));
         choices.append(choice("since", tr("from the point picked on"), many - at));
     }
+    if (m_trend.from == LimitsFrom::Baseline)
+        choices.append({.id = QString::fromLatin1(kNone),
+                        .word = tr("from no baseline any more"),
+                        .line = tr("the points shown give the limits")});
     choose(tr("Which points shall the limits of this chart come from, from now on? A shift lead "
               "signs."),
            choices, [this, choices, at](const QString& id, const AnswerTap&) {
+               if (id == QLatin1String(kNone))
+                   return askWithdrawal();
                const auto picked = std::ranges::find(choices, id, &Choice::id);
                if (picked == choices.end() || !picked->reason.isEmpty())
                    return;
@@ -266,23 +273,35 @@ void TrendsPage::askLimits()
 
 void TrendsPage::askBaseline(Seq from, Seq to)
 {
-    const QString chart = wishText(m_wish, m_people);
-    askSignature(
-        m_signing, Act::Approve,
-        tr("Approved: baseline of \"%1\", events %2 to %3.", "chart, events")
-            .arg(chart)
-            .arg(from)
-            .arg(to),
-        [=, this](const Proven& by, const AnswerTap& tap) {
-            const BaselineChosen chosen{chartNameOf(m_wish), from, to};
-            if (!m_model.say(ChooseBaseline{by.person(), chosen}, tap.inputMs,
-                             QStringLiteral("trends.baseline")))
-                return;
-            m_ask->close();
-            tell(Role::Good,
-                 tr("The baseline is chosen and signed by %1.").arg(m_people.of(by.person())));
-            read();
-        });
+    signBaseline(tr("Approved: baseline of \"%1\", events %2 to %3.", "chart, events")
+                     .arg(wishText(m_wish, m_people))
+                     .arg(from)
+                     .arg(to),
+                 {chartNameOf(m_wish), from, to}, tr("The baseline is chosen and signed by %1."));
+}
+
+/// Of the chart that gave it: this one, or that of everybody.
+void TrendsPage::askWithdrawal()
+{
+    const bool isOwn = m_trend.baseline == chartNameOf(m_wish);
+    const TrendWish of = isOwn ? m_wish : TrendWish{.series = m_wish.series};
+    signBaseline(
+        tr("Approved: \"%1\" has no baseline any more.", "chart").arg(wishText(of, m_people)),
+        {m_trend.baseline, 0, 0}, tr("The baseline is withdrawn, signed by %1."));
+}
+
+void TrendsPage::signBaseline(const QString& what, const BaselineChosen& chosen,
+                              const QString& done)
+{
+    askSignature(m_signing, Act::Approve, what,
+                 [this, chosen, done](const Proven& by, const AnswerTap& tap) {
+                     if (!m_model.say(ChooseBaseline{by.person(), chosen}, tap.inputMs,
+                                      QStringLiteral("trends.baseline")))
+                         return;
+                     m_ask->close();
+                     tell(Role::Good, done.arg(m_people.of(by.person())));
+                     read();
+                 });
 }
 
 }  // namespace bathside::ui

@@ -81,6 +81,8 @@ private:
     void askRules();
     void askLimits();
     void askBaseline(Seq from, Seq to);
+    void askWithdrawal();
+    void signBaseline(const QString& what, const BaselineChosen& chosen, const QString& done);
     void wish(const TrendWish& wish);
 
     // what is shown (trends_render.cpp)

@@ -55,7 +55,8 @@ std::vector<SoundPart> soundParts(std::vector<std::filesystem::path> files, cons
     Seq last = origin.after.seq;
     files.pop_back();
     for (auto file = files.rbegin(); file != files.rend(); ++file) {
-        parts.insert(parts.begin(), {*file, last});
+        if (last > 0)
+            parts.insert(parts.begin(), {*file, last});
         if (const auto part = TrailDb::open(*file, Mode::Salvage))
             last = std::min(last, (*part)->origin().after.seq);
     }

@@ -28,7 +28,8 @@ struct SoundPart {
     Seq last = 0;
 };
 
-/// Those before the last of a trail's files, whose origin is `origin`.
+/// Those before the last of a trail's files, whose origin is `origin`; without a file of which
+/// nothing is sound.
 [[nodiscard]] std::vector<SoundPart> soundParts(std::vector<std::filesystem::path> files,
                                                 const Origin& origin);
 

@@ -190,6 +190,37 @@ TEST_F(DamageTest, damagedPagesAreGotOverToo)
     EXPECT_GT(stand.session->earlier().front().last, 200);
 }
 
+// A station that does not start is no help to an ampoule that is out of the cryogen.
+TEST_F(DamageTest, whereNothingCanBeReadARecordBeginsAnew)
+{
+    aMorning();
+    {
+        std::fstream raw(stand.trail(), std::ios::in | std::ios::out | std::ios::binary);
+        raw << std::string(200, '\x5a');  // SQLite's header and what follows it
+    }
+    const std::string kept = test::bytesOf(stand.trail());
+    const Damage damage = goOn();
+    EXPECT_TRUE(damage.goesOn);
+    EXPECT_TRUE(damage.sentence.contains(QStringLiteral("begins anew in trail.part-2.db")))
+        << damage.sentence.toStdString();
+    EXPECT_EQ(test::bytesOf(stand.trail()), kept);
+
+    for (int start = 0; start < 2; ++start) {
+        stand.open();
+        EXPECT_EQ(stand.bench().shiftIsOpen(), start > 0);
+        EXPECT_TRUE(stand.session->earlier().empty());
+        if (start == 0)
+            stand.say(OpenShift{"Europe/Madrid", {"MK"}});
+        ASSERT_TRUE(stand.session->store().flush(60s));
+        stand.session.reset();
+    }
+    EXPECT_EQ(test::bytesOf(stand.trail()), kept);
+    const auto next = store::opened(second(), store::Mode::ReadOnly);
+    const auto first = store::entriesFrom(*next, 1);
+    ASSERT_TRUE(first);
+    EXPECT_EQ(first->front().kind, TrailContinued::kKind);
+}
+
 TEST_F(DamageTest, damageToTheSecondFileIsGotOverAsWell)
 {
     aMorning();

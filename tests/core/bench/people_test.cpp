@@ -30,6 +30,23 @@ protected:
     BenchShift shift;
 };
 
+TEST_F(StaffTest, aBaselineIsChosenAndWithdrawnByALead)
+{
+    shift.open();
+    const auto chosen = [](const char* by, Seq from, Seq to) {
+        return ChooseBaseline{{by}, {"out to bath", from, to}};
+    };
+    EXPECT_EQ(shift.refused(chosen("LS", 0, 0)), RefusalCode::NothingChanges);
+    EXPECT_EQ(shift.refused(chosen("AB", 1, 5)), RefusalCode::NotAllowed);
+    EXPECT_EQ(shift.refused(chosen("LS", 5, 4)), RefusalCode::OutOfRange);
+    EXPECT_EQ(shift.refused(chosen("LS", 0, 4)), RefusalCode::OutOfRange);
+    shift.say(chosen("LS", 1, 5));
+    EXPECT_EQ(shift.bench().baselines.at("out to bath").to, 5);
+    EXPECT_EQ(shift.refused(chosen("AB", 0, 0)), RefusalCode::NotAllowed);
+    shift.say(chosen("LS", 0, 0));
+    EXPECT_TRUE(shift.bench().baselines.empty());
+}
+
 TEST(FirstPersonTest, isAShiftLeadAndNeedsNobody)
 {
     BenchShift shift;

@@ -26,6 +26,15 @@ TEST_F(PeoplePageTest, isTwoTapsFromSetUp)
     EXPECT_TRUE(stand().target(QStringLiteral("people.add")));
 }
 
+TEST_F(PeoplePageTest, theBenchIsOneTapAwayAlsoWhileNobodyIsListed)
+{
+    open();
+    EXPECT_TRUE(notice().contains(QStringLiteral("NOBODY IS LISTED"))) << notice().toStdString();
+    stand().tap(QStringLiteral("people.bench"));
+    EXPECT_FALSE(stand().target(QStringLiteral("people.add")));
+    EXPECT_TRUE(stand().target(QStringLiteral("step")));
+}
+
 TEST_F(PeoplePageTest, theFirstIsAShiftLeadAndSetsAPinAtOnce)
 {
     open();

@@ -189,6 +189,24 @@ TEST_F(TrendsPageTest, aBaselineIsSignedByPinAndThenHolds)
     EXPECT_EQ(said->person, (Person{{"LS"}, Proof::Proven}));
 }
 
+TEST_F(TrendsPageTest, aBaselineIsWithdrawnByPinToo)
+{
+    taps({"trends.limits"});
+    EXPECT_FALSE(pages.stand().target(QStringLiteral("ask.none")));  // there is none yet
+    taps({"ask.all"});
+    pages.pages().pin("4071");
+    pages.charts().answer();
+    ASSERT_EQ(trend().from, LimitsFrom::Baseline);
+
+    taps({"trends.limits", "ask.none"});
+    EXPECT_EQ(trend().from, LimitsFrom::Baseline);  // nobody has signed it yet
+    pages.pages().pin("4071");
+    pages.charts().answer();
+    EXPECT_TRUE(pages.stand().bench().baselines.empty());
+    EXPECT_NE(trend().from, LimitsFrom::Baseline);
+    EXPECT_THAT(notice(), HasSubstr("withdrawn, signed by LS"));
+}
+
 TEST_F(TrendsPageTest, tooFewPointsGiveNoBaseline)
 {
     taps({"trends.whose", "ask.person", "ask.id:MK", "trends.limits", "ask.all"});
