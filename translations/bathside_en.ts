@@ -7461,7 +7461,7 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Until a shift lead is, everybody may do everything, and nobody can sign.</source>
+        <source>Begin with the shift lead: without one everybody may do everything and nobody can sign.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -7461,8 +7461,8 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>añadir al encargado …</translation>
     </message>
     <message>
-        <source>Until a shift lead is, everybody may do everything, and nobody can sign.</source>
-        <translation>Mientras no haya encargado, todos pueden todo y nadie puede firmar.</translation>
+        <source>Begin with the shift lead: without one everybody may do everything and nobody can sign.</source>
+        <translation>Empiece por el encargado: sin él, todos pueden todo y nadie puede firmar.</translation>
     </message>
 </context>
 <context>

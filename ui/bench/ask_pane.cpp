@@ -1,6 +1,9 @@
 #include "ui/bench/ask_pane.h"
 
+#include <QPainter>
+
 #include "ui/bench/picture_pane.h"
+#include "ui/theme/theme.h"
 
 namespace bathside::ui {
 namespace {
@@ -130,6 +133,12 @@ void AskPane::showRefusal(const QString& why)
         m_number->setRefusal(why);
     else if (m_shown == m_letters)
         m_letters->setRefusal(why);
+}
+
+// What it covers must not shine through.
+void AskPane::paintEvent(QPaintEvent*)
+{
+    QPainter(this).fillRect(rect(), theme().palette().ground());
 }
 
 void AskPane::resizeEvent(QResizeEvent*)

@@ -236,7 +236,8 @@ void PeoplePage::renderNotice()
     if (!bench.people.areListed())
         return m_notice->say(
             Role::HeadsUp, tr("NOBODY IS LISTED"),
-            tr("Until a shift lead is, everybody may do everything, and nobody can sign."));
+            tr("Begin with the shift lead: without one everybody may do everything and nobody can "
+               "sign."));
     if (signersFor(bench, m_parts.pins, Act::Approve).empty())
         return m_notice->say(Role::Limit, tr("NOBODY CAN SIGN"),
                              tr("A shift lead has to set a PIN: tap the name."));

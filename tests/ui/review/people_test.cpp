@@ -3,6 +3,8 @@
 #include <gtest/gtest.h>
 
 #include "tests/ui/review/review_stand.h"
+#include "ui/controls/banner.h"
+#include "ui/theme/theme.h"
 
 namespace bathside::test {
 namespace {
@@ -33,6 +35,18 @@ TEST_F(PeoplePageTest, theBenchIsOneTapAwayAlsoWhileNobodyIsListed)
     stand().tap(QStringLiteral("people.bench"));
     EXPECT_FALSE(stand().target(QStringLiteral("people.add")));
     EXPECT_TRUE(stand().target(QStringLiteral("step")));
+}
+
+TEST_F(PeoplePageTest, nothingShinesThroughAQuestionForLetters)
+{
+    open();
+    const auto* under = stand().frame().findChild<ui::Banner*>(QStringLiteral("people.notice"));
+    const QPoint end =
+        under->mapTo(&stand().frame(), QPoint(under->width() * 9 / 10, under->height() / 2));
+    const auto colour = [&] { return stand().frame().grab().toImage().pixelColor(end); };
+    EXPECT_NE(colour(), ui::theme().palette().ground());
+    stand().tap(QStringLiteral("people.add"));
+    EXPECT_EQ(colour(), ui::theme().palette().ground());
 }
 
 TEST_F(PeoplePageTest, theFirstIsAShiftLeadAndSetsAPinAtOnce)
