@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <fstream>
 
 #include "app/station/session.h"
 #include "core/trail/store/check.h"
@@ -81,6 +82,18 @@ Result<void, StoreTrouble> begin(const std::filesystem::path& next, State state,
     return {};
 }
 
+/// Not even a header is left: SQLite would take it for a file of somebody else's (its file
+/// format, 1.3).
+bool isDestroyed(const std::filesystem::path& trail)
+{
+    constexpr std::string_view kBegins("SQLite format 3\0", 16);
+    std::string begins(kBegins.size(), '\0');
+    std::ifstream file(trail, std::ios::binary);
+    return trail.extension() == ".db" &&
+           file.read(begins.data(), static_cast<std::streamsize>(begins.size())) &&
+           begins != kBegins;
+}
+
 }  // namespace
 
 std::optional<Damage> goOnAfterDamage(const std::filesystem::path& trail, const Clock& clock)
@@ -92,13 +105,14 @@ std::optional<Damage> goOnAfterDamage(const std::filesystem::path& trail, const 
     const auto& damaged = parts.back();
     const bool isBrokenOff = parts.size() < store::partsOf(trail).size();
     const auto next = isBrokenOff ? store::partsOf(trail).back() : store::nextPart(trail);
-    if (!isBrokenOff && !store::damageOf(damaged))
+    const bool nothingIsLeft = parts.size() == 1 && isDestroyed(damaged);
+    if (!isBrokenOff && !nothingIsLeft && !store::damageOf(damaged))
         return std::nullopt;
-    const auto file = store::TrailDb::open(damaged, store::Mode::Salvage);
-    if (!file && parts.size() == 1) {
+    if (nothingIsLeft) {
         const auto begun = begin(next, {}, {}, damaged, clock);
         return begun ? begunAnew(damaged, next) : nothingDone(damaged, begun.error());
     }
+    const auto file = store::TrailDb::open(damaged, store::Mode::Salvage);
     if (!file)
         return nothingDone(damaged, file.error().trouble);
     const Head head = store::soundHead(**file);

@@ -33,6 +33,7 @@ protected:
 TEST_F(StaffTest, aBaselineIsChosenAndWithdrawnByALead)
 {
     shift.open();
+    shift.say(SetPin{{"AB"}});
     const auto chosen = [](const char* by, Seq from, Seq to) {
         return ChooseBaseline{{by}, {"out to bath", from, to}};
     };
