@@ -31,7 +31,8 @@ TEST_F(PeoplePageTest, isTwoTapsFromSetUp)
 TEST_F(PeoplePageTest, theBenchIsOneTapAwayAlsoWhileNobodyIsListed)
 {
     open();
-    EXPECT_TRUE(notice().contains(QStringLiteral("Begin with the shift lead"))) << notice().toStdString();
+    EXPECT_TRUE(notice().contains(QStringLiteral("Begin with the shift lead")))
+        << notice().toStdString();
     stand().tap(QStringLiteral("people.bench"));
     EXPECT_FALSE(stand().target(QStringLiteral("people.add")));
     EXPECT_TRUE(stand().target(QStringLiteral("step")));
