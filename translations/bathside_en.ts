@@ -5368,6 +5368,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>record goes on</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>baseline withdrawn</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>SignText</name>

@@ -2,7 +2,6 @@
 
 #include <QCoreApplication>
 #include <QLocale>
-#include <fstream>
 
 #include "app/station/session.h"
 #include "core/trail/store/check.h"
@@ -82,18 +81,6 @@ Result<void, StoreTrouble> begin(const std::filesystem::path& next, State state,
     return {};
 }
 
-/// Not even a header is left: SQLite would take it for a file of somebody else's (its file
-/// format, 1.3).
-bool isDestroyed(const std::filesystem::path& trail)
-{
-    constexpr std::string_view kBegins("SQLite format 3\0", 16);
-    std::string begins(kBegins.size(), '\0');
-    std::ifstream file(trail, std::ios::binary);
-    return trail.extension() == ".db" &&
-           file.read(begins.data(), static_cast<std::streamsize>(begins.size())) &&
-           begins != kBegins;
-}
-
 }  // namespace
 
 std::optional<Damage> goOnAfterDamage(const std::filesystem::path& trail, const Clock& clock)
@@ -105,7 +92,7 @@ std::optional<Damage> goOnAfterDamage(const std::filesystem::path& trail, const 
     const auto& damaged = parts.back();
     const bool isBrokenOff = parts.size() < store::partsOf(trail).size();
     const auto next = isBrokenOff ? store::partsOf(trail).back() : store::nextPart(trail);
-    const bool nothingIsLeft = parts.size() == 1 && isDestroyed(damaged);
+    const bool nothingIsLeft = parts.size() == 1 && store::isDestroyed(damaged);
     if (!isBrokenOff && !nothingIsLeft && !store::damageOf(damaged))
         return std::nullopt;
     if (nothingIsLeft) {

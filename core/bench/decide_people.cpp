@@ -169,10 +169,9 @@ Decision on(const Context& now, const ChooseBaseline& meant)
     const BaselineChosen& chosen = meant.as;
     if (!isPlainName(chosen.chart))
         return refuse(RefusalCode::BadValue, {}, "chart");
-    const bool isWithdrawn = chosen.from == 0 && chosen.to == 0;
-    if (isWithdrawn && !now.bench.baselines.contains(chosen.chart))
+    if (chosen.isWithdrawal() && !now.bench.baselines.contains(chosen.chart))
         return refuse(RefusalCode::NothingChanges);
-    if (!isWithdrawn &&
+    if (!chosen.isWithdrawal() &&
         (chosen.from < 1 || chosen.to < chosen.from || chosen.to > now.bench.lastSeq))
         return refuse(RefusalCode::OutOfRange, {}, "baseline");
     if (const auto no = unprovenFor(now.bench, meant.by, Act::Approve))

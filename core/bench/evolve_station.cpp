@@ -102,7 +102,7 @@ void on(Bench& bench, const Event& event, const DaySealed&) { bench.sealed = eve
 
 void on(Bench& bench, const Event&, const BaselineChosen& fact)
 {
-    if (fact.from == 0)
+    if (fact.isWithdrawal())
         bench.baselines.erase(fact.chart);
     else
         bench.baselines[fact.chart] = {fact.from, fact.to};

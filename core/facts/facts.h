@@ -242,6 +242,7 @@ struct BackupMade { std::string place; std::int64_t count = 0; std::string head;
 
 /// The stretch of the record from which a chart's limits come, both ends included; 0 to 0: from none any more.
 struct BaselineChosen { std::string chart; Seq from = 0; Seq to = 0;
+    [[nodiscard]] bool isWithdrawal() const { return from == 0 && to == 0; }
     BATHSIDE_FACT("baseline.chosen", see("chart", self.chart); see("from", self.from); see("to", self.to);) };
 /// The first event of a file that goes on where a damaged one, `file`, was still sound.
 struct TrailContinued { std::int64_t count = 0; std::string head; std::string file;

@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
-"""A station's first real day, tapped and typed in its window on a real X server: the start page, then the
-shift lead with a PIN, then the bench; the trail says what came of it.
+"""A station's first real day, tapped and typed in its window on a real X server: the start page, then
+the shift lead with a PIN; then the plug is pulled. The trail says what came of it.
 
 first_start.py STATION CLI
 """
@@ -20,7 +20,7 @@ PATIENCE = 120  # s; sanitizers on a busy machine
 PACE = 0.7  # s between taps, above what the station takes for a bounce; as the X server stamps them
 
 # Where a finger goes: centres of the targets of that panel.
-REAL_DAY, ADD, SET, ROLE, BENCH = (950, 430), (800, 730), (1200, 725), (320, 430), (157, 730)
+REAL_DAY, ADD, SET, ROLE = (950, 430), (800, 730), (1200, 725), (320, 430)
 PIN_SET = (1172, 560)
 DIGIT = {"0": (503, 721), "1": (503, 560), "5": (726, 399), "8": (726, 238)}
 
@@ -88,7 +88,6 @@ def first_day(hand, trail):
             hand.tap(DIGIT[digit])
         hand.tap(PIN_SET)
     until("the PIN is set", lambda: "pin.set" in kinds(trail))
-    hand.tap(BENCH)
 
 
 def main():

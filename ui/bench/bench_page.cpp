@@ -94,7 +94,7 @@ void BenchPage::connectAll()
         emit stepChanged();
     });
     connect(&m_model, &StationModel::stateChanged, this, &BenchPage::follow);
-    drawWhileShown(m_model, [this] { render(); });
+    connect(&m_model, &StationModel::changed, this, whileShown([this] { render(); }));
     connect(&m_model, &StationModel::refused, this, &BenchPage::showRefusal);
     connect(&m_model, &StationModel::taken, this, [this] { m_refusedAt.reset(); });
     connect(&m_printing, &Printing::ended, this, [this](const PrintOutcome& outcome) {

@@ -99,7 +99,7 @@ void ChecksPage::connectAll()
         place();
         render();
     });
-    drawWhileShown(m_model, [this] { render(); });
+    connect(&m_model, &StationModel::changed, this, whileShown([this] { render(); }));
     connect(&m_model, &StationModel::refused, this, &ChecksPage::showRefusal);
     connect(&m_model, &StationModel::taken, this, [this] { m_toldAt.reset(); });
     connect(&m_parts.balance.source, &WeightSource::said, this, &ChecksPage::hear);

@@ -7,13 +7,12 @@
 // A page's operable widgets have object names; none opens a window of its own. UI thread only.
 
 #include <QWidget>
-#include <functional>
+#include <utility>
 
 #include "ui/controls/tap_stamp.h"
 
 namespace bathside::ui {
 
-class StationModel;
 class TapButton;
 
 class Page : public QWidget {
@@ -33,9 +32,16 @@ public:
     }
 
 protected:
-    /// Calls `draw` at each change of the model while the page shows; a page that comes to show
+    /// What a signal calls so that `draw` runs only while the page shows; a page that comes to show
     /// draws itself whole.
-    void drawWhileShown(const StationModel& model, std::function<void()> draw);
+    template <typename Draw>
+    [[nodiscard]] auto whileShown(Draw draw)
+    {
+        return [this, draw = std::move(draw)] {
+            if (isVisible())
+                draw();
+        };
+    }
 
 signals:
     /// Asks for the page of that id; the frame says no within the critical window.

@@ -65,7 +65,7 @@ PeoplePage::PeoplePage(Parts parts, QWidget* parent)
         place();
         render();
     });
-    drawWhileShown(m_model, [this] { render(); });
+    connect(&m_model, &StationModel::changed, this, whileShown([this] { render(); }));
     connect(&m_model, &StationModel::refused, this, [this](const Refusal& refusal) {
         if (isVisible())
             tell(refusalText(refusal, m_model.bench().card.get(), m_parts.language.cardCode()));

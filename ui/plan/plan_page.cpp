@@ -71,7 +71,7 @@ void PlanPage::connectAll()
         place();
         render();
     });
-    drawWhileShown(m_model, [this] { render(); });
+    connect(&m_model, &StationModel::changed, this, whileShown([this] { render(); }));
     connect(&m_model, &StationModel::refused, this, &PlanPage::showRefusal);
     connect(&m_model, &StationModel::taken, this, [this] { m_refusedAt.reset(); });
     connect(&theme(), &Theme::changed, this, [this] {

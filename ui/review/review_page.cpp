@@ -64,7 +64,7 @@ void ReviewPage::connectAll()
         place();
         render();
     });
-    drawWhileShown(m_model, [this] { render(); });
+    connect(&m_model, &StationModel::changed, this, whileShown([this] { render(); }));
     connect(&m_model, &StationModel::refused, this, &ReviewPage::showRefusal);
     connect(&theme(), &Theme::changed, this, [this] {
         place();

@@ -82,7 +82,7 @@ void SetUpPage::connectAll()
         render();
         emit stepChanged();
     });
-    drawWhileShown(m_model, [this] { render(); });
+    connect(&m_model, &StationModel::changed, this, whileShown([this] { render(); }));
     connect(&m_model, &StationModel::refused, this, &SetUpPage::showRefusal);
     connect(&m_model, &StationModel::taken, this, [this] { m_refusedAt.reset(); });
     connect(&m_parts.printing, &Printing::ended, this, &SetUpPage::tellPrinted);

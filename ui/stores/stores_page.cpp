@@ -78,7 +78,7 @@ void StoresPage::connectAll()
         place();
         render();
     });
-    drawWhileShown(m_model, [this] { render(); });
+    connect(&m_model, &StationModel::changed, this, whileShown([this] { render(); }));
     connect(&m_model, &StationModel::refused, this, &StoresPage::showRefusal);
     connect(&m_model, &StationModel::taken, this, [this] { m_refusedAt.reset(); });
     connect(&theme(), &Theme::changed, this, [this] {

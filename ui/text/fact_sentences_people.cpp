@@ -104,7 +104,7 @@ QString sentenceOf(const BackupMade& fact)
 
 QString sentenceOf(const BaselineChosen& fact)
 {
-    if (fact.from == 0)
+    if (fact.isWithdrawal())
         return FactText::tr("The baseline of the chart \"%1\" was withdrawn.")
             .arg(fromCore(fact.chart));
     return FactText::tr("The limits of the chart \"%1\" come from events %2 to %3.")

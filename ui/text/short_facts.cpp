@@ -100,7 +100,11 @@ QString brief(const SealWitnessed& f)
     return f.agrees ? ShortText::tr("seal agrees") : ShortText::tr("seal does not agree");
 }
 QString brief(const BackupMade&) { return ShortText::tr("copy made"); }
-QString brief(const BaselineChosen&) { return ShortText::tr("chart limits chosen"); }
+QString brief(const BaselineChosen& fact)
+{
+    return fact.isWithdrawal() ? ShortText::tr("baseline withdrawn")
+                               : ShortText::tr("chart limits chosen");
+}
 QString brief(const TrailContinued&) { return ShortText::tr("record goes on"); }
 QString brief(const LinePlanned& f) { return ShortText::tr("%1 planned").arg(lineText(f.line)); }
 QString brief(const StoreReceived&) { return ShortText::tr("stores: received"); }

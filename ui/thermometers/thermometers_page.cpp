@@ -90,10 +90,10 @@ void ThermometersPage::connectAll()
         place();
         render();
     });
-    drawWhileShown(m_model, [this] { render(); });
+    connect(&m_model, &StationModel::changed, this, whileShown([this] { render(); }));
     connect(&m_model, &StationModel::refused, this, &ThermometersPage::showRefusal);
-    connect(&m_parts.live, &LiveProbes::changed, this, &ThermometersPage::render);
-    connect(&m_reckoner, &BathReckoner::reckoned, this, &ThermometersPage::render);
+    connect(&m_parts.live, &LiveProbes::changed, this, whileShown([this] { render(); }));
+    connect(&m_reckoner, &BathReckoner::reckoned, this, whileShown([this] { render(); }));
     for (Chart* each : {m_trace, m_dip, m_slush})
         connect(each, &Chart::windowChanged, this, &ThermometersPage::renderBar);
     connect(&theme(), &Theme::changed, this, [this] {

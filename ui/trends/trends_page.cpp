@@ -96,7 +96,7 @@ void TrendsPage::connectSource()
         place();
         render();
     });
-    drawWhileShown(m_model, [this] { renderNotice(); });
+    connect(&m_model, &StationModel::changed, this, whileShown([this] { renderNotice(); }));
     connect(&m_model, &StationModel::refused, this, &TrendsPage::showRefusal);
     connect(&m_parts.source, &ChartSource::pointsRead, this, &TrendsPage::take);
     connect(&m_parts.source, &ChartSource::entriesRead, this,

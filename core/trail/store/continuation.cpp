@@ -1,6 +1,8 @@
 #include "core/trail/store/continuation.h"
 
 #include <algorithm>
+#include <fstream>
+#include <string_view>
 
 #include "core/trail/store/restore.h"
 
@@ -61,6 +63,15 @@ std::vector<SoundPart> soundParts(std::vector<std::filesystem::path> files, cons
             last = std::min(last, (*part)->origin().after.seq);
     }
     return parts;
+}
+
+bool isDestroyed(const std::filesystem::path& trail)
+{
+    constexpr std::string_view kBegins("SQLite format 3\0", 16);  // SQLite's file format, 1.3
+    std::ifstream file(trail, std::ios::binary);
+    std::string begins(kBegins.size(), '\0');
+    file.read(begins.data(), static_cast<std::streamsize>(begins.size()));
+    return trail.extension() == ".db" && file.gcount() > 0 && begins != kBegins;
 }
 
 std::optional<OpenFault> damageOf(const std::filesystem::path& file)

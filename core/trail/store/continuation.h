@@ -33,6 +33,10 @@ struct SoundPart {
 [[nodiscard]] std::vector<SoundPart> soundParts(std::vector<std::filesystem::path> files,
                                                 const Origin& origin);
 
+/// Whether not even the header is left of a trail, so that SQLite takes it for no file of its own.
+/// By its name a trail ends in ".db": a file that was named by mistake is not taken for a ruin.
+[[nodiscard]] bool isDestroyed(const std::filesystem::path& trail);
+
 /// Why a file cannot be gone on with, where that is damage: to its pages, its tables, the end of
 /// its chain, or to what a start reads of it. Reads only.
 [[nodiscard]] std::optional<OpenFault> damageOf(const std::filesystem::path& file);

@@ -221,6 +221,19 @@ TEST_F(DamageTest, whereNothingCanBeReadARecordBeginsAnew)
     EXPECT_EQ(first->front().kind, TrailContinued::kKind);
 }
 
+// Somebody else's file is neither begun beside nor touched.
+TEST_F(DamageTest, aFileThatWasNeverATrailIsNoRuin)
+{
+    const auto letter = stand.folder / "letter.txt", other = stand.folder / "other.db";
+    std::ofstream(letter) << "To whom it may concern, about the bath of Thursday";
+    ASSERT_EQ(store::tamper(other, "CREATE TABLE bird (name TEXT)").first, 0);
+    for (const auto& file : {letter, other}) {
+        EXPECT_FALSE(goOnAfterDamage(file, stand.clock));
+        EXPECT_FALSE(std::filesystem::exists(store::nextPart(file).string() + "-wal"));
+        EXPECT_FALSE(std::filesystem::exists(store::nextPart(file)));
+    }
+}
+
 TEST_F(DamageTest, damageToTheSecondFileIsGotOverAsWell)
 {
     aMorning();

@@ -150,7 +150,7 @@ TEST(PropertiesTest, theSlackThatIsNamedDoesAndNoSmallerOneDoes)
                 << seed;
         }
     }
-    EXPECT_GE(named, bathside::test::share(20));
+    EXPECT_GE(named, bathside::test::share(21));
 }
 
 TEST(PropertiesTest, theSameDayGivesTheSamePlan)
