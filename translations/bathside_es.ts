@@ -8265,7 +8265,7 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>nobody is listed</source>
-        <translation>no hay nadie en la lista</translation>
+        <translation>aún no hay nadie</translation>
     </message>
 </context>
 <context>

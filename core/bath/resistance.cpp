@@ -44,9 +44,9 @@ double belowZero(double ratio)
 Result<double, ReadingFault> celsius(const Platinum& element, double ohm)
 {
     const double ratio = ohm / element.ohmAtZero;
-    if (ratio < ratioAt(kLowest))
+    if (ratio < ratioAt(kLowest - kRounding))
         return failure(ReadingFault::Shorted);
-    if (ratio > ratioAt(kHighest))
+    if (ratio > ratioAt(kHighest + kRounding))
         return failure(ReadingFault::OpenLine);
     return ratio >= 1 ? fromQuadratic(ratio) : belowZero(ratio);
 }
