@@ -1716,6 +1716,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>of a deviation: its number, limit, whom</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1, on %2</source>
+        <comment>who reviewed a deviation, a later day</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Fact</name>

@@ -29,12 +29,15 @@ ExportFault faultOf(const StoreTrouble& trouble)
     return {.kind = ExportFault::Kind::Trail, .seq = 0, .trouble = trouble, .sink = {}};
 }
 
+}  // namespace
+
 struct ExportJob : std::enable_shared_from_this<ExportJob> {
     QPointer<TrailRecord> guard;
     ui::ExportAnswer answer;
     store::DaysWanted wanted;
     ExportOrder order;
     Head head;
+    std::optional<store::EarlierDays> earlier;  // of a trail that goes on after damage
     std::vector<Entry> entries;
     bool isForPaper = false;  // the day sheet alone, not to be written here
 
@@ -101,6 +104,16 @@ struct ExportJob : std::enable_shared_from_this<ExportJob> {
     }
 };
 
+namespace {
+
+/// The entry before each run, too: its hash is what the run's first line says it follows.
+std::vector<SeqRange> withPrevious(std::vector<SeqRange> runs, const Head& origin)
+{
+    for (SeqRange& run : runs)
+        run.first = std::max(run.first - 1, origin.seq + 1);
+    return runs;
+}
+
 /// The order, and then the entries in slices; on the store's thread.
 void gather(const std::shared_ptr<ExportJob>& job, store::StoreThread& store, store::TrailDb& trail)
 {
@@ -110,10 +123,16 @@ void gather(const std::shared_ptr<ExportJob>& job, store::StoreThread& store, st
         return job->end(order.error());
     job->order = std::move(*order);
     job->head = trail.head();
+    const auto inLastFile = withPrevious(job->order.runs, trail.origin().after);
+    if (job->earlier) {
+        if (const auto done = prepend(*job->earlier, trail, job->order); !done)
+            return job->end(faultOf(done.error()));
+        job->entries = std::move(job->earlier->entries);
+    }
     if (job->order.runs.empty())
         return job->end({});
     store.readSlices(
-        job->order.runs, kSlice,
+        inLastFile, kSlice,
         [job](std::vector<Entry> entries) {
             std::ranges::move(entries, std::back_inserter(job->entries));
         },
@@ -126,34 +145,47 @@ void gather(const std::shared_ptr<ExportJob>& job, store::StoreThread& store, st
 
 }  // namespace
 
+/// What earlier files have of the days, first; on a thread of its own.
+void TrailRecord::start(const std::shared_ptr<ExportJob>& job)
+{
+    job->guard = this;
+    job->wanted.first = job->answer.days.first;
+    job->wanted.last = job->answer.days.last;
+    job->wanted.version = BATHSIDE_VERSION;
+    job->wanted.zone = zone();
+    store::StoreThread& store = m_session.store();
+    const auto gatherNow = [job, &store] {
+        store.run([job, &store](store::TrailDb& trail) { gather(job, store, trail); },
+                  [job](const StoreTrouble& trouble) { job->end(faultOf(trouble)); });
+    };
+    if (m_session.earlier().empty())
+        return gatherNow();
+    QThreadPool::globalInstance()->start([job, parts = m_session.earlier(), gatherNow] {
+        const auto period =
+            periodOf(store::ZoneDays(), job->wanted.zone, job->wanted.first, job->wanted.last);
+        if (period)
+            job->earlier = store::earlierDays(parts, *period);
+        tell(job->guard, [gatherNow](TrailRecord&) { gatherNow(); });
+    });
+}
+
 void TrailRecord::exportDays(const ui::DayRange& days, const QString& folder, char decimalSign)
 {
     const auto job = std::make_shared<ExportJob>();
-    job->guard = this;
     job->answer.days = days;
     job->answer.folder = folder;
-    job->wanted = {.first = days.first,
-                   .last = days.last,
-                   .version = BATHSIDE_VERSION,
-                   .lines = true,
-                   .sheets = {CsvDialect::forPrograms(), CsvDialect::forSpreadsheets(decimalSign)},
-                   .key = m_session.sealKey()};
-    store::StoreThread& store = m_session.store();
-    store.run([job, &store](store::TrailDb& trail) { gather(job, store, trail); },
-              [job](const StoreTrouble& trouble) { job->end(faultOf(trouble)); });
+    job->wanted.sheets = {CsvDialect::forPrograms(), CsvDialect::forSpreadsheets(decimalSign)};
+    job->wanted.key = m_session.sealKey();
+    start(job);
 }
 
 void TrailRecord::askSheet(ui::Date date)
 {
     const auto job = std::make_shared<ExportJob>();
-    job->guard = this;
     job->answer.days = {date, date};
     job->isForPaper = true;
-    job->wanted = {
-        .first = date, .last = date, .version = BATHSIDE_VERSION, .lines = false, .sheets = {}};
-    store::StoreThread& store = m_session.store();
-    store.run([job, &store](store::TrailDb& trail) { gather(job, store, trail); },
-              [job](const StoreTrouble& trouble) { job->end(faultOf(trouble)); });
+    job->wanted.lines = false;
+    start(job);
 }
 
 }  // namespace bathside::app

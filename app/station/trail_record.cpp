@@ -52,29 +52,6 @@ std::optional<LocalDay> spanOf(const std::string& zone, ui::DayRange wanted)
     return LocalDay{from->start, to->end};
 }
 
-/// What lies in the earlier files of a trail that goes on after damage: the entries of these days
-/// by their own time, as the indexes may be damaged, too. On a thread of its own.
-std::vector<Entry> entriesOf(const std::vector<store::SoundPart>& parts, const std::string& zone,
-                             const ui::DayRange& days, Seq after)
-{
-    const auto span = spanOf(zone, days);
-    std::vector<Entry> entries;
-    if (!span)
-        return entries;
-    for (const store::SoundPart& part : parts) {
-        const auto file = store::TrailDb::open(part.file, store::Mode::Salvage);
-        if (!file)
-            continue;
-        std::ignore = store::readRows(
-            (*file)->connection(), after + 1, part.last, [&](const store::Row& row) {
-                if (row.entry && row.entry->at >= span->start && row.entry->at < span->end)
-                    entries.push_back(*row.entry);
-                return row.seq < part.last;
-            });
-    }
-    return entries;
-}
-
 /// Which entries the record of these days is; nothing for days that the zone left out.
 Result<std::vector<SeqRange>, StoreTrouble> runsOf(const store::TrailDb& trail,
                                                    const std::string& zone,
@@ -101,9 +78,7 @@ std::optional<ui::Date> dayOf(const store::TrailDb& trail, const std::string& zo
     for (int back = 0; back <= kLongestShift; ++back) {
         const ui::Date day = ui::daysAfter(own, -back);
         const auto runs = runsOf(trail, zone, {day, day});
-        if (runs && std::ranges::any_of(*runs, [seq](const SeqRange& run) {
-                return run.first <= seq && seq <= run.last;
-            }))
+        if (runs && contain(*runs, seq))
             return day;
     }
     return std::nullopt;
@@ -136,17 +111,23 @@ void TrailRecord::readDays(const ui::DayRange& days, Seq after)
 {
     const auto& parts = m_session.earlier();
     if (parts.empty() || parts.back().last <= after)
-        return readLastFile(days, after);
+        return readLastFile(days, after, store::EarlierDays{});
     QThreadPool::globalInstance()->start([=, guard = Guard(this), zone = zone()] {
-        tell(guard, [=, entries = entriesOf(parts, zone, days, after)](TrailRecord& record) {
-            if (!entries.empty())
-                emit record.entriesRead(days, entries);
-            record.readLastFile(days, after);
+        const auto span = spanOf(zone, days);
+        auto earlier = span ? store::earlierDays(parts, *span) : store::EarlierDays{};
+        std::erase_if(earlier.entries, [&](const Entry& entry) {
+            return entry.seq <= after || !contain(earlier.runs, entry.seq);
+        });
+        tell(guard, [=](TrailRecord& record) {
+            if (!earlier.entries.empty())
+                emit record.entriesRead(days, earlier.entries);
+            record.readLastFile(days, after, earlier);
         });
     });
 }
 
-void TrailRecord::readLastFile(const ui::DayRange& days, Seq after)
+void TrailRecord::readLastFile(const ui::DayRange& days, Seq after,
+                               const store::EarlierDays& earlier)
 {
     const Guard guard(this);
     const auto done = [guard, days](const std::optional<StoreTrouble>& trouble) {
@@ -158,6 +139,12 @@ void TrailRecord::readLastFile(const ui::DayRange& days, Seq after)
             const auto runs = runsOf(trail, zone, days);
             if (!runs)
                 return done(runs.error());
+            std::vector<SeqRange> all = earlier.runs;
+            all.insert(all.end(), runs->begin(), runs->end());
+            auto later = store::pointingBackAt(trail, all);
+            if (!later)
+                return done(later.error());
+            later->insert(later->begin(), earlier.later.begin(), earlier.later.end());
             store.readSlices(
                 partAfter(*runs, after), kSlice,
                 [=](std::vector<Entry> entries) {
@@ -165,7 +152,8 @@ void TrailRecord::readLastFile(const ui::DayRange& days, Seq after)
                         emit record.entriesRead(days, entries);
                     });
                 },
-                [=](const Result<void, StoreTrouble>& read) {
+                [=, later = *later](const Result<void, StoreTrouble>& read) {
+                    tell(guard, [=](TrailRecord& record) { emit record.laterRead(days, later); });
                     done(read ? std::nullopt : std::optional(read.error()));
                 });
         },
@@ -178,6 +166,12 @@ void TrailRecord::findDay(Seq seq)
     const auto found = [guard, seq](const std::optional<ui::Date>& day) {
         tell(guard, [=](TrailRecord& record) { emit record.dayFound(seq, day); });
     };
+    const auto& parts = m_session.earlier();
+    if (!parts.empty() && seq <= parts.back().last)
+        return QThreadPool::globalInstance()->start([=, zone = zone()] {
+            const auto at = store::openingFor(parts, seq);
+            found(at ? std::optional(localDay(zone, *at)) : std::nullopt);
+        });
     m_session.store().run(
         [=, zone = zone()](store::TrailDb& trail) { found(dayOf(trail, zone, seq)); },
         [=](const StoreTrouble&) { found(std::nullopt); });

@@ -7,10 +7,13 @@
 // the UI thread; those that come after this is gone are dropped. Outlived by the session.
 
 #include "app/station/session.h"
+#include "core/trail/store/earlier_days.h"
 #include "ui/models/preferences.h"
 #include "ui/models/record_source.h"
 
 namespace bathside::app {
+
+struct ExportJob;
 
 class TrailRecord final : public ui::RecordSource {
     Q_OBJECT
@@ -35,7 +38,8 @@ public:
     [[nodiscard]] Result<ui::SetPages, ui::PrintFault> drawn(const DaySheet& sheet) const;
 
 private:
-    void readLastFile(const ui::DayRange& days, Seq after);
+    void readLastFile(const ui::DayRange& days, Seq after, const store::EarlierDays& earlier);
+    void start(const std::shared_ptr<ExportJob>& job);
 
     Session& m_session;
     const ui::Preferences* m_preferences = nullptr;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/bench/day_use.h"
+#include "core/record/shift_fold.h"
 #include "core/trail/event_form.h"
 
 namespace bathside {
@@ -229,9 +230,13 @@ SheetShift shiftOf(const State& state)
 
 class Collector {
 public:
-    explicit Collector(DaySheet& sheet) : m_sheet(sheet) {}
-
-    void begin(const Event& event) { m_state = evolve(std::move(m_state), event); }
+    Collector(DaySheet& sheet, const ExportOrder& order) : m_sheet(sheet), m_fold(order.later)
+    {
+        for (const Entry& entry : order.context) {
+            if (const auto event = eventOf(entry))
+                m_fold.begin(*event);
+        }
+    }
 
     void take(const Entry& entry)
     {
@@ -240,32 +245,36 @@ public:
         const auto event = eventOf(entry);
         if (!event)
             return;
-        if (std::holds_alternative<ShiftOpened>(event->fact))
-            closeShift();
-        if (const auto* sign = std::get_if<RecordSigned>(&event->fact); sign && event->person)
-            m_sheet.signatures.push_back(
-                {event->at.wall, event->person->id, sign->meaning, sign->words});
+        if (const auto ended = m_fold.take(*event))
+            m_sheet.shifts.push_back(shiftOf(*ended));
+        sign(*event);
         if (const auto* seal = std::get_if<DaySealed>(&event->fact))
             m_sheet.seals.push_back({event->seq, event->at.wall, *seal});
-        m_state = evolve(std::move(m_state), *event);
     }
 
-    void finish()
+    /// Signatures given later are of this record, too.
+    void finish(const ExportOrder& order)
     {
-        closeShift();
-        m_sheet.rehearsal = m_state.bench.rehearsal;
-        m_sheet.people = m_state.bench.people;
+        if (const auto last = m_fold.finish())
+            m_sheet.shifts.push_back(shiftOf(*last));
+        for (const Entry& entry : order.later) {
+            if (const auto event = eventOf(entry); event && !contain(order.runs, entry.seq))
+                sign(*event);
+        }
+        m_sheet.rehearsal = m_fold.state().bench.rehearsal;
+        m_sheet.people = m_fold.state().bench.people;
     }
 
 private:
-    void closeShift()
+    void sign(const Event& event)
     {
-        if (m_state.bench.shift)
-            m_sheet.shifts.push_back(shiftOf(m_state));
+        if (const auto* given = std::get_if<RecordSigned>(&event.fact); given && event.person)
+            m_sheet.signatures.push_back(
+                {event.at.wall, event.person->id, given->meaning, given->words});
     }
 
     DaySheet& m_sheet;
-    State m_state;
+    ShiftFold m_fold;
 };
 
 }  // namespace
@@ -282,11 +291,7 @@ Result<DaySheet, ExportFault> daySheetOf(const TrailStore& trail, const ExportOr
                    .signatures = {},
                    .seals = {},
                    .people = {}};
-    Collector collector(sheet);
-    for (const Entry& entry : order.context) {
-        if (const auto event = eventOf(entry))
-            collector.begin(*event);
-    }
+    Collector collector(sheet, order);
     for (const SeqRange& run : order.runs) {
         const auto done = trail.read(run.first, run.last, [&](const Entry& entry) {
             collector.take(entry);
@@ -295,7 +300,7 @@ Result<DaySheet, ExportFault> daySheetOf(const TrailStore& trail, const ExportOr
         if (!done)
             return failure(ExportFault{ExportFault::Kind::Trail, run.first, done.error(), {}});
     }
-    collector.finish();
+    collector.finish(order);
     return sheet;
 }
 

@@ -4,7 +4,7 @@
 //
 // Collected from the fold of the record's own entries and from what the other rooms have judged;
 // nothing is judged anew here. Each shift stands as its record left it, with what came after its
-// closing (reviews, signatures). (Spec: the job, 2.7 and 2.8.)
+// closing, on whatever day (corrections, reviews, signatures). (Spec: the job, 2.7 and 2.8.)
 
 #include <memory>
 #include <optional>

@@ -15,19 +15,6 @@ T factOf(const Entry& entry)
     return found ? *found : T{};
 }
 
-void join(std::vector<SeqRange>& ranges)
-{
-    std::ranges::sort(ranges, {}, &SeqRange::first);
-    std::vector<SeqRange> joined;
-    for (const SeqRange& range : ranges) {
-        if (!joined.empty() && range.first == joined.back().last + 1)
-            joined.back().last = range.last;
-        else
-            joined.push_back(range);
-    }
-    ranges = std::move(joined);
-}
-
 }  // namespace
 
 void DayFinder::take(const Entry& entry)
@@ -85,8 +72,7 @@ std::vector<SeqRange> DayFinder::record(WallTime from, WallTime to) const
         if (loose.at >= from && loose.at < to)
             ranges.push_back({loose.seq, loose.seq});
     }
-    join(ranges);
-    return ranges;
+    return joined(std::move(ranges));
 }
 
 }  // namespace bathside

@@ -81,7 +81,7 @@ struct EventSheet {
 class Export {
 public:
     Export(const ExportOrder& order, const LocalDays& days, Sink& sink)
-        : m_order(order), m_sink(sink), m_fold(days, order.zone, order.sheets)
+        : m_order(order), m_sink(sink), m_fold(days, order.zone, order.sheets, order.later)
     {
     }
 

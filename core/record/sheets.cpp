@@ -49,7 +49,9 @@ constexpr std::array kDeviationColumns{
     TableColumn{"shift", kInstant}, TableColumn{"offset", ""}, TableColumn{"seq", ""},
     TableColumn{"at", kInstant},    TableColumn{"limit", ""},  TableColumn{"subject", ""},
     TableColumn{"bag", ""},         TableColumn{"over", ""},   TableColumn{"unit", ""},
-    TableColumn{"rejudged", ""},    TableColumn{"stands", ""}};
+    TableColumn{"rejudged", ""},    TableColumn{"stands", ""}, TableColumn{"reviewed", kInstant},
+    TableColumn{"reviewer", ""},    TableColumn{"cause", ""},  TableColumn{"cause_words", ""},
+    TableColumn{"action", ""},      TableColumn{"signed", ""}};
 
 // --- what several sheets need ---
 
@@ -180,6 +182,19 @@ Amount amountOf(LimitName limit)
     return {3, "s"};
 }
 
+void writeReview(Table& table, const Reviews& reviews, Seq of, std::chrono::seconds offset)
+{
+    const auto found = reviews.deviations.find(of);
+    const bool isReviewed = found != reviews.deviations.end() && found->second.reviewed;
+    const Reviewed reviewed = isReviewed ? *found->second.reviewed : Reviewed{};
+    isReviewed ? table.instant({reviewed.at.wall, offset}) : table.none();
+    table.text(reviewed.by.text);
+    table.text(reviewed.cause);
+    table.text(reviewed.words);
+    table.text(reviewed.action);
+    table.yesNo(reviewed.isSigned);
+}
+
 void writeDeviation(Table& table, const Bench& bench, const Deviation& row,
                     std::chrono::seconds offset)
 {
@@ -194,6 +209,7 @@ void writeDeviation(Table& table, const Bench& bench, const Deviation& row,
     table.word(amount.unit);
     table.yesNo(row.rejudged);
     table.yesNo(row.over.has_value());
+    writeReview(table, bench.reviews, row.seq, offset);
     table.endRow();
 }
 
@@ -206,27 +222,28 @@ Sheets::Sheets(CsvDialect dialect)
 {
 }
 
-SheetFold::SheetFold(const LocalDays& days, std::string zone, std::vector<CsvDialect> dialects)
-    : m_days(days), m_zone(std::move(zone))
+SheetFold::SheetFold(const LocalDays& days, std::string zone, std::vector<CsvDialect> dialects,
+                     const std::vector<Entry>& later)
+    : m_days(days), m_zone(std::move(zone)), m_fold(later)
 {
     for (const CsvDialect dialect : dialects)
         m_sheets.emplace_back(dialect);
 }
 
-void SheetFold::begin(const Event& event) { m_state = evolve(std::move(m_state), event); }
+void SheetFold::begin(const Event& event) { m_fold.begin(event); }
 
 void SheetFold::take(const Event& event)
 {
-    if (const auto* opened = std::get_if<ShiftOpened>(&event.fact)) {
-        writeShift();
+    if (const auto ended = m_fold.take(event))
+        write(*ended);
+    if (const auto* opened = std::get_if<ShiftOpened>(&event.fact))
         m_zone = opened->zone;
-    }
-    m_state = evolve(std::move(m_state), event);
 }
 
 std::vector<Sheets> SheetFold::finish()
 {
-    writeShift();
+    if (const auto last = m_fold.finish())
+        write(*last);
     return std::move(m_sheets);
 }
 
@@ -243,24 +260,24 @@ void SheetFold::alsoInto(Book& book)
 }
 
 // Each row has one offset: the one in force when its first fact was recorded.
-void SheetFold::writeShift()
+void SheetFold::write(const State& shift)
 {
     for (Sheets& sheets : m_sheets)
-        writeShift(sheets.ampoules, sheets.bags, sheets.deviations);
+        write(shift, sheets.ampoules, sheets.bags, sheets.deviations);
     if (m_also.bags)
-        writeShift(*m_also.ampoules, *m_also.bags, *m_also.deviations);
+        write(shift, *m_also.ampoules, *m_also.bags, *m_also.deviations);
 }
 
-void SheetFold::writeShift(Table& ampoules, Table& bags, Table& deviations)
+void SheetFold::write(const State& shift, Table& ampoules, Table& bags, Table& deviations)
 {
-    const Bench& bench = m_state.bench;
+    const Bench& bench = shift.bench;
     for (const Pull& pull : bench.pulls) {
         for (const Ampoule& ampoule : pull.ampoules)
             writeAmpoule(ampoules, bench, ampoule, local(ampoule.when(Step::Out)->at.wall).offset);
     }
     for (const Bag& bag : bench.bags)
         writeBag(bags, bench, bag, local(bag.started.at.wall).offset);
-    for (const Deviation& row : deviationsOf(m_state))
+    for (const Deviation& row : deviationsOf(shift))
         writeDeviation(deviations, bench, row, local(row.at).offset);
 }
 

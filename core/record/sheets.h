@@ -3,16 +3,16 @@
 // The bench of whole shifts as flat sheets: one row per ampoule, per bag and per deviation.
 //
 // Folded from the events by the same `evolve` as everything else, so that corrections and
-// take-backs count. Durations are those the limits were judged by (boot clock within one boot, else
-// wall time, marked uncertain), cut off to ms: 9.999 s is 9.999. Values are in s, mL and °C with
-// three decimals.
+// take-backs count, later ones and reviews too. Durations are those the limits were judged by (boot
+// clock within one boot, else wall time, marked uncertain), cut off to ms: 9.999 s is 9.999. Values
+// are in s, mL and °C with three decimals.
 
 #include <string>
 #include <vector>
 
 #include "core/base/local_days.h"
-#include "core/bench/state.h"
 #include "core/record/csv.h"
+#include "core/record/shift_fold.h"
 
 namespace bathside {
 
@@ -28,7 +28,9 @@ struct Sheets {
 class SheetFold {
 public:
     /// `zone`: for events before the first shift; a shift brings its own.
-    SheetFold(const LocalDays& days, std::string zone, std::vector<CsvDialect> dialects);
+    /// `later`: see ShiftFold.
+    SheetFold(const LocalDays& days, std::string zone, std::vector<CsvDialect> dialects,
+              const std::vector<Entry>& later = {});
 
     /// From now on into three further tables of that book, too.
     void alsoInto(Book& book);
@@ -38,7 +40,7 @@ public:
     /// The sheets, in the order of the dialects, once nothing more comes.
     [[nodiscard]] std::vector<Sheets> finish();
 
-    [[nodiscard]] const State& state() const noexcept { return m_state; }
+    [[nodiscard]] const State& state() const noexcept { return m_fold.state(); }
     /// An instant as local time, by the zone of the shift.
     [[nodiscard]] LocalInstant local(WallTime at) const;
 
@@ -47,14 +49,14 @@ private:
         Table *ampoules = nullptr, *bags = nullptr, *deviations = nullptr;
     };
 
-    void writeShift();
-    void writeShift(Table& ampoules, Table& bags, Table& deviations);
+    void write(const State& shift);
+    void write(const State& shift, Table& ampoules, Table& bags, Table& deviations);
 
     const LocalDays& m_days;
     std::string m_zone;
     std::vector<Sheets> m_sheets;
     Tables m_also;  // of the book
-    State m_state;
+    ShiftFold m_fold;
 };
 
 }  // namespace bathside

@@ -2,9 +2,10 @@
 
 // What the Record page asks of the trail: the events of local days, verify, export, copy.
 //
-// Nothing waits: each question is answered by one signal (`entriesRead` by any number before
-// `dayRead`), on the UI thread. Nothing of the record can be changed through it. An export is a
-// folder of its own under the place; a copy is one file there, checked after writing. UI thread.
+// Nothing waits: each question is answered by one signal (`entriesRead` by any number and
+// `laterRead` before `dayRead`), on the UI thread. Nothing of the record can be changed through it.
+// An export is a folder of its own under the place; a copy is one file there, checked after
+// writing. UI thread.
 
 #include <QObject>
 #include <QString>
@@ -118,6 +119,8 @@ public:
 signals:
     void entriesRead(const bathside::ui::DayRange& days,
                      const std::vector<bathside::Entry>& entries);
+    /// What points at entries of these days from later ones, before `dayRead`.
+    void laterRead(const bathside::ui::DayRange& days, const std::vector<bathside::Entry>& entries);
     void dayRead(const bathside::ui::DayRange& days,
                  const std::optional<bathside::StoreTrouble>& trouble);
     /// None: there is no such entry, or it could not be read.

@@ -35,14 +35,20 @@ QString resultText(const SheetCheck& check)
                            : DayText::tr("! NOT GOOD", "a set-up check");
 }
 
-QString reviewText(const ReviewCase& one, const People& people)
+/// With the day where it is not the shift's own.
+QString reviewText(const SheetShift& shift, const ReviewCase& one, const People& people)
 {
     const auto& reviewed = one.deviation ? one.deviation->reviewed : std::optional<Reviewed>();
     if (!reviewed)
         return DayText::tr("! NOT REVIEWED", "a deviation");
-    return reviewed->isSigned ? DayText::tr("%1, signed", "who reviewed a deviation")
-                                    .arg(personText(people, reviewed->by))
-                              : personText(people, reviewed->by);
+    const QString who = reviewed->isSigned ? DayText::tr("%1, signed", "who reviewed a deviation")
+                                                 .arg(personText(people, reviewed->by))
+                                           : personText(people, reviewed->by);
+    const auto day = localDay(reviewed->at.wall, shift.zone);
+    return day == localDay(shift.opened, shift.zone)
+               ? who
+               : DayText::tr("%1, on %2", "who reviewed a deviation, a later day")
+                     .arg(who, isoDayText(day));
 }
 
 QString causeOf(const ReviewCase& one)
@@ -104,7 +110,7 @@ Row caseRow(const SheetShift& shift, std::size_t at, const People& people)
             {wordOf(one.severity)},
             {causeOf(one)},
             {actionOf(one)},
-            {reviewText(one, people)}};
+            {reviewText(shift, one, people)}};
 }
 
 }  // namespace

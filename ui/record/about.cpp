@@ -4,6 +4,8 @@
 #include <type_traits>
 #include <utility>
 
+#include "core/facts/points_at.h"
+
 namespace bathside::ui {
 namespace {
 
@@ -53,32 +55,6 @@ private:
     About& m_about;
     AmpouleRef m_ref;
 };
-
-void link(About& about, const DeviationFound& fact)
-{
-    about.entries.insert(fact.from.begin(), fact.from.end());
-}
-void link(About& about, const Rejudged& fact)
-{
-    about.entries.insert(fact.from.begin(), fact.from.end());
-}
-void link(About& about, const FactCorrected& fact)
-{
-    about.entries.insert(fact.seq);
-    about.mends = true;
-}
-void link(About& about, const FactTakenBack& fact)
-{
-    about.entries.insert(fact.seqs.begin(), fact.seqs.end());
-    about.mends = about.undoes = true;
-}
-void link(About& about, const DeviationReviewed& fact) { about.entries.insert(fact.of); }
-void link(About& about, const NoteCommented& fact) { about.entries.insert(fact.of); }
-void link(About& about, const RecordSigned& fact)
-{
-    about.entries.insert(fact.of.begin(), fact.of.end());
-}
-void link(About&, const auto&) {}
 
 }  // namespace
 
@@ -134,9 +110,12 @@ About aboutOf(const Fact& fact)
     std::visit(
         [&](const auto& one) {
             std::remove_cvref_t<decltype(one)>::members(one, Collector(about));
-            link(about, one);
         },
         fact);
+    const auto entries = pointsAt(fact);
+    about.entries.insert(entries.begin(), entries.end());
+    about.undoes = std::holds_alternative<FactTakenBack>(fact);
+    about.mends = about.undoes || std::holds_alternative<FactCorrected>(fact);
     return about;
 }
 

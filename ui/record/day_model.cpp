@@ -53,7 +53,15 @@ void DayModel::append(const std::vector<Entry>& entries)
     }
     endInsertRows();
     for (std::size_t i = before; i < m_rows.size(); ++i)
-        link(m_rows[i]);
+        link(m_rows[i].entry.seq, m_rows[i].about);
+}
+
+void DayModel::mendBy(const std::vector<Entry>& later)
+{
+    for (const Entry& entry : later) {
+        if (const auto event = eventOf(entry))
+            link(entry.seq, aboutOf(event->fact));
+    }
 }
 
 void DayModel::retranslate()
@@ -89,13 +97,13 @@ void DayModel::learn(const DayRow& row)
 }
 
 /// Both ways; what was mended reads as mended from now on.
-void DayModel::link(const DayRow& row)
+void DayModel::link(Seq from, const About& about)
 {
-    const Seq from = row.entry.seq;
-    const About about = row.about;
+    if (const int self = rowOf(from); self >= 0)
+        m_rows[static_cast<std::size_t>(self)].links.insert(about.entries.begin(),
+                                                            about.entries.end());
     for (const Seq seq : about.entries) {
-        const int other = rowOf(seq), self = rowOf(from);
-        m_rows[static_cast<std::size_t>(self)].links.insert(seq);
+        const int other = rowOf(seq);
         if (other < 0)
             continue;
         DayRow& mended = m_rows[static_cast<std::size_t>(other)];

@@ -24,7 +24,7 @@ struct DayRow {
     About about;
     int shift = 0;  // which shift of the trail's part read so far
     Mend mend = Mend::None;
-    std::set<Seq> links;  // entries it points at, of any day, and those here that point at it
+    std::set<Seq> links;  // entries that it points at and that point at it, of any day
 };
 
 class DayModel final : public QAbstractListModel {
@@ -39,6 +39,8 @@ public:
     void begin(std::string zone, const DayRange& days = {});
     /// After what is there; what comes again is left out.
     void append(const std::vector<Entry>& entries);
+    /// What points at entries of these days from later ones: linked, not shown.
+    void mendBy(const std::vector<Entry>& later);
     /// The language changed.
     void retranslate();
 
@@ -62,7 +64,7 @@ private:
 
     [[nodiscard]] DayRow rowFrom(const Entry& entry);
     void learn(const DayRow& row);
-    void link(const DayRow& row);
+    void link(Seq from, const About& about);
 
     [[nodiscard]] QString timeText(WallTime at) const;
 

@@ -97,6 +97,11 @@ void RecordPage::connectSource()
                 if (days == m_days)
                     m_day.append(entries);
             });
+    connect(&m_source, &RecordSource::laterRead, this,
+            [this](const DayRange& days, const std::vector<Entry>& entries) {
+                if (days == m_days)
+                    m_day.mendBy(entries);
+            });
     connect(&m_source, &RecordSource::dayRead, this,
             [this](const DayRange& days, const std::optional<StoreTrouble>& trouble) {
                 m_reading = false;
@@ -166,14 +171,14 @@ void RecordPage::read()
     if (m_reading)
         return;
     m_reading = true;
+    m_recorded = m_model.record().recorded;
     m_source.readDays(m_days, m_day.lastSeq());
 }
 
-/// More is recorded than is shown.
+/// More is recorded than was read: of these days, or about them.
 void RecordPage::follow()
 {
-    if (isVisible() && m_model.record().recorded > m_day.lastSeq() &&
-        m_source.currentDay() <= m_days.last)
+    if (isVisible() && m_model.record().recorded > m_recorded)
         read();
     if (m_model.isInCriticalWindow())
         m_ask->close();

@@ -130,6 +130,7 @@ private:
     DayRange m_days;
     Seq m_exactOf = 0;       // the entry that the sheet shows; 0: another sheet
     Seq m_wanted = 0;        // to be picked once its day is read
+    Seq m_recorded = 0;      // the trail's last entry as the source was asked
     bool m_reading = false;  // a question to the source stands
     bool m_again = false;    // and there is more since
     std::optional<StoreTrouble> m_trouble;

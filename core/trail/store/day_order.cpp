@@ -35,7 +35,7 @@ Result<std::string, StoreTrouble> zoneOf(const TrailDb& trail)
 Result<ExportOrder, ExportFault> orderFor(const TrailDb& trail, const LocalDays& days,
                                           const DaysWanted& wanted)
 {
-    auto zone = zoneOf(trail);
+    auto zone = wanted.zone.empty() ? zoneOf(trail) : wanted.zone;
     if (!zone)
         return failure(fault(zone.error()));
     const auto period = periodOf(days, *zone, wanted.first, wanted.last);
@@ -48,12 +48,16 @@ Result<ExportOrder, ExportFault> orderFor(const TrailDb& trail, const LocalDays&
     auto context = carried(trail, {kContextKinds.begin(), kContextKinds.end()}, first);
     if (!context)
         return failure(fault(context.error()));
+    auto later = pointingBackAt(trail, *runs);
+    if (!later)
+        return failure(fault(later.error()));
     return ExportOrder{.zone = std::move(*zone),
                        .firstDay = wanted.first,
                        .lastDay = wanted.last,
                        .version = wanted.version,
                        .runs = std::move(*runs),
                        .context = std::move(*context),
+                       .later = std::move(*later),
                        .origin = trail.origin().after,
                        .lines = wanted.lines,
                        .sheets = wanted.sheets,

@@ -4,19 +4,23 @@
 #include <array>
 #include <string>
 
+#include "core/trail/store/schema.h"
+
 namespace bathside::store {
 namespace {
 
 // In the statements, {s} stands before a projection's name: empty for the kept ones, or what names
 // those made for comparison. Each takes two numbers: the first and the last seq to bring in.
 
-// `what`: 1 kind, 2 person, 3 bag, 4 ampoule, 5 lot, 6 line (SubjectOf in queries.h).
+// `what`: 1 kind, 2 person, 3 bag, 4 ampoule, 5 lot, 6 line, 7 pointed at (SubjectOf in queries.h).
 constexpr std::string_view kSubjects = R"(
 WITH span (first, last) AS (SELECT ?, ?),
   e AS (SELECT seq, kind, person, payload FROM event, span
     WHERE seq BETWEEN first AND last AND json_valid(payload)),
   named (key, what) AS (VALUES ('person', 2), ('by', 2), ('bag', 3), ('lot', 5), ('diluent_lot', 5), ('line', 6)),
-  about (word, what) AS (VALUES ('bag', 3), ('ampoule', 4), ('line', 6))
+  about (word, what) AS (VALUES ('bag', 3), ('ampoule', 4), ('line', 6)),
+  pointing (kind, path) AS (VALUES ('deviation', '$.from'), ('rejudged', '$.from'), ('deviation.reviewed', '$.of'),
+    ('note.commented', '$.of'), ('record.signed', '$.of'), ('fact.corrected', '$.seq'), ('fact.taken-back', '$.seqs'))
 INSERT OR IGNORE INTO {s}subject_index (what, id, seq)
 SELECT 1, kind, seq FROM e
 UNION ALL SELECT 2, person, seq FROM e WHERE person IS NOT NULL
@@ -25,7 +29,9 @@ UNION ALL SELECT what, j.atom, seq FROM e, json_each(e.payload) j JOIN named ON 
 UNION ALL SELECT 4, (payload ->> '$.pull') || '/' || (payload ->> '$.ampoule'), seq FROM e
   WHERE json_type(payload, '$.pull') = 'integer' AND json_type(payload, '$.ampoule') = 'integer'
 UNION ALL SELECT what, substr(payload ->> '$.subject', length(word) + 2), seq FROM e
-  JOIN about ON payload ->> '$.subject' LIKE word || ':%')";
+  JOIN about ON payload ->> '$.subject' LIKE word || ':%'
+UNION ALL SELECT 7, printf('%019d', j.atom), seq FROM e JOIN pointing ON pointing.kind = e.kind,
+  json_each(e.payload, pointing.path) j WHERE j.type = 'integer')";
 
 constexpr std::string_view kShifts = R"(
 WITH span (first, last) AS (SELECT ?, ?)
@@ -190,8 +196,21 @@ Result<bool, StoreTrouble> sameRows(Connection& db, std::string_view table)
     return !differs->toBool();
 }
 
+// A file of an older version has not all of this one's subjects.
+Result<void, StoreTrouble> leaveOutUnknown(Connection& db)
+{
+    const auto version = db.value("PRAGMA user_version");
+    if (!version)
+        return failure(version.error());
+    if (version->toInt() >= kUserVersion)
+        return {};
+    return db.run("DELETE FROM " + std::string(kMadeAnew) + "subject_index WHERE what = 7");
+}
+
 Result<bool, StoreTrouble> compare(Connection& db)
 {
+    if (const auto done = leaveOutUnknown(db); !done)
+        return failure(done.error());
     for (const std::string_view table : kTables) {
         const auto same = sameRows(db, table);
         if (!same || !*same)
@@ -245,7 +264,9 @@ Result<void, StoreTrouble> rebuild(Connection& db)
     const auto all = everything(db);
     const auto made =
         all ? rebuildWithin(db, *all) : Result<void, StoreTrouble>(failure(all.error()));
-    const auto done = made ? db.run("COMMIT", Moment::AtCommit) : made;
+    const auto named =
+        made ? db.run("PRAGMA user_version = " + std::to_string(kUserVersion)) : made;
+    const auto done = named ? db.run("COMMIT", Moment::AtCommit) : named;
     if (!done)
         db.rollBack();
     return done;

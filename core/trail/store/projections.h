@@ -32,7 +32,8 @@ private:
     std::optional<QSqlQuery> m_loose;
 };
 
-/// Throws all three away and makes them anew, in one transaction of its own.
+/// Throws all three away and makes them anew, in one transaction of its own; the file is of this
+/// version then.
 [[nodiscard]] Result<void, StoreTrouble> rebuild(Connection& db);
 
 /// Makes them anew beside the kept ones and compares, row by row, in both directions.

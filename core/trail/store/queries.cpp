@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <set>
 
 #include "core/base/rfc3339.h"
 
@@ -38,19 +39,6 @@ Result<std::vector<Entry>, StoreTrouble> collected(const auto& readTo)
     if (!done || !readable)
         return failure(done ? StoreTrouble{StoreFault::Damaged, 0} : done.error());
     return entries;
-}
-
-void join(std::vector<SeqRange>& ranges)
-{
-    std::ranges::sort(ranges, {}, &SeqRange::first);
-    std::vector<SeqRange> joined;
-    for (const SeqRange& range : ranges) {
-        if (!joined.empty() && range.first <= joined.back().last + 1)
-            joined.back().last = std::max(joined.back().last, range.last);
-        else
-            joined.push_back(range);
-    }
-    ranges = std::move(joined);
 }
 
 }  // namespace
@@ -136,8 +124,36 @@ Result<std::vector<SeqRange>, StoreTrouble> rangesOf(const TrailDb& trail, WallT
              });
     if (!done)
         return failure(done.error());
-    join(ranges);
-    return ranges;
+    return joined(std::move(ranges));
+}
+
+Result<std::vector<Entry>, StoreTrouble> pointingBackAt(const TrailDb& trail,
+                                                        const std::vector<SeqRange>& runs)
+{
+    static constexpr std::string_view kSql = R"(
+SELECT seq FROM subject_index i WHERE what = 7 AND id BETWEEN printf('%019d', ?) AND printf('%019d', ?)
+  AND (seq > (SELECT coalesce(closed_seq,
+        (SELECT min(opened_seq) - 1 FROM shift later WHERE later.opened_seq > shift.opened_seq))
+      FROM shift WHERE opened_seq <= CAST(i.id AS INTEGER) ORDER BY opened_seq DESC LIMIT 1)
+    OR NOT EXISTS (SELECT 1 FROM shift WHERE opened_seq <= CAST(i.id AS INTEGER))))";
+    std::set<Seq> seqs;
+    for (const SeqRange& run : runs) {
+        const auto done =
+            each(trail, kSql, {number(run.first), number(run.last)},
+                 [&](const QSqlQuery& row) { seqs.insert(row.value(0).toLongLong()); });
+        if (!done)
+            return failure(done.error());
+    }
+    std::vector<Entry> entries;
+    for (const Seq seq : seqs) {
+        const auto read = trail.read(seq, seq, [&](const Entry& entry) {
+            entries.push_back(entry);
+            return true;
+        });
+        if (!read)
+            return failure(read.error());
+    }
+    return entries;
 }
 
 Result<std::vector<Seq>, StoreTrouble> find(const TrailDb& trail, const std::vector<Wanted>& wanted,

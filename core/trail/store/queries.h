@@ -22,12 +22,13 @@ enum class SubjectOf : std::uint8_t {
     Bag = 3,
     Ampoule = 4,
     Lot = 5,
-    Line = 6
+    Line = 6,
+    Pointed = 7,  // by its seq: what later entries point at (core/facts/points_at.h)
 };
 
 struct Wanted {
     SubjectOf what{};
-    std::string id;  // an ampoule: "pull/no", within its shift
+    std::string id;  // an ampoule: "pull/no", within its shift; an entry: its seq in 19 digits
 };
 
 /// 0 where there was no shift yet.
@@ -50,6 +51,11 @@ struct Wanted {
 /// wished.
 [[nodiscard]] Result<std::vector<SeqRange>, StoreTrouble> rangesOf(const TrailDb& trail,
                                                                    WallTime from, WallTime to);
+
+/// The entries that point at one of these and come after the shift it belongs to, in order: what
+/// was corrected, reviewed, commented on or signed later.
+[[nodiscard]] Result<std::vector<Entry>, StoreTrouble> pointingBackAt(
+    const TrailDb& trail, const std::vector<SeqRange>& runs);
 
 /// The seqs within a range that are about all of `wanted`; the newest `limit` of them, in order.
 [[nodiscard]] Result<std::vector<Seq>, StoreTrouble> find(const TrailDb& trail,

@@ -106,6 +106,7 @@ Result<Identity, StoreTrouble> identityOf(Connection& db)
     if (application->toInt() == kApplicationId)
         return version->toInt() > kUserVersion    ? Identity::Newer
                : version->toInt() == kUserVersion ? Identity::Trail
+               : version->toInt() > 0             ? Identity::Older
                                                   : Identity::Foreign;
     const bool untouched =
         application->toInt() == 0 && version->toInt() == 0 && things->toInt() == 0;

@@ -129,6 +129,10 @@ Result<void, OpenFault> TrailDb::start(Mode mode, const Origin& origin)
     if (mode != Mode::Salvage && (!difference || !difference->empty()))
         return failure(fault(difference ? StoreTrouble{StoreFault::Damaged, 0} : difference.error(),
                              Check::Schema, difference.value_or("")));
+    if (m_writes && *identity == Identity::Older) {
+        if (const auto made = rebuild(*m_db); !made)
+            return failure(fault(made.error(), Check::Schema));
+    }
     if (const auto read = readOrigin(); !read)
         return read;
     return readTail(mode);

@@ -165,6 +165,85 @@ TEST_F(DamageTest, theSoundPartIsShownOnTheRecordPage)
     EXPECT_THAT(shown.back().payload, testing::HasSubstr("\"on\""));
 }
 
+// The day of the damage lies in two files, and is one record: exported with its card, its chain
+// unbroken, and found by each of its entries.
+TEST_F(DamageTest, theDayOfTheDamageIsExportedWhole)
+{
+    aMorning();
+    const Seq bad = seqOf("four");
+    change(bad);
+    ASSERT_TRUE(goOn().goesOn);
+    stand.open();
+    stand.say(MakeNote{"on"});
+    stand.say(CloseShift{});
+    ASSERT_TRUE(stand.session->store().flush(60s));
+    TrailRecord record(*stand.session);
+    std::optional<ui::ExportAnswer> answer;
+    QObject::connect(&record, &ui::RecordSource::exported, &record,
+                     [&](const ui::ExportAnswer& given) { answer = given; });
+    record.exportDays({kDay, kDay}, QString::fromStdString((stand.folder / "out").string()), '.');
+    SessionStand::waitFor([&] { return answer.has_value(); });
+    ASSERT_FALSE(answer->fault);
+    ASSERT_EQ(answer->manifest.runs.size(), 1U);
+    EXPECT_EQ(answer->manifest.runs[0].first, 1);
+    EXPECT_GT(answer->manifest.runs[0].last, bad);
+    const std::filesystem::path folder = answer->folder.toStdString();
+    ExportVerifier verifier(answer->manifest);
+    verifier.add(test::bytesOf(folder / kEventsFile));
+    EXPECT_TRUE(verifier.finish().isSound());
+    std::optional<ui::SheetAnswer> sheet;
+    QObject::connect(&record, &ui::RecordSource::sheetRead, &record,
+                     [&](const ui::SheetAnswer& given) { sheet = given; });
+    record.askSheet(kDay);
+    SessionStand::waitFor([&] { return sheet.has_value(); });
+    ASSERT_TRUE(sheet->sheet);
+    ASSERT_EQ(sheet->sheet->shifts.size(), 1U);
+    EXPECT_TRUE(sheet->sheet->shifts[0].card) << "adopted in the damaged file";
+    EXPECT_EQ(sheet->sheet->shifts[0].notes.back().text, "on");
+    EXPECT_GT(sheet->sheet->shifts[0].notes.size(), 1U);
+    for (const Seq seq : {bad - 1, bad + 1}) {
+        std::optional<ui::Date> day;
+        QObject::connect(&record, &ui::RecordSource::dayFound, &record,
+                         [&](Seq, const std::optional<ui::Date>& found) { day = found; });
+        record.findDay(seq);
+        SessionStand::waitFor([&] { return day.has_value(); });
+        EXPECT_EQ(day, kDay);
+    }
+}
+
+// A day that lies wholly in the damaged file, and one after it whose card was adopted there.
+TEST_F(DamageTest, daysBeforeAndAfterTheDamageAreExported)
+{
+    aMorning();
+    stand.say(CloseShift{});
+    stand.clock.runTo(stand.clock.now().boot + 24h);
+    stand.say(OpenShift{"Europe/Madrid", {"MK"}});
+    stand.say(MakeNote{"of the second day"});
+    ASSERT_TRUE(stand.session->store().flush(60s));
+    stand.session.reset();
+    change(seqOf("of the second day"));
+    ASSERT_TRUE(goOn().goesOn);
+    stand.open();
+    stand.say(CloseShift{});
+    stand.clock.runTo(stand.clock.now().boot + 24h);
+    stand.say(OpenShift{"Europe/Madrid", {"MK"}});
+    ASSERT_TRUE(stand.session->store().flush(60s));
+    TrailRecord record(*stand.session);
+    for (const int later : {0, 1, 2}) {
+        std::optional<ui::SheetAnswer> sheet;
+        QObject::connect(&record, &ui::RecordSource::sheetRead, &record,
+                         [&](const ui::SheetAnswer& given) { sheet = given; });
+        record.askSheet(ui::daysAfter(kDay, later));
+        SessionStand::waitFor([&] { return sheet.has_value(); });
+        ASSERT_FALSE(sheet->fault) << later;
+        ASSERT_TRUE(sheet->sheet) << later;
+        ASSERT_EQ(sheet->sheet->shifts.size(), 1U) << later;
+        EXPECT_TRUE(sheet->sheet->shifts[0].card) << later;
+        EXPECT_EQ(sheet->sheet->zone, "Europe/Madrid");
+        EXPECT_EQ(sheet->sheet->shifts[0].closed.has_value(), later < 2);
+    }
+}
+
 // The page with the last entries is overwritten, as a failing disk does.
 TEST_F(DamageTest, damagedPagesAreGotOverToo)
 {

@@ -181,6 +181,36 @@ TEST_F(TrailRecordTest, readsTheDayAndThenOnlyWhatIsNew)
     EXPECT_EQ(rest.front().seq, all.back().seq + 1);
 }
 
+// What was signed of a day two days later is read with it, and stands on its sheet.
+TEST_F(TrailRecordTest, aDayIsReadWithWhatLaterOnesSayOfIt)
+{
+    test::TrailDays days({}, "bench");
+    std::vector<Entry> log = days.day(40);
+    const Seq last = log.back().seq;
+    for (const int events : {20, 20}) {
+        const auto more = days.day(events);
+        log.insert(log.end(), more.begin(), more.end());
+    }
+    log.push_back(days.entry(RecordSigned{Meaning::Reviewed, {10, log.back().seq}, "all seen"}));
+    store::written(m_folder / "trail.db", log);
+    m_clock.runTo(m_clock.now().boot + 96h);
+    open();
+    std::vector<Entry> later;
+    QObject::connect(
+        m_record.get(), &ui::RecordSource::laterRead, m_record.get(),
+        [&](const ui::DayRange&, const std::vector<Entry>& entries) { later = entries; });
+    EXPECT_EQ(entriesOf(kDay, 0).back().seq, last);
+    EXPECT_EQ(later, std::vector<Entry>{log.back()});
+    EXPECT_TRUE(entriesOf(kDay, last).empty()) << "nothing of its own is new";
+    EXPECT_EQ(later, std::vector<Entry>{log.back()});
+    entriesOf(ui::daysAfter(kDay, 1), 0);
+    EXPECT_TRUE(later.empty());
+    const auto sheet = answerTo(&ui::RecordSource::sheetRead, [&] { m_record->askSheet(kDay); });
+    ASSERT_TRUE(sheet.sheet);
+    ASSERT_EQ(sheet.sheet->signatures.size(), 1U);
+    EXPECT_EQ(sheet.sheet->signatures[0].words, "all seen");
+}
+
 // A shift over midnight belongs to the day it was opened on (the spec's trail, local days).
 TEST_F(TrailRecordTest, aShiftOverMidnightStaysWithItsDay)
 {
@@ -269,6 +299,9 @@ TEST_F(TrailRecordTest, severalDaysAreReadAndExportedTogether)
     EXPECT_TRUE(all.folder.endsWith(QStringLiteral("2026-03-05_2026-03-06")));
     EXPECT_GT(all.manifest.last.seq, first);
     EXPECT_EQ(all.manifest.runs.front().first, 1);
+    const auto second = exported(next, m_folder / "out");
+    ASSERT_FALSE(second.fault) << "one that is not the trail's first";
+    EXPECT_EQ(second.manifest.runs.front().first, first + 1);
     EXPECT_EQ(dayOf(first), kDay);
     EXPECT_EQ(dayOf(all.manifest.last.seq), next);
     EXPECT_EQ(dayOf(4711), std::nullopt);

@@ -100,6 +100,33 @@ TEST_F(DaySheetTest, leavesOutANoteThatWasTakenBack)
     EXPECT_EQ(morning().notes[0].text, "+ nobody hurt; \"all\" well");
 }
 
+// Two days later the lead reviews what had no review, comments on the note and corrects its lot.
+TEST_F(DaySheetTest, hasWhatWasSaidOfItOnLaterDays)
+{
+    test::DayScript days = test::sampleDay();
+    const std::size_t before = days.entries.size();
+    days.at("2026-03-07T09:00:00Z", DeviationReviewed{24, "other", "line stood still", "discard"})
+        .at("2026-03-07T09:00:00Z", RecordSigned{Meaning::Reviewed, {24}, {}})
+        .at("2026-03-07T09:01:00Z", NoteCommented{28, "good"})
+        .at("2026-03-07T09:02:00Z", RecordSigned{Meaning::Reviewed, {}, "of another day"});
+    order.later.assign(days.entries.begin() + static_cast<std::ptrdiff_t>(before),
+                       days.entries.end());
+    const auto made = daySheetOf(trail, order);
+    ASSERT_TRUE(made);
+    const SheetShift& shift = made->shifts.at(0);
+    const auto reviewed = std::ranges::find(
+        shift.cases, 24, [](const ReviewCase& one) { return one.deviation->seq; });
+    ASSERT_NE(reviewed, shift.cases.end());
+    ASSERT_TRUE(reviewed->deviation->reviewed);
+    EXPECT_EQ(reviewed->deviation->reviewed->words, "line stood still");
+    EXPECT_EQ(reviewed->deviation->reviewed->at.wall, fromRfc3339("2026-03-07T09:00:00Z"));
+    EXPECT_TRUE(reviewed->deviation->reviewed->isSigned);
+    EXPECT_EQ(std::ranges::count_if(shift.cases, &ReviewCase::isOpen), 1);
+    EXPECT_EQ(shift.notes.at(0).comments, std::vector<std::string>{"good"});
+    EXPECT_EQ(made->signatures.size(), 2U);
+    EXPECT_EQ(made->entries, sheet.entries);
+}
+
 TEST_F(DaySheetTest, listsEveryCheckOfTheCardOpenOrNot)
 {
     ASSERT_TRUE(morning().card);

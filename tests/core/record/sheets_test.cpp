@@ -12,10 +12,10 @@
 namespace bathside {
 namespace {
 
-Sheets sheetsOf(const std::vector<Event>& events)
+Sheets sheetsOf(const std::vector<Event>& events, const std::vector<Entry>& later = {})
 {
     const test::TableDays days;
-    SheetFold fold(days, "UTC", {CsvDialect::forPrograms()});
+    SheetFold fold(days, "UTC", {CsvDialect::forPrograms()}, later);
     for (const Event& event : events)
         fold.take(event);
     return std::move(fold.finish().front());
@@ -122,6 +122,39 @@ TEST(SheetFoldTest, whatWasTakenBackIsNotThere)
         .at("2026-03-05T06:01:02Z", FactTakenBack{{2}, std::nullopt});
     Sheets sheets = sheetsOf(day.events);
     EXPECT_TRUE(rowsOf(sheets.bags).empty());
+}
+
+// The second shift reviews a deviation of the first and says something of itself; after its closing
+// a lot of it is corrected, past the end of what is exported.
+TEST(SheetFoldTest, eachShiftHasWhatLaterOnesSaidOfIt)
+{
+    test::DayScript day;
+    const auto over = [](const char* bag, Seq from) {
+        return DeviationFound{LimitName::InUse, subjectOf(BagId{bag}), BagId{bag}, 1000, {from}};
+    };
+    day.at("2026-03-05T06:00:00Z", ShiftOpened{"Europe/Amsterdam", {}})
+        .at("2026-03-05T06:01:00Z", BagStarted{{"B1"}, {400000}, {"D7"}, std::nullopt})
+        .at("2026-03-05T07:30:00Z", over("B1", 2))
+        .at("2026-03-05T08:00:00Z", ShiftClosed{})
+        .at("2026-03-05T09:00:00Z", ShiftOpened{"Europe/Amsterdam", {}})
+        .at("2026-03-05T09:01:00Z", DeviationReviewed{3, "other", "=1+1", "use-with-note"})
+        .at("2026-03-05T09:01:00Z", RecordSigned{Meaning::Reviewed, {3}, {}})
+        .at("2026-03-05T09:02:00Z", BagStarted{{"B1"}, {400000}, {"D8"}, std::nullopt})
+        .at("2026-03-05T09:10:00Z", over("B1", 8))
+        .at("2026-03-05T10:00:00Z", ShiftClosed{});
+    const auto exported = day.events;
+    day.at("2026-03-06T01:00:00Z", FactCorrected{8, "lot", "D9", "read again"});
+    const std::vector<Entry> later{day.entries[5], day.entries[6], day.entries[10]};
+    Sheets sheets = sheetsOf(exported, later);
+    const auto bags = rowsOf(sheets.bags), deviations = rowsOf(sheets.deviations);
+    ASSERT_EQ(bags.size(), 2U);
+    EXPECT_TRUE(has(bags[0], ",D7,")) << bags[0];
+    EXPECT_TRUE(has(bags[1], ",D9,")) << bags[1];
+    ASSERT_EQ(deviations.size(), 2U);
+    EXPECT_TRUE(
+        deviations[0].ends_with(",yes,2026-03-05T09:01:00.000Z,AB,other,'=1+1,use-with-note,yes"))
+        << deviations[0];
+    EXPECT_TRUE(deviations[1].ends_with(",yes,,,,,,no")) << deviations[1];
 }
 
 TEST(SheetFoldTest, aDurationAcrossARestartIsUncertain)

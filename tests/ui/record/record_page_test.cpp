@@ -206,6 +206,30 @@ TEST_F(Record, aLinkToAnotherDayLeadsThere)
     EXPECT_EQ(picked(), first.seq);
 }
 
+// What a later day says of an entry marks it and leads there.
+TEST_F(Record, anEntryKnowsWhatLaterDaysMadeOfIt)
+{
+    begin();
+    const Seq note = page().day().rows().front().entry.seq;
+    list().goTo(0);
+    ASSERT_EQ(page().day().rows().front().mend, ui::DayRow::Mend::None);
+    Entry later = trail().entries().back();
+    later.seq += 700;
+    later.kind = "fact.corrected";
+    later.payload = payloadOf(FactCorrected{note, "words", "other", "misread"});
+    stand().tap(QStringLiteral("record.before"));
+    trail().answer();
+    stand().tap(QStringLiteral("record.after"));
+    trail().answer();
+    emit trail().laterRead(page().days(), {later});
+    emit trail().dayRead(page().days(), std::nullopt);
+    EXPECT_EQ(page().day().rows().front().mend, ui::DayRow::Mend::Corrected);
+    EXPECT_EQ(page().day().rowOf(later.seq), -1);
+    list().goTo(0);
+    stand().tap(QStringLiteral("record.linked"));
+    EXPECT_EQ(trail().sought, std::vector<Seq>{later.seq});
+}
+
 TEST_F(Record, filtersAndLeadsToWhatIsLinked)
 {
     begin();

@@ -1,6 +1,11 @@
 #include "core/trail/store/projections.h"
 
+#include <map>
+#include <set>
+
+#include "core/facts/points_at.h"
 #include "core/record/days.h"
+#include "core/trail/event_form.h"
 #include "core/trail/store/queries.h"
 #include "tests/core/trail/store/support.h"
 #include "tests/support/sample_log.h"
@@ -45,6 +50,26 @@ std::vector<Entry> unruly(std::uint64_t seed, int count)
             shiftEvents.push_back(log.back().seq);
     }
     return log;
+}
+
+// The index against the rule that the program goes by, for every kind of fact.
+TEST(SubjectIndexTest, knowsWhatEachFactPointsAt)
+{
+    const TempFolder folder;
+    const auto log = test::sampleLog(3000);
+    const auto trail = opened(written(folder / "trail.db", log));
+    std::map<Seq, std::set<Seq>> expected, found;
+    for (const Entry& entry : log) {
+        for (const Seq seq : pointsAt(eventOf(entry)->fact))
+            expected[seq].insert(entry.seq);
+    }
+    auto query = trail->connection().prepared(
+        "SELECT CAST(id AS INTEGER), seq FROM subject_index WHERE what = 7");
+    ASSERT_TRUE(query && query->exec());
+    while (query->next())
+        found[query->value(0).toLongLong()].insert(query->value(1).toLongLong());
+    EXPECT_GT(expected.size(), 50U);
+    EXPECT_EQ(found, expected);
 }
 
 // The rule itself, which reads every entry, against the projection, which reads none.

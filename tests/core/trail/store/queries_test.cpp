@@ -150,6 +150,45 @@ TEST_F(QueriesTest, findsAnAlarmByWhatItIsAbout)
                 ElementsAre(m_days.head().seq));
 }
 
+// What a day's own shift corrects is read with it; what later ones say of it is found from it.
+TEST_F(QueriesTest, findsWhatLaterShiftsSayOfADay)
+{
+    std::vector<Entry> again = m_days.day(20);  // whose shift corrects itself, and an earlier one
+    const Seq own = again[5].seq;
+    m_trail.reset();
+    m_trail = opened(m_folder / "trail.db");
+    ASSERT_TRUE(m_trail->append(again));
+    const Seq note = m_starts[0] + 4, bag = m_starts[1] + 6;
+    const std::vector<Entry> later{
+        m_days.entry(NoteCommented{note, "seen"}),
+        m_days.entry(RecordSigned{Meaning::Reviewed, {bag, m_starts[0] + 7}, {}}),
+        m_days.entry(FactTakenBack{{own}, "after closing"}),
+    };
+    ASSERT_TRUE(m_trail->append(later));
+    const SeqRange first{m_starts[0], m_starts[1] - 1}, second{m_starts[1], m_starts[2] - 1},
+        third{m_starts[2], m_starts[2] + 20};
+    EXPECT_THAT(*pointingBackAt(*m_trail, {first}), ElementsAre(later[0], later[1]));
+    EXPECT_THAT(*pointingBackAt(*m_trail, {second}), ElementsAre(later[1]));
+    EXPECT_THAT(*pointingBackAt(*m_trail, {first, second}), ElementsAre(later[0], later[1]));
+    EXPECT_THAT(*pointingBackAt(*m_trail, {third}), IsEmpty());
+    EXPECT_THAT(*pointingBackAt(*m_trail, {{own, own}}), ElementsAre(later[2]));
+}
+
+TEST_F(QueriesTest, whatAnOpenShiftSaysOfItselfIsNotLater)
+{
+    const std::vector<Entry> open{
+        m_days.entry(ShiftOpened{"Europe/Amsterdam", {}}), m_days.entry(NoteMade{"x"}),
+        m_days.entry(NoteCommented{m_days.head().seq, "y"}), m_days.entry(NoteMade{"z"})};
+    ASSERT_TRUE(m_trail->append(open));
+    const SeqRange shift{open.front().seq, open.back().seq};
+    EXPECT_THAT(*pointingBackAt(*m_trail, {shift}), IsEmpty());
+    // Never closed, it ends where the next one opens.
+    const std::vector<Entry> next{m_days.entry(ShiftOpened{"Europe/Amsterdam", {}}),
+                                  m_days.entry(NoteCommented{shift.last, "w"})};
+    ASSERT_TRUE(m_trail->append(next));
+    EXPECT_THAT(*pointingBackAt(*m_trail, {shift}), ElementsAre(next[1]));
+}
+
 // How much a query reads must not grow with the trail: what SQLite plans is a search, never a scan.
 TEST_F(QueriesTest, noQueryScansTheTrail)
 {
@@ -158,7 +197,10 @@ TEST_F(QueriesTest, noQueryScansTheTrail)
           "SELECT opened_seq FROM shift WHERE opened_at >= 'a' AND opened_at < 'b' ORDER BY "
           "opened_seq",
           "SELECT 1 FROM event WHERE tap = 'a'",
-          "SELECT seq FROM subject_index WHERE what = 1 AND id IN ('a', 'b') AND seq < 9"}) {
+          "SELECT seq FROM subject_index WHERE what = 1 AND id IN ('a', 'b') AND seq < 9",
+          "SELECT seq FROM subject_index i WHERE what = 7 AND id BETWEEN 'a' AND 'b' AND seq > "
+          "(SELECT closed_seq FROM shift WHERE opened_seq <= CAST(i.id AS INTEGER) ORDER BY "
+          "opened_seq DESC LIMIT 1)"}) {
         auto plan = m_trail->connection().prepared(std::string("EXPLAIN QUERY PLAN ") + sql);
         ASSERT_TRUE(plan && plan->exec());
         while (plan->next())

@@ -7,6 +7,7 @@
 #include <gtest/gtest.h>
 
 #include "core/trail/store/check.h"
+#include "core/trail/store/queries.h"
 #include "core/trail/store/schema.h"
 #include "tests/core/trail/store/support.h"
 #include "tests/support/file_bytes.h"
@@ -179,7 +180,7 @@ TEST(TrailDbTest, theHeaderNamesTheProgram)
     const std::string bytes = test::bytesOf(trailOf(folder, test::sampleLog(1)));
     EXPECT_EQ(bytes.substr(0, 16), std::string("SQLite format 3\0", 16));
     EXPECT_EQ(bytes.substr(68, 4), "BthS");
-    EXPECT_EQ(bytes.substr(60, 4), std::string("\0\0\0\1", 4));
+    EXPECT_EQ(bytes.substr(60, 4), std::string("\0\0\0\2", 4));
 }
 
 TEST(TrailDbTest, anOrderlyEndLeavesOneFile)
@@ -227,11 +228,35 @@ TEST(TrailDbTest, aLaterVersionsTrailIsNewerAndStaysAsItWas)
 {
     const TempFolder folder;
     const auto file = trailOf(folder, test::sampleLog(5));
-    ASSERT_EQ(tool(file, "PRAGMA user_version = 2").first, SQLITE_OK);
+    ASSERT_EQ(tool(file, "PRAGMA user_version = 3").first, SQLITE_OK);
     const std::string before = test::bytesOf(file);
     for (const Mode mode : {Mode::Station, Mode::ReadOnly})
         EXPECT_EQ(refused(file, mode).trouble.fault, StoreFault::Newer);
     EXPECT_EQ(test::bytesOf(file), before);
+}
+
+// A file of version 1: without what later entries point at.
+TEST(TrailDbTest, anOlderVersionsTrailIsReadAsItIsAndMadeWholeWhenItIsWritten)
+{
+    const TempFolder folder;
+    TrailDays days;
+    std::vector<Entry> log = days.day(40);
+    log.push_back(days.entry(NoteCommented{{log[10].seq}, "seen"}));
+    const auto file = written(folder / "trail.db", log);
+    ASSERT_EQ(tool(file, "DELETE FROM subject_index WHERE what = 7; PRAGMA user_version = 1").first,
+              SQLITE_OK);
+    const std::string before = test::bytesOf(file);
+    const std::vector<SeqRange> day{{1, 40}};
+    {
+        const auto trail = opened(file, Mode::ReadOnly);
+        EXPECT_EQ(projectionsAgree(trail->connection()), true);
+        EXPECT_EQ(pointingBackAt(*trail, day)->size(), 0U);
+    }
+    EXPECT_EQ(test::bytesOf(file), before);
+    const auto trail = opened(file, Mode::Existing);
+    EXPECT_EQ(projectionsAgree(trail->connection()), true);
+    EXPECT_EQ(*pointingBackAt(*trail, day), std::vector<Entry>{log.back()});
+    EXPECT_EQ(trail->connection().value("PRAGMA user_version")->toInt(), kUserVersion);
 }
 
 TEST(TrailDbTest, aSchemaThatWasTouchedIsNamed)
