@@ -13,10 +13,10 @@ struct DaysWanted {
     std::chrono::year_month_day first;
     std::chrono::year_month_day last;  // within
     std::string version;               // of the program
-    std::string zone{};                // by which days are cut; empty: see zoneOf
     bool lines = true;
     std::vector<CsvDialect> sheets;
     std::shared_ptr<const SealKey> key{};  // signs the manifest
+    std::string zone{};                    // by which days are cut; empty: see zoneOf
 };
 
 /// The zone by which a trail's days are cut: that of its last shift; UTC before the first one.

@@ -10,6 +10,7 @@
 #include <sqlite3.h>
 
 #include "app/station/trail_record.h"
+#include "core/record/verify_export.h"
 #include "core/trail/event_form.h"
 #include "core/trail/store/check.h"
 #include "core/trail/store/disk_files.h"
@@ -201,10 +202,11 @@ TEST_F(DamageTest, theDayOfTheDamageIsExportedWhole)
     EXPECT_TRUE(sheet->sheet->shifts[0].card) << "adopted in the damaged file";
     EXPECT_EQ(sheet->sheet->shifts[0].notes.back().text, "on");
     EXPECT_GT(sheet->sheet->shifts[0].notes.size(), 1U);
+    std::optional<ui::Date> day;
+    QObject::connect(&record, &ui::RecordSource::dayFound, &record,
+                     [&](Seq, const std::optional<ui::Date>& found) { day = found; });
     for (const Seq seq : {bad - 1, bad + 1}) {
-        std::optional<ui::Date> day;
-        QObject::connect(&record, &ui::RecordSource::dayFound, &record,
-                         [&](Seq, const std::optional<ui::Date>& found) { day = found; });
+        day.reset();
         record.findDay(seq);
         SessionStand::waitFor([&] { return day.has_value(); });
         EXPECT_EQ(day, kDay);
@@ -215,6 +217,7 @@ TEST_F(DamageTest, theDayOfTheDamageIsExportedWhole)
 TEST_F(DamageTest, daysBeforeAndAfterTheDamageAreExported)
 {
     aMorning();
+    stand.open();
     stand.say(CloseShift{});
     stand.clock.runTo(stand.clock.now().boot + 24h);
     stand.say(OpenShift{"Europe/Madrid", {"MK"}});
@@ -229,10 +232,11 @@ TEST_F(DamageTest, daysBeforeAndAfterTheDamageAreExported)
     stand.say(OpenShift{"Europe/Madrid", {"MK"}});
     ASSERT_TRUE(stand.session->store().flush(60s));
     TrailRecord record(*stand.session);
+    std::optional<ui::SheetAnswer> sheet;
+    QObject::connect(&record, &ui::RecordSource::sheetRead, &record,
+                     [&](const ui::SheetAnswer& given) { sheet = given; });
     for (const int later : {0, 1, 2}) {
-        std::optional<ui::SheetAnswer> sheet;
-        QObject::connect(&record, &ui::RecordSource::sheetRead, &record,
-                         [&](const ui::SheetAnswer& given) { sheet = given; });
+        sheet.reset();
         record.askSheet(ui::daysAfter(kDay, later));
         SessionStand::waitFor([&] { return sheet.has_value(); });
         ASSERT_FALSE(sheet->fault) << later;
