@@ -86,13 +86,18 @@ struct Day {
     WallTime from, to;
 };
 
-Day lastDayOf(const TrailDb& trail)
+Day dayOf(const TrailDb& trail, Seq seq)
 {
-    const WallTime last = must(entriesFrom(trail, trail.head().seq), "the last entry")->front().at;
-    return {last - std::chrono::hours(20), last + std::chrono::hours(4)};
+    const auto shifts =
+        must(shiftsOpened(trail, WallTime{}, WallTime(Millis(4102444800000))), "shifts");
+    const auto next = std::ranges::upper_bound(*shifts, seq, {}, &ShiftSpan::opened);
+    if (next == shifts->begin())
+        failed("no shift there");
+    const WallTime opened = std::prev(next)->openedAt;
+    return {opened - std::chrono::hours(2), opened + std::chrono::hours(22)};
 }
 
-/// As the Record page reads a day.
+/// As the Record page reads a day, with what later days said of it.
 Seq viewOf(const TrailDb& trail, const Day& day)
 {
     Seq seen = 0;
@@ -105,6 +110,7 @@ Seq viewOf(const TrailDb& trail, const Day& day)
                                       }),
                            "read");
     }
+    std::ignore = must(pointingBackAt(trail, *ranges), "what was said later");
     return seen;
 }
 
@@ -118,7 +124,7 @@ void exportOf(const TrailDb& trail, const Day& day, const File& folder)
     std::filesystem::remove_all(folder);
     const ZoneDays days;
     const DaysWanted wanted{
-        dateOf(day.to), dateOf(day.to), "speed", false, {CsvDialect::forPrograms()}};
+        dateOf(day.from), dateOf(day.from), "speed", false, {CsvDialect::forPrograms()}};
     const auto order = must(orderFor(trail, days, wanted), "order");
     FolderSink sink(folder);
     if (!exportRecord(trail, *order, days, sink))
@@ -177,20 +183,25 @@ void sizes(const File& file, Seq events)
 void compare(const File& few, const File& many, const test::TempFolder& folder)
 {
     printPair("start-up", middle([&] { startUp(few); }), middle([&] { startUp(many); }));
-    double view[2] = {}, out[2] = {};
+    double view[2] = {}, old = 0, out[2] = {};
     std::vector<SeqRange> ranges;
     const File* files[] = {&few, &many};
     for (int i = 0; i < 2; ++i) {
         const auto trail = opened(*files[i]);
-        const Day day = lastDayOf(*trail);
+        const Day day = dayOf(*trail, trail->head().seq);
         Seq seen = 0;
+        const Day middleDay = dayOf(*trail, trail->head().seq / 2);
+        old = middle([&] { seen = viewOf(*trail, middleDay); });
+        if (seen < test::kEventsADay)
+            failed("an old day's view is not the whole day");
         view[i] = middle([&] { seen = viewOf(*trail, day); });
         if (seen < test::kEventsADay)
             failed("a day's view is not the whole day");
         out[i] = middle([&] { exportOf(*trail, day, folder / "export"); });
         ranges = *must(rangesOf(*trail, day.from, day.to), "ranges");
     }
-    printPair("a day's view", view[0], view[1]);
+    printPair("the last day's view", view[0], view[1]);
+    printPair("an old day's view", view[0], old);
     printPair("a day's export, all sheets", out[0], out[1]);
     const double shell = middle([&] { shellExportOf(many, ranges, folder / "shell.csv"); });
     std::printf(
