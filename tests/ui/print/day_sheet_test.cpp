@@ -36,6 +36,20 @@ DaySheet sampleSheet()
     return daySheetOf(trail, order).value();
 }
 
+/// One of its deviations was reviewed, at that time.
+DaySheet reviewedSheet(const char* at)
+{
+    DaySheet sheet = sampleSheet();
+    DeviationOnRecord& deviation = *sheet.shifts.front().cases.front().deviation;
+    deviation.reviewed = Reviewed{.cause = {},
+                                  .words = {},
+                                  .action = {},
+                                  .by = {"LD"},
+                                  .at = {.wall = fromRfc3339(at).value()},
+                                  .isSigned = true};
+    return sheet;
+}
+
 /// A day of 150 ampoules, with what people write when they are angry.
 DaySheet longSheet()
 {
@@ -70,7 +84,8 @@ protected:
 
 TEST_P(OnSheet, everythingFitsAndLiesOnNothingElse)
 {
-    for (const DaySheet& sheet : {sampleSheet(), longSheet()}) {
+    for (const DaySheet& sheet :
+         {sampleSheet(), longSheet(), reviewedSheet("2026-03-07T09:00:00Z")}) {
         for (const PaperPage& page : pages(sheet)) {
             EXPECT_TRUE(allFit(page));
             for (qsizetype i = 0; i < page.texts.size(); ++i)
@@ -138,6 +153,15 @@ INSTANTIATE_TEST_SUITE_P(Papers, OnSheet,
                                     (std::get<1>(row.param) == Paper::A4 ? "A4" : "Letter");
                          });
 
+QString wordsOf(const DaySheet& sheet)
+{
+    QString all;
+    for (const PaperPage& page : pagesOf(sheet, Paper::A4, "en"))
+        for (const PlacedText& text : page.texts)
+            all += text.text + u' ';
+    return all;
+}
+
 // 3 + 147 ampoules of the first shift; a column head on each page that has some of them.
 TEST(DaySheetPagesTest, aTableThatGoesOverAPageSaysItsHeadsAgain)
 {
@@ -156,13 +180,19 @@ TEST(DaySheetPagesTest, aTableThatGoesOverAPageSaysItsHeadsAgain)
 
 TEST(DaySheetPagesTest, whatIsOverSaysSoInWords)
 {
-    QString all;
-    for (const PaperPage& page : pagesOf(sampleSheet(), Paper::A4, "en"))
-        for (const PlacedText& text : page.texts)
-            all += text.text + u' ';
+    const QString all = wordsOf(sampleSheet());
     // In use for 60 min and 1.234 s, shown with one decimal.
     EXPECT_TRUE(all.contains(QStringLiteral("60 min 1.2 s OVER"))) << qPrintable(all);
     EXPECT_EQ(all.count(QStringLiteral("OVER ")), 1);
+}
+
+TEST(DaySheetPagesTest, aReviewOfALaterDaySaysWhen)
+{
+    const QString later = wordsOf(reviewedSheet("2026-03-07T09:00:00Z"));
+    EXPECT_TRUE(later.contains(QStringLiteral("LD, signed, on 2026-03-07"))) << qPrintable(later);
+    const QString same = wordsOf(reviewedSheet("2026-03-05T09:00:00Z"));
+    EXPECT_TRUE(same.contains(QStringLiteral("LD, signed"))) << qPrintable(same);
+    EXPECT_FALSE(same.contains(QStringLiteral(", on 2026")));
 }
 
 TEST(DaySheetPagesTest, aDayWithoutAShiftSaysSo)
