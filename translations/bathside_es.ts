@@ -6816,6 +6816,36 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>meaning of a signature</comment>
         <translation>presenciado</translation>
     </message>
+    <message>
+        <source>no sound</source>
+        <comment>name of an alarm</comment>
+        <translation>sin sonido</translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <comment>name of an alarm</comment>
+        <translation>sin registrar</translation>
+    </message>
+    <message>
+        <source>clock changed</source>
+        <comment>name of an alarm</comment>
+        <translation>reloj cambiado</translation>
+    </message>
+    <message>
+        <source>thermometer lost</source>
+        <comment>name of an alarm</comment>
+        <translation>termómetro perdido</translation>
+    </message>
+    <message>
+        <source>vessel loses too much</source>
+        <comment>name of an alarm</comment>
+        <translation>el recipiente pierde demasiado</translation>
+    </message>
+    <message>
+        <source>vessel below its minimum</source>
+        <comment>name of an alarm</comment>
+        <translation>recipiente bajo su mínimo</translation>
+    </message>
 </context>
 <context>
     <name>bathside::app::Session</name>

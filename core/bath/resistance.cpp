@@ -15,6 +15,7 @@ constexpr double kLowest = -200;    // °C
 constexpr double kHighest = 850;    // °C
 constexpr double kZero = 273.15;    // K at 0 °C
 constexpr double kRounding = 1e-9;  // °C, so that a range's own ends lie within it
+constexpr double kTableEnd = 0.01;  // °C: the standard's table has its own ends to 0.01 Ω
 
 double ratioAt(double t)
 {
@@ -44,9 +45,9 @@ double belowZero(double ratio)
 Result<double, ReadingFault> celsius(const Platinum& element, double ohm)
 {
     const double ratio = ohm / element.ohmAtZero;
-    if (ratio < ratioAt(kLowest - kRounding))
+    if (ratio < ratioAt(kLowest - kTableEnd))
         return failure(ReadingFault::Shorted);
-    if (ratio > ratioAt(kHighest + kRounding))
+    if (ratio > ratioAt(kHighest + kTableEnd))
         return failure(ReadingFault::OpenLine);
     return ratio >= 1 ? fromQuadratic(ratio) : belowZero(ratio);
 }

@@ -11,17 +11,31 @@
 namespace bathside::ui {
 namespace {
 
-/// "thaw ampoule:3/2" as people say it; an id that names no limit stands as it is.
+/// The cause that the id begins with, the longest of them; none where it is no cause of that sort.
+template <typename Cause>
+std::optional<QString> causeName(const std::string& id)
+{
+    std::optional<Cause> found;
+    std::size_t length = 0;
+    for (std::size_t i = 0; i < Names<Cause>::all.size(); ++i) {
+        const std::string begin = std::string(Names<Cause>::all[i]) + ' ';
+        if (id.starts_with(begin) && begin.size() > length) {
+            found = static_cast<Cause>(i);
+            length = begin.size();
+        }
+    }
+    if (!found)
+        return std::nullopt;
+    return FactText::tr("%1, %2", "name of a limit, whom it is about")
+        .arg(wordOf(*found), fullSubjectText(subjectFromText(id.substr(length))));
+}
+
+/// "thaw ampoule:3/2" as people say it; an id that names no cause stands as it is.
 QString alarmName(const std::string& id)
 {
-    for (std::size_t i = 0; i < kLimits; ++i) {
-        const auto limit = static_cast<LimitName>(i);
-        const std::string begin = std::string(nameOf(limit)) + ' ';
-        if (id.starts_with(begin))
-            return FactText::tr("%1, %2", "name of a limit, whom it is about")
-                .arg(wordOf(limit), fullSubjectText(subjectFromText(id.substr(begin.size()))));
-    }
-    return fromCore(id);
+    if (const auto name = causeName<LimitName>(id))
+        return *name;
+    return causeName<StationCause>(id).value_or(fromCore(id));
 }
 
 QString entries(const std::vector<Seq>& seqs)

@@ -203,6 +203,25 @@ QString wordOf(DownReason why)
     Q_UNREACHABLE();
 }
 
+QString wordOf(StationCause cause)
+{
+    switch (cause) {
+        case StationCause::NoSound:
+            return WordText::tr("no sound", "name of an alarm");
+        case StationCause::NotRecorded:
+            return WordText::tr("not recorded", "name of an alarm");
+        case StationCause::ClockStepped:
+            return WordText::tr("clock changed", "name of an alarm");
+        case StationCause::ProbeLost:
+            return WordText::tr("thermometer lost", "name of an alarm");
+        case StationCause::Vessel:
+            return WordText::tr("vessel loses too much", "name of an alarm");
+        case StationCause::VesselLow:
+            return WordText::tr("vessel below its minimum", "name of an alarm");
+    }
+    Q_UNREACHABLE();
+}
+
 QString wordOf(LimitName limit)
 {
     switch (limit) {

@@ -38,6 +38,7 @@ namespace bathside::ui {
 [[nodiscard]] QString wordOf(LimitName limit);     // the rule's name
 [[nodiscard]] QString untilText(LimitName limit);  // under the clock: "until in the bath"
 [[nodiscard]] QString pastText(LimitName limit);   // under the clock when it counts up
+[[nodiscard]] QString wordOf(StationCause cause);  // the alarm's name
 [[nodiscard]] QString wordOf(Verdict verdict);
 [[nodiscard]] QString wordOf(ReadingFault fault);  // a sentence: why this is no reading
 [[nodiscard]] QString wordOf(ReadingWarning warning);
