@@ -26,7 +26,8 @@ QString otherThanAmpoule(const Subject& subject)
         case SubjectKind::Bench:
             return SubjectText::tr("the bench");
         case SubjectKind::Station:
-            return SubjectText::tr("the station", "this computer");
+            // a vessel of its own is known by its name
+            return id.isEmpty() ? SubjectText::tr("the station", "this computer") : id;
     }
     Q_UNREACHABLE();
 }

@@ -129,7 +129,8 @@ TEST_F(Words, areThereInEachLanguage)
             EXPECT_FALSE(text.contains(QStringLiteral("%"))) << qPrintable(text);
             EXPECT_FALSE(text.contains(QStringLiteral("(s)"))) << qPrintable(text);
         }
-        const bool sameInBoth = english[i] == QStringLiteral("8");
+        const bool sameInBoth =  // a number or a name alone
+            english[i] == QStringLiteral("8") || english[i] == QStringLiteral("7");
         EXPECT_TRUE(sameInBoth || english[i] != spanish[i]);
     }
 }
@@ -203,7 +204,7 @@ TEST_F(Words, factsAreWholeSentences)
     EXPECT_EQ(
         factText(DeviationFound{LimitName::Thaw, subjectOf(AmpouleRef{3, 2}), {}, 1200, {}}),
         QStringLiteral("Deviation: time from bath to diluent, ampoule 2 of pull 3, by 1.2 s."));
-    EXPECT_EQ(factText(AlarmHeard{"vessel low vessel:V2"}),
+    EXPECT_EQ(factText(AlarmHeard{"vessel low station:V2"}),
               QStringLiteral("Alarm heard: vessel below its minimum, V2."));
     EXPECT_EQ(factText(AlarmHeard{"something of a later version"}),
               QStringLiteral("Alarm heard: something of a later version."));
