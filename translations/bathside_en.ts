@@ -1721,6 +1721,47 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>who reviewed a deviation, a later day</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The procedure card of this shift is not in this file: no limits and no checks are shown. Its hash: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviations of earlier shifts that were open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry %1</source>
+        <comment>what was signed, its numbers</comment>
+        <translation type="unfinished">entry %1</translation>
+    </message>
+    <message>
+        <source>card %1</source>
+        <comment>what was signed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>baseline of chart %1</source>
+        <comment>what was signed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the shift</source>
+        <comment>what was signed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The card is not in this file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open as the shift closed</source>
+        <comment>a deviation</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Fact</name>
@@ -2126,11 +2167,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Signed: %1. %2</source>
-        <comment>meaning, words</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Deviation of event %1 reviewed. Cause: %2. Action: %3.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2178,6 +2214,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>The baseline of the chart &quot;%1&quot; was withdrawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed: %1, entry %2.</source>
+        <comment>meaning, what was signed</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

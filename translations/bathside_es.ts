@@ -1721,6 +1721,47 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>who reviewed a deviation, a later day</comment>
         <translation>%1, el %2</translation>
     </message>
+    <message>
+        <source>The procedure card of this shift is not in this file: no limits and no checks are shown. Its hash: %1</source>
+        <translation>La ficha de este turno no está en este archivo: no se muestran límites ni comprobaciones. Su huella: %1</translation>
+    </message>
+    <message>
+        <source>Deviations of earlier shifts that were open</source>
+        <translation>Desviaciones de turnos anteriores que seguían abiertas</translation>
+    </message>
+    <message>
+        <source>entry %1</source>
+        <comment>what was signed, its numbers</comment>
+        <translation>entrada %1</translation>
+    </message>
+    <message>
+        <source>card %1</source>
+        <comment>what was signed</comment>
+        <translation>ficha %1</translation>
+    </message>
+    <message>
+        <source>baseline of chart %1</source>
+        <comment>what was signed</comment>
+        <translation>base del gráfico %1</translation>
+    </message>
+    <message>
+        <source>the shift</source>
+        <comment>what was signed</comment>
+        <translation>el turno</translation>
+    </message>
+    <message>
+        <source>The card is not in this file.</source>
+        <translation>La ficha no está en este archivo.</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>día</translation>
+    </message>
+    <message>
+        <source>open as the shift closed</source>
+        <comment>a deviation</comment>
+        <translation>abierta al cerrar el turno</translation>
+    </message>
 </context>
 <context>
     <name>Fact</name>
@@ -2126,11 +2167,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>Firmado: %1.</translation>
     </message>
     <message>
-        <source>Signed: %1. %2</source>
-        <comment>meaning, words</comment>
-        <translation>Firmado: %1. %2</translation>
-    </message>
-    <message>
         <source>Deviation of event %1 reviewed. Cause: %2. Action: %3.</source>
         <translation>Desviación del suceso %1 revisada. Causa: %2. Acción: %3.</translation>
     </message>
@@ -2179,6 +2215,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>The baseline of the chart &quot;%1&quot; was withdrawn.</source>
         <translation>Se retiró la referencia del gráfico &quot;%1&quot;.</translation>
+    </message>
+    <message>
+        <source>Signed: %1, entry %2.</source>
+        <comment>meaning, what was signed</comment>
+        <translation>Firmado: %1, entrada %2.</translation>
     </message>
 </context>
 <context>

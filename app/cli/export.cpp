@@ -12,7 +12,9 @@
 #include "app/system/key_file.h"
 #include "app/system/xlsx_book.h"
 #include "core/base/day.h"
+#include "core/record/copied_day.h"
 #include "core/trail/store/day_order.h"
+#include "core/trail/store/earlier_days.h"
 #include "core/trail/store/folder_sink.h"
 #include "core/trail/store/zone_days.h"
 
@@ -122,6 +124,65 @@ std::string wordsOf(const ExportCall& order, const Manifest& manifest)
                                         : "The manifest is signed by " + manifest.key + ".\n");
 }
 
+/// The files that this one goes on from, up to where it does.
+Result<std::vector<store::SoundPart>, Unusable> partsBefore(const ExportCall& order,
+                                                            const store::TrailDb& trail)
+{
+    std::vector<std::filesystem::path> files(order.continues.begin(), order.continues.end());
+    files.emplace_back(order.trail);
+    const auto parts = store::soundParts(files, trail.origin());
+    const Head& from = trail.origin().after;
+    const auto last = store::TrailDb::open(order.continues.back(), store::Mode::Salvage);
+    if (!last)
+        return failure(cli::unusable(order.continues.back(), last.error()));
+    bool isThere = false;
+    std::ignore = (*last)->read(from.seq, from.seq, [&](const Entry& entry) {
+        isThere = entry.hash == from.hash;
+        return false;
+    });
+    if (!isThere)
+        return failure(Unusable{order.continues.back(), "seq " + std::to_string(from.seq),
+                                "another event, or none",
+                                "the one that " + order.trail + " goes on from"});
+    return parts;
+}
+
+/// What is read, and what of it: the trail's days alone, or with what earlier files have of them.
+struct Source {
+    ExportOrder order;
+    std::unique_ptr<const CopiedDay> copied;
+};
+
+Result<Source, Unusable> sourceFor(const ExportCall& call, const store::TrailDb& trail,
+                                   store::DaysWanted wanted,
+                                   const std::vector<store::SoundPart>& parts)
+{
+    const store::ZoneDays days;
+    if (!parts.empty() && store::openingOfLastShift(trail).value_or(0) == 0)
+        wanted.zone = store::zoneOf(parts);
+    auto order = store::orderFor(trail, days, wanted);
+    if (!order)
+        return failure(unusable(call, order.error()));
+    Source source{std::move(*order), {}};
+    if (parts.empty())
+        return source;
+    const auto period = periodOf(days, source.order.zone, wanted.first, wanted.last);
+    store::EarlierDays earlier = store::earlierDays(parts, period.value_or(LocalDay{}));
+    std::vector<Entry>& entries = earlier.entries;
+    for (const SeqRange& run : source.order.runs) {
+        const auto read = trail.read(run.first - 1, run.last, [&](const Entry& entry) {
+            entries.push_back(entry);
+            return true;
+        });
+        if (!read)
+            return failure(cli::unusable(call.trail, read.error()));
+    }
+    if (const auto done = store::prepend(earlier, trail, source.order); !done)
+        return failure(cli::unusable(call.trail, done.error()));
+    source.copied = std::make_unique<const CopiedDay>(trail.head(), std::move(entries));
+    return source;
+}
+
 /// The day sheet, drawn, among the files to be written.
 Result<void, Unusable> addSheet(const ExportCall& call, const TrailStore& trail,
                                 const SheetDrawing& drawing, ExportOrder& order)
@@ -165,22 +226,36 @@ Exit exportVerb(const ExportCall& order, Terminal& terminal, const SheetDrawing&
     const auto trail = openTrail(order.trail);
     if (!trail)
         return refuse(terminal, trail.error());
-    const store::ZoneDays days;
-    auto what = store::orderFor(**trail, days, wanted.days);
-    if (!what)
-        return refuse(terminal, unusable(order, what.error()));
-    what->book = wanted.book.get();
-    if (what->runs.empty()) {
+    const bool goesOn = (*trail)->origin().after.seq > 0;
+    if (goesOn && order.continues.empty())
+        terminal.err << "bathside-cli: " << order.trail
+                     << " goes on from an earlier file, which has cards, people and whether this "
+                        "is a rehearsal. Give it by --continues.\n";
+    std::vector<store::SoundPart> parts;
+    if (goesOn && !order.continues.empty()) {
+        auto before = partsBefore(order, **trail);
+        if (!before)
+            return refuse(terminal, before.error());
+        parts = std::move(*before);
+    }
+    auto source = sourceFor(order, **trail, wanted.days, parts);
+    if (!source)
+        return refuse(terminal, source.error());
+    const TrailStore& read =
+        source->copied ? static_cast<const TrailStore&>(*source->copied) : **trail;
+    ExportOrder& what = source->order;
+    what.book = wanted.book.get();
+    if (what.runs.empty()) {
         terminal.err << "bathside-cli: " << order.trail << " has no record of " << order.day
                      << ".\n";
         return Exit::No;
     }
     if (wanted.sheet) {
-        if (const auto added = addSheet(order, **trail, drawing, *what); !added)
+        if (const auto added = addSheet(order, read, drawing, what); !added)
             return refuse(terminal, added.error());
     }
     store::FolderSink sink(order.folder);
-    const auto manifest = exportRecord(**trail, *what, days, sink);
+    const auto manifest = exportRecord(read, what, store::ZoneDays(), sink);
     if (!manifest)
         return refuse(terminal, unusable(order, manifest.error()));
     return print(terminal, order.json ? manifestText(*manifest) + "\n" : wordsOf(order, *manifest),
@@ -197,6 +272,8 @@ void addExport(CLI::App& app, Call& call, const SheetDrawing& drawing)
     verb->add_option("--until", order->until, "The last local day; the same when left out");
     verb->add_option("--to", order->folder, "The folder for the files")->required();
     verb->add_option("--as", order->as, formsText() + ", or several with commas");
+    verb->add_option("--continues", order->continues,
+                     "The files that the trail goes on from, oldest first");
     verb->add_option("--seal-key", order->key,
                      "The key that signs the manifest; seal.key beside the trail when left out");
     verb->add_option("--paper", order->paper, "Of the day sheet: a4 or letter");

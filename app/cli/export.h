@@ -3,6 +3,7 @@
 // `bathside-cli export`: the record of a local day or a range, as files.
 
 #include <string>
+#include <vector>
 
 #include "app/cli/sheet_drawing.h"
 #include "app/cli/verb.h"
@@ -15,6 +16,7 @@ struct ExportCall {
     std::string until;  // empty: that day alone
     std::string folder;
     std::string as = "csv,jsonl";
+    std::vector<std::string> continues;  // what the trail goes on from, oldest first
     std::string paper = "a4";
     std::string language = "en";
     std::string key;  // file of the key that signs the manifest; empty: seal.key beside the trail

@@ -5,12 +5,12 @@
 #include <algorithm>
 #include <memory>
 
-#include "app/station/copied_day.h"
 #include "app/station/record_places.h"
 #include "app/station/trail_record.h"
 #include "app/station/trail_tell.h"
 #include "app/system/xlsx_book.h"
 #include "core/base/rfc3339.h"
+#include "core/record/copied_day.h"
 #include "core/trail/store/day_order.h"
 #include "core/trail/store/folder_sink.h"
 #include "core/trail/store/zone_days.h"

@@ -176,6 +176,15 @@ std::vector<std::shared_ptr<const Probe>> probesOf(const Bench& bench,
 // --- a shift
 // --------------------------------------------------------------------------------------
 
+CardHash openedBy(const State& state)
+{
+    for (const auto& event : state.journal) {
+        if (const auto* opened = std::get_if<ShiftOpened>(&event->fact))
+            return opened->card;
+    }
+    return {};
+}
+
 void addPulls(SheetShift& shift, const State& state)
 {
     for (const Pull& pull : state.bench.pulls) {
@@ -188,7 +197,8 @@ void addPulls(SheetShift& shift, const State& state)
 
 void addDeviations(SheetShift& shift, const State& state)
 {
-    shift.cases = reviewCases(state.bench);
+    for (ReviewCase& one : reviewCases(state.bench))
+        (one.isCarried ? shift.carried : shift.cases).push_back(std::move(one));
     for (const ReviewCase& one : shift.cases)
         shift.limits.push_back(one.deviation ? limitOf(state.bench, *one.deviation) : std::nullopt);
     for (const Deviation& deviation : deviationsOf(state)) {
@@ -211,7 +221,9 @@ SheetShift shiftOf(const State& state)
                      .ampoules = {},
                      .baths = {},
                      .probes = {},
+                     .cardHash = openedBy(state),
                      .cases = {},
+                     .carried = {},
                      .limits = {},
                      .kept = {},
                      .notes = notesOf(state),
@@ -247,9 +259,9 @@ public:
             return;
         if (const auto ended = m_fold.take(*event))
             m_sheet.shifts.push_back(shiftOf(*ended));
-        sign(*event);
-        if (const auto* seal = std::get_if<DaySealed>(&event->fact))
-            m_sheet.seals.push_back({event->seq, event->at.wall, *seal});
+        if (std::holds_alternative<ShiftClosed>(event->fact))
+            m_closed = event->seq;
+        note(*event);
     }
 
     /// Signatures given later are of this record, too.
@@ -258,23 +270,63 @@ public:
         if (const auto last = m_fold.finish())
             m_sheet.shifts.push_back(shiftOf(*last));
         for (const Entry& entry : order.later) {
-            if (const auto event = eventOf(entry); event && !contain(order.runs, entry.seq))
-                sign(*event);
+            const auto event = eventOf(entry);
+            if (event && !contain(order.runs, entry.seq) && !isSealedWithout(*event))
+                note(*event);
         }
         m_sheet.rehearsal = m_fold.state().bench.rehearsal;
         m_sheet.people = m_fold.state().bench.people;
     }
 
 private:
-    void sign(const Event& event)
+    /// What goes to the end of the sheet.
+    void note(const Event& event)
     {
+        if (const auto* seal = std::get_if<DaySealed>(&event.fact))
+            m_sheet.seals.push_back({event.seq, event.at.wall, *seal});
         if (const auto* given = std::get_if<RecordSigned>(&event.fact); given && event.person)
-            m_sheet.signatures.push_back(
-                {event.at.wall, event.person->id, given->meaning, given->words});
+            sign(event, *given);
+        m_before = event;
+    }
+
+    /// A seal of a later day, and one of these days comes after their last closing.
+    [[nodiscard]] bool isSealedWithout(const Event& event) const
+    {
+        return std::holds_alternative<DaySealed>(event.fact) && !m_sheet.seals.empty() &&
+               m_sheet.seals.back().seq > m_closed;
+    }
+
+    void sign(const Event& event, const RecordSigned& given)
+    {
+        SheetSignature& signature =
+            m_sheet.signatures.emplace_back(SheetSignature{.at = event.at.wall,
+                                                           .person = event.person->id,
+                                                           .meaning = given.meaning,
+                                                           .of = given.of,
+                                                           .card = {},
+                                                           .chart = {},
+                                                           .words = given.words});
+        if (m_before.tap != event.tap)
+            return;
+        if (const auto* approved = std::get_if<CardApproved>(&m_before.fact))
+            signature.card = cardText(approved->card);
+        if (const auto* baseline = std::get_if<BaselineChosen>(&m_before.fact))
+            signature.chart = baseline->chart;
+    }
+
+    [[nodiscard]] std::string cardText(const CardHash& hash) const
+    {
+        const auto known = m_fold.state().bench.cards.find(hash);
+        if (known == m_fold.state().bench.cards.end())
+            return hash.text;
+        const Card::Content& card = known->second->content();
+        return card.name + " " + std::to_string(card.version);
     }
 
     DaySheet& m_sheet;
     ShiftFold m_fold;
+    Event m_before;    // the last one that was noted
+    Seq m_closed = 0;  // the last closing
 };
 
 }  // namespace

@@ -77,6 +77,8 @@ struct SheetSignature {
     WallTime at{};
     PersonId person;
     Meaning meaning{};
+    std::vector<Seq> of;      // entries; none: the shift, or what was said by the same tap:
+    std::string card, chart;  // that card's name and version; the chart whose baseline it is
     std::string words;
 };
 
@@ -92,7 +94,9 @@ struct SheetShift {
     std::vector<SheetAmpoule> ampoules;
     std::vector<SheetBath> baths;
     std::vector<std::shared_ptr<const Probe>> probes;  // that those readings are of
-    std::vector<ReviewCase> cases;
+    CardHash cardHash;                // as the opening says, whether that card is known or not
+    std::vector<ReviewCase> cases;    // of this shift
+    std::vector<ReviewCase> carried;  // still open when it began
     std::vector<std::optional<std::int64_t>> limits;  // of each case, in its unit
     std::vector<Deviation> kept;                      // which a correction has shown to be none
     std::vector<SheetNote> notes;
@@ -118,7 +122,7 @@ struct DaySheet {
     std::int64_t entries = 0;
     std::vector<SheetShift> shifts;
     std::vector<SheetSignature> signatures;
-    std::vector<SheetSeal> seals;
+    std::vector<SheetSeal> seals;  // of these days; where none comes after them, the next one
     People people;
 };
 

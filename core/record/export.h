@@ -42,7 +42,8 @@ struct ExportOrder {
     std::string version;                  // of the program
     std::vector<SeqRange> runs;           // what the record of these days is: in order, apart
     std::vector<Entry> context;           // entries of kContextKinds before the first run, in order
-    std::vector<Entry> later{};      // those that point back into a shift of the runs, in order
+    std::vector<Entry> later{};      // that point back into a shift of the runs, and the first seal
+                                     // after them; in order
     Head origin;                     // what the trail file's first entry follows
     bool lines = true;               // events.jsonl
     std::vector<CsvDialect> sheets;  // in which dialects the sheets are wanted; each at most once

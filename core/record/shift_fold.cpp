@@ -26,6 +26,8 @@ std::optional<State> ShiftFold::take(const Event& event)
     }
     m_state = evolve(std::move(m_state), event);
     m_last = event.seq;
+    if (m_state.bench.shiftIsOpen() || std::holds_alternative<ShiftClosed>(event.fact))
+        m_card = m_state.bench.card;
     return ended;
 }
 
@@ -35,10 +37,14 @@ std::optional<State> ShiftFold::finish() const
         return std::nullopt;
     State state = m_state;
     for (const Event& event : m_later) {
-        const auto isHere = [&](Seq seq) { return m_first <= seq && seq <= m_last; };
+        const auto isHere = [&](Seq seq) {
+            return (m_first <= seq && seq <= m_last) ||
+                   state.bench.reviews.deviations.contains(seq);  // or still open from before
+        };
         if (event.seq > m_last && std::ranges::any_of(pointsAt(event.fact), isHere))
             state = evolve(std::move(state), event);
     }
+    state.bench.card = m_card;
     return state;
 }
 

@@ -3,8 +3,8 @@
 // The shifts of a record, each as it stands in the end.
 //
 // A shift is handed out when another opens or nothing more comes, with what later entries, of
-// whatever day, corrected, reviewed, commented on or signed in it. The entries of the record come
-// in order and are not kept.
+// whatever day, corrected, reviewed, commented on or signed in it; its card is the one that was in
+// force as it closed. The entries of the record come in order and are not kept.
 
 #include <optional>
 #include <vector>
@@ -32,7 +32,8 @@ public:
 private:
     std::vector<Event> m_later;
     State m_state;
-    Seq m_first = 0, m_last = 0;  // of the shift, so far
+    Seq m_first = 0, m_last = 0;         // of the shift, so far
+    std::shared_ptr<const Card> m_card;  // as it closed
 };
 
 }  // namespace bathside

@@ -86,8 +86,14 @@ void writeAbout(SheetWriter& writer, const DaySheet& sheet)
 
 void writeCard(SheetWriter& writer, const SheetShift& shift)
 {
-    if (!shift.card)
+    if (!shift.card) {
+        writer.paragraph(DayText::tr("The procedure card of this shift is not in this file: no "
+                                     "limits and no checks are shown. Its hash: %1")
+                             .arg(shift.cardHash.text.empty() ? QStringLiteral("–")
+                                                              : fromCore(shift.cardHash.text)),
+                         Weight::Strong);
         return;
+    }
     const Card::Content& card = shift.card->content();
     writer.facts({{DayText::tr("Procedure card"),
                    DayText::tr("%1, version %2").arg(fromCore(card.name)).arg(card.version)},
@@ -129,6 +135,10 @@ void writeDeviations(SheetWriter& writer, const DaySheet& sheet, const SheetShif
     writer.table(deviationsTable(shift, sheet.people));
     for (const Deviation& deviation : shift.kept)
         writer.paragraph(keptText(deviation));
+    if (shift.carried.empty())
+        return;
+    writer.heading(DayText::tr("Deviations of earlier shifts that were open"));
+    writer.table(carriedTable(shift, sheet.people));
 }
 
 void writeShift(SheetWriter& writer, const DaySheet& sheet, const SheetShift& shift,

@@ -98,6 +98,27 @@ QString allowedText(const SheetShift& shift, LimitName name,
     return overText(name, *limit);
 }
 
+/// What a signature is of.
+QString signedText(const SheetSignature& one)
+{
+    QStringList parts;
+    QStringList entries;
+    for (const Seq seq : one.of)
+        entries.append(QString::number(seq));
+    if (!entries.isEmpty())
+        parts.append(DayText::tr("entry %1", "what was signed, its numbers")
+                         .arg(entries.join(QStringLiteral(", "))));
+    if (!one.card.empty())
+        parts.append(DayText::tr("card %1", "what was signed").arg(fromCore(one.card)));
+    if (!one.chart.empty())
+        parts.append(
+            DayText::tr("baseline of chart %1", "what was signed").arg(fromCore(one.chart)));
+    if (!one.words.empty())
+        parts.append(fromCore(one.words));
+    return parts.isEmpty() ? DayText::tr("the shift", "what was signed")
+                           : parts.join(QStringLiteral("; "));
+}
+
 Row caseRow(const SheetShift& shift, std::size_t at, const People& people)
 {
     const ReviewCase& one = shift.cases[at];
@@ -152,7 +173,8 @@ SheetTable checksTable(const SheetShift& shift, const std::string& language)
                       {DayText::tr("value"), 0.14},
                       {DayText::tr("at", "a time"), 0.12}},
                      {},
-                     DayText::tr("The card asks for no checks.")};
+                     shift.card ? DayText::tr("The card asks for no checks.")
+                                : DayText::tr("The card is not in this file.")};
     for (const SheetCheck& check : shift.checks) {
         const QString result = resultText(check);
         table.rows.push_back(
@@ -224,6 +246,35 @@ SheetTable notesTable(const SheetShift& shift)
     return table;
 }
 
+/// The deviations of earlier shifts that this one began with: entry and day say which they are.
+SheetTable carriedTable(const SheetShift& shift, const People& people)
+{
+    SheetTable table{{{DayText::tr("entry"), 0.08},
+                      {DayText::tr("day"), 0.12},
+                      {DayText::tr("deviation"), 0.24},
+                      {DayText::tr("over by"), 0.1},
+                      {DayText::tr("cause"), 0.16},
+                      {DayText::tr("what was done"), 0.16},
+                      {DayText::tr("reviewed by"), 0.14}},
+                     {},
+                     DayText::tr("None.", "no deviations")};
+    for (const ReviewCase& one : shift.carried) {
+        if (!one.deviation)
+            continue;
+        const DeviationOnRecord& deviation = *one.deviation;
+        table.rows.push_back(
+            {{QString::number(deviation.seq)},
+             {isoDayText(localDay(deviation.at.wall, shift.zone))},
+             {caseText(one), true},
+             {overText(deviation.fact.limit, deviation.fact.over)},
+             {causeOf(one)},
+             {actionOf(one)},
+             {deviation.reviewed ? reviewText(shift, one, people)
+                                 : DayText::tr("open as the shift closed", "a deviation")}});
+    }
+    return table;
+}
+
 SheetTable signaturesTable(const DaySheet& sheet)
 {
     SheetTable table{{{DayText::tr("name"), 0.25},
@@ -236,7 +287,7 @@ SheetTable signaturesTable(const DaySheet& sheet)
         table.rows.push_back({{personText(sheet.people, one.person), true},
                               {localDateTimeText(one.at, sheet.zone)},
                               {meaningText(one.meaning)},
-                              {one.words.empty() ? kNone : fromCore(one.words)}});
+                              {signedText(one)}});
     return table;
 }
 

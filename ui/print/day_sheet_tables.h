@@ -16,6 +16,7 @@ namespace bathside::ui {
 [[nodiscard]] SheetTable deviationsTable(const SheetShift& shift, const People& people);
 [[nodiscard]] SheetTable sumsTable(const SheetShift& shift);
 [[nodiscard]] SheetTable notesTable(const SheetShift& shift);
+[[nodiscard]] SheetTable carriedTable(const SheetShift& shift, const People& people);
 [[nodiscard]] SheetTable signaturesTable(const DaySheet& sheet);
 
 /// Each ampoule's two times, and each bag's age, as shares of their limits.

@@ -50,10 +50,14 @@ QString sentenceOf(const PinRefused& fact)
 QString sentenceOf(const RecordSigned& fact)
 {
     const QString words = fromCore(fact.words);
-    const QString said = FactText::tr("Signed: %1.", "meaning").arg(wordOf(fact.meaning));
-    return words.isEmpty()
-               ? said
-               : FactText::tr("Signed: %1. %2", "meaning, words").arg(wordOf(fact.meaning), words);
+    QStringList entries;
+    for (const Seq seq : fact.of)
+        entries.append(QString::number(seq));
+    const QString said = entries.isEmpty()
+                             ? FactText::tr("Signed: %1.", "meaning").arg(wordOf(fact.meaning))
+                             : FactText::tr("Signed: %1, entry %2.", "meaning, what was signed")
+                                   .arg(wordOf(fact.meaning), entries.join(QStringLiteral(", ")));
+    return words.isEmpty() ? said : said + u' ' + words;
 }
 
 QString sentenceOf(const DeviationReviewed& fact)

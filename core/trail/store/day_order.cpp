@@ -48,7 +48,7 @@ Result<ExportOrder, ExportFault> orderFor(const TrailDb& trail, const LocalDays&
     auto context = carried(trail, {kContextKinds.begin(), kContextKinds.end()}, first);
     if (!context)
         return failure(fault(context.error()));
-    auto later = pointingBackAt(trail, *runs);
+    auto later = saidLater(trail, *runs);
     if (!later)
         return failure(fault(later.error()));
     return ExportOrder{.zone = std::move(*zone),

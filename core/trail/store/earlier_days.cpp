@@ -79,7 +79,7 @@ Result<void, StoreTrouble> prepend(const EarlierDays& earlier, const TrailDb& la
     order.origin = earlier.origin;
     order.runs.insert(order.runs.begin(), earlier.runs.begin(), earlier.runs.end());
     order.runs = joined(std::move(order.runs));
-    auto later = pointingBackAt(last, order.runs);
+    auto later = saidLater(last, order.runs);
     if (!later)
         return failure(later.error());
     order.later = earlier.later;
@@ -90,6 +90,13 @@ Result<void, StoreTrouble> prepend(const EarlierDays& earlier, const TrailDb& la
             return entry.seq >= first;
         });
     return {};
+}
+
+std::string zoneOf(const std::vector<SoundPart>& parts)
+{
+    DayFinder finder;
+    readAll(parts, [&](const Entry& entry) { finder.take(entry); });
+    return finder.shifts().empty() ? "UTC" : finder.shifts().back().zone;
 }
 
 std::optional<WallTime> openingFor(const std::vector<SoundPart>& parts, Seq seq)

@@ -27,6 +27,9 @@ struct EarlierDays {
 [[nodiscard]] Result<void, StoreTrouble> prepend(const EarlierDays& earlier, const TrailDb& last,
                                                  ExportOrder& order);
 
+/// Of the last shift there; UTC before the first one.
+[[nodiscard]] std::string zoneOf(const std::vector<SoundPart>& parts);
+
 /// When the shift was opened that an entry there belongs to; outside any, when it was itself
 /// written. None: there is no such entry.
 [[nodiscard]] std::optional<WallTime> openingFor(const std::vector<SoundPart>& parts, Seq seq);

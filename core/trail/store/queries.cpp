@@ -156,6 +156,29 @@ SELECT seq FROM subject_index i WHERE what = 7 AND id BETWEEN printf('%019d', ?)
     return entries;
 }
 
+Result<std::vector<Entry>, StoreTrouble> saidLater(const TrailDb& trail,
+                                                   const std::vector<SeqRange>& runs)
+{
+    auto entries = pointingBackAt(trail, runs);
+    if (!entries || runs.empty())
+        return entries;
+    const auto seal = trail.connection().value(
+        "SELECT min(seq) FROM subject_index WHERE what = 1 AND id = 'day.sealed' AND seq > ?",
+        {number(runs.back().last)});
+    if (!seal)
+        return failure(seal.error());
+    if (seal->isNull())
+        return entries;
+    const auto read = trail.read(seal->toLongLong(), seal->toLongLong(), [&](const Entry& entry) {
+        entries->push_back(entry);
+        return true;
+    });
+    if (!read)
+        return failure(read.error());
+    std::ranges::sort(*entries, {}, &Entry::seq);
+    return entries;
+}
+
 Result<std::vector<Seq>, StoreTrouble> find(const TrailDb& trail, const std::vector<Wanted>& wanted,
                                             SeqRange within, int limit)
 {

@@ -57,6 +57,10 @@ struct Wanted {
 [[nodiscard]] Result<std::vector<Entry>, StoreTrouble> pointingBackAt(
     const TrailDb& trail, const std::vector<SeqRange>& runs);
 
+/// These, and the first day's seal after the runs: what an export of them is told with.
+[[nodiscard]] Result<std::vector<Entry>, StoreTrouble> saidLater(const TrailDb& trail,
+                                                                 const std::vector<SeqRange>& runs);
+
 /// The seqs within a range that are about all of `wanted`; the newest `limit` of them, in order.
 [[nodiscard]] Result<std::vector<Seq>, StoreTrouble> find(const TrailDb& trail,
                                                           const std::vector<Wanted>& wanted,

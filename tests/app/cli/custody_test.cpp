@@ -273,6 +273,59 @@ TEST_F(ArchiveTest, nothingUnsoundIsArchived)
     EXPECT_FALSE(std::filesystem::exists(m_folder / "2026.db"));
 }
 
+// Who was listed, and that it is a rehearsal, was said in the year before.
+TEST_F(ArchiveTest, isExportedWithWhatTheYearBeforeSaid)
+{
+    TrailDays days;
+    std::vector<Entry> log{days.entry(StationStarted{"0.1.0", std::string(64, '0'), true}),
+                           days.entry(PersonListed{{"LS"}, "L. Somebody", Role::ShiftLead, false})};
+    const auto shift = [&] {
+        for (const Fact& fact :
+             {Fact(ShiftOpened{"Europe/Amsterdam", {}}), Fact(NoteMade{"x"}), Fact(ShiftClosed{})})
+            log.push_back(days.entry(fact));
+    };
+    shift();
+    for (int year = 0; year < 2; ++year) {
+        days.pass(std::chrono::hours(24 * 365));
+        shift();
+    }
+    const auto file = written(m_folder / "long.db", log);
+    const auto first = m_folder / "first.db", second = m_folder / "second.db";
+    ASSERT_EQ(archive(file, 2026, first).exit, Exit::Done);
+    ASSERT_EQ(archive(file, 2027, second).exit, Exit::Done);
+    DaySheet drawn;
+    const SheetDrawing drawing{
+        .draw = [&](const DaySheet& sheet, const SheetWish&) -> Result<std::string, Unusable> {
+            drawn = sheet;
+            return std::string("%PDF");
+        },
+        .handOver = {}};
+    const auto exported = [&](const std::vector<std::string>& continues, const char* to) {
+        ExportCall call;
+        call.trail = second.string();
+        call.day = "2027-03-05";
+        call.folder = (m_folder / to).string();
+        call.as = "jsonl,csv,pdf";
+        call.continues = continues;
+        return spoken("", [&](Terminal& terminal) { return exportVerb(call, terminal, drawing); });
+    };
+    const Spoken alone = exported({}, "alone");
+    EXPECT_EQ(alone.exit, Exit::Done) << alone.err;
+    EXPECT_THAT(alone.err, HasSubstr("goes on from an earlier file"));
+    EXPECT_FALSE(drawn.rehearsal);
+    const Spoken whole = exported({first.string()}, "whole");
+    ASSERT_EQ(whole.exit, Exit::Done) << whole.err;
+    EXPECT_EQ(whole.err, "");
+    EXPECT_TRUE(drawn.rehearsal);
+    EXPECT_TRUE(drawn.people.find(PersonId{"LS"}));
+    EXPECT_EQ(drawn.shifts.size(), 1U);
+    EXPECT_EQ(test::bytesOf(m_folder / "whole" / "events.jsonl"),
+              test::bytesOf(m_folder / "alone" / "events.jsonl"));
+    const Spoken wrong = exported({m_file.string()}, "wrong");
+    EXPECT_EQ(wrong.exit, Exit::Unusable);
+    EXPECT_THAT(wrong.err, HasSubstr("goes on from"));
+}
+
 // --- what continues a damaged trail -------------------------------------------------------------
 
 class ContinuedTest : public testing::Test {

@@ -127,6 +127,63 @@ TEST_F(DaySheetTest, hasWhatWasSaidOfItOnLaterDays)
     EXPECT_EQ(made->entries, sheet.entries);
 }
 
+// A card adopted and approved after the closing is that of the next shift.
+TEST_F(DaySheetTest, hasTheCardThatWasInForce)
+{
+    test::DayScript days = test::sampleDay();
+    const auto next = test::cardWith(R"({"version": 4711})");
+    days.at("2026-03-06T05:00:00Z", CardAdopted{{next->document()}})
+        .at("2026-03-06T05:01:00Z", CardApproved{next->hash()})
+        .at("2026-03-06T05:01:00Z", RecordSigned{Meaning::Approved, {}, {}});
+    days.entries.back().tap = days.entries[days.entries.size() - 2].tap;
+    const test::MemoryTrail longer(days.entries);
+    order.runs = {{1, longer.head().seq}};
+    const auto made = daySheetOf(longer, order);
+    ASSERT_TRUE(made);
+    EXPECT_EQ(made->shifts.back().card->hash(), test::defaultCard()->hash());
+    ASSERT_EQ(made->signatures.size(), 1U);
+    EXPECT_EQ(made->signatures[0].card, next->content().name + " 4711");
+}
+
+// A seal given after midnight is of another day by its own time.
+TEST_F(DaySheetTest, hasTheFirstSealAfterIt)
+{
+    test::DayScript days = test::sampleDay();
+    days.at("2026-03-07T05:00:00Z", DaySealed{36, "h", "k", "s"});
+    order.later = {days.entries.back()};
+    EXPECT_EQ(daySheetOf(trail, order)->seals.size(), 1U);
+    // One of its own, after its last closing, is enough.
+    test::DayScript sealed = test::sampleDay();
+    sealed.at("2026-03-05T23:31:00Z", DaySealed{36, "h", "k", "s"});
+    const test::MemoryTrail own(sealed.entries);
+    order.runs = {{1, own.head().seq}};
+    const auto made = daySheetOf(own, order);
+    ASSERT_EQ(made->seals.size(), 1U);
+    EXPECT_EQ(made->seals[0].seq, own.head().seq);
+}
+
+TEST_F(DaySheetTest, whatWasOpenFromBeforeStandsApart)
+{
+    test::DayScript days;
+    const DeviationFound over{LimitName::InUse, subjectOf(BagId{"B9"}), BagId{"B9"}, 5000, {}};
+    Reviews reviews;
+    reviews.deviations[1] = {
+        .seq = 1, .at = {}, .fact = over, .isKept = false, .onDuty = {}, .reviewed = {}};
+    days.at("2026-03-04T06:00:00Z", over)
+        .at("2026-03-05T06:00:00Z", ShiftOpened{"Europe/Amsterdam", {}})
+        .at("2026-03-05T06:00:00Z", ReviewCarried{*carriedFrom(reviews)})
+        .at("2026-03-05T07:00:00Z",
+            DeviationFound{LimitName::InUse, subjectOf(BagId{"B1"}), BagId{"B1"}, 1, {}})
+        .at("2026-03-05T08:00:00Z", ShiftClosed{});
+    const test::MemoryTrail own(days.entries);
+    order.runs = {{2, own.head().seq}};
+    const auto made = daySheetOf(own, order);
+    ASSERT_EQ(made->shifts.size(), 1U);
+    ASSERT_EQ(made->shifts[0].cases.size(), 1U);
+    ASSERT_EQ(made->shifts[0].carried.size(), 1U);
+    EXPECT_EQ(made->shifts[0].carried[0].deviation->fact.bag, BagId{"B9"});
+}
+
 TEST_F(DaySheetTest, listsEveryCheckOfTheCardOpenOrNot)
 {
     ASSERT_TRUE(morning().card);

@@ -174,6 +174,17 @@ TEST_F(QueriesTest, findsWhatLaterShiftsSayOfADay)
     EXPECT_THAT(*pointingBackAt(*m_trail, {{own, own}}), ElementsAre(later[2]));
 }
 
+TEST_F(QueriesTest, aDayIsToldWithTheFirstSealAfterIt)
+{
+    const SeqRange first{m_starts[0], m_starts[1] - 1};
+    EXPECT_THAT(*saidLater(*m_trail, {first}), IsEmpty());
+    const std::vector<Entry> later{m_days.entry(DaySealed{1, "h", "k", "s"}),
+                                   m_days.entry(DaySealed{2, "h", "k", "s"}),
+                                   m_days.entry(NoteCommented{m_starts[0] + 4, "seen"})};
+    ASSERT_TRUE(m_trail->append(later));
+    EXPECT_THAT(*saidLater(*m_trail, {first}), ElementsAre(later[0], later[2]));
+}
+
 TEST_F(QueriesTest, whatAnOpenShiftSaysOfItselfIsNotLater)
 {
     const std::vector<Entry> open{

@@ -8,7 +8,7 @@
 
 #include "core/trail/ports.h"
 
-namespace bathside::app {
+namespace bathside {
 
 class CopiedDay final : public TrailStore {
 public:
@@ -35,4 +35,4 @@ private:
     std::vector<Entry> m_entries;
 };
 
-}  // namespace bathside::app
+}  // namespace bathside
