@@ -126,8 +126,12 @@ std::string wordsOf(const VesselAnswer& answer)
 {
     std::string words = fixed(answer.litres, 1) + " L" +
                         (answer.isBelowMinimum ? ", below the minimum" : "") + ".\n";
+    const auto rate = [](const Evaporation& loss) { return fixed(loss.rate, 3) + " L a day"; };
     if (answer.evaporation)
-        words += "It loses " + fixed(answer.evaporation->rate, 3) + " L a day.\n";
+        words += "It loses " + rate(*answer.evaporation) + ".\n";
+    if (answer.ofLate)
+        words += "Of late it loses " + rate(*answer.ofLate) +
+                 (answer.ofLate->interval ? ".\n" : "; one more reading has to confirm that.\n");
     words += sentenceOf(answer.vacuum);
     if (answer.refill)
         words += "To be filled by " + dayText(answer.last, answer.refill->earliest) + " (" +

@@ -14,6 +14,7 @@ TEST(DipstickTest, isStraightBetweenItsRowsAndSaysNothingBeyond)
     EXPECT_DOUBLE_EQ(dipstick->litresAt(500).value(), 30);
     EXPECT_EQ(dipstick->litresAt(501), std::nullopt);
     EXPECT_EQ(dipstick->fullest(), 30);
+    EXPECT_DOUBLE_EQ(dipstick->error(), 5 * 26.0 / 400);
 }
 
 TEST(DipstickTest, refusesATableThatDoesNotRise)
