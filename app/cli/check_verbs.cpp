@@ -127,12 +127,14 @@ std::string wordsOf(const VesselAnswer& answer)
     std::string words = fixed(answer.litres, 1) + " L" +
                         (answer.isBelowMinimum ? ", below the minimum" : "") + ".\n";
     const auto rate = [](const Evaporation& loss) { return fixed(loss.rate, 3) + " L a day"; };
-    if (answer.evaporation)
+    if (answer.evaporation && answer.evaporation->rate > 0)
         words += "It loses " + rate(*answer.evaporation) + ".\n";
     if (answer.ofLate)
         words += "Of late it loses " + rate(*answer.ofLate) +
                  (answer.ofLate->interval ? ".\n" : "; one more reading has to confirm that.\n");
-    words += sentenceOf(answer.vacuum);
+    words += answer.evaporation && !answer.vacuum
+                 ? "The readings show no loss: read the level again tomorrow.\n"
+                 : sentenceOf(answer.vacuum);
     if (answer.refill)
         words += "To be filled by " + dayText(answer.last, answer.refill->earliest) + " (" +
                  dayText(answer.last, answer.refill->days) + " if all goes on as usual).\n";

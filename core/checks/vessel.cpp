@@ -89,6 +89,13 @@ std::optional<Evaporation> evaporationOf(std::span<const LevelReading> log, doub
     return Evaporation{medianOf(slopes.all), rankInterval(slopes, confidence), slopes.all.size()};
 }
 
+std::vector<LevelReading> withFillsSeen(std::vector<LevelReading> log, double error)
+{
+    for (std::size_t i = 1; i < log.size(); ++i)
+        log[i].afterFill = log[i].afterFill || log[i].litres - log[i - 1].litres > error;
+    return log;
+}
+
 namespace {
 
 /// From one reading to a later one, without a fill between them.
@@ -146,8 +153,10 @@ std::optional<Refill> refillIn(const Evaporation& evaporation, double litres, do
     return refill;
 }
 
-Vacuum judged(const Evaporation& evaporation, double alarm)
+std::optional<Vacuum> judged(const Evaporation& evaporation, double alarm)
 {
+    if (evaporation.rate <= 0)
+        return std::nullopt;
     if (evaporation.rate <= alarm)
         return Vacuum::Sound;
     return evaporation.interval && evaporation.interval->low > alarm ? Vacuum::Failing

@@ -66,6 +66,9 @@ struct Evaporation {
 [[nodiscard]] std::optional<Evaporation> evaporationOf(std::span<const LevelReading> log,
                                                        double confidence);
 
+/// A level that rose by more than `error` was filled, whether that was said or not.
+[[nodiscard]] std::vector<LevelReading> withFillsSeen(std::vector<LevelReading> log, double error);
+
 /// The loss of late: none unless the last interval between two readings lost more than at `alarm`
 /// (L/day), by more than `error` (L), so that it was not the hand that read. Where the one before
 /// it did so, too, both together, with the interval from the lesser to the greater: a single
@@ -96,7 +99,7 @@ struct Names<Vacuum> {
     static constexpr std::array<std::string_view, 3> all{"sound", "suspect", "failing"};
 };
 
-/// Against `alarm`, the rate in L/day from which it is too high.
-[[nodiscard]] Vacuum judged(const Evaporation& evaporation, double alarm);
+/// Against `alarm`, the rate in L/day from which it is too high; none where no loss is shown.
+[[nodiscard]] std::optional<Vacuum> judged(const Evaporation& evaporation, double alarm);
 
 }  // namespace bathside

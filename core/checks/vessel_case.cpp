@@ -90,7 +90,7 @@ namespace {
 
 std::optional<Vacuum> vacuumBy(const std::optional<Evaporation>& loss, double alarm)
 {
-    return loss ? std::optional(judged(*loss, alarm)) : std::nullopt;
+    return loss ? judged(*loss, alarm) : std::nullopt;
 }
 
 std::optional<Refill> refillBy(const VesselAnswer& answer, double minimum)
@@ -117,7 +117,7 @@ VesselAnswer answered(const VesselCase& vessel)
     answer.isBelowMinimum = answer.litres < vessel.minimum;
     answer.last = vessel.last;
     const double since = vessel.log.back().day - vessel.recentDays;
-    const auto& log = vessel.log;
+    const auto log = withFillsSeen(vessel.log, vessel.error);
     const auto from = std::ranges::lower_bound(log, since, {}, &LevelReading::day);
     answer.evaporation = evaporationOf({from, log.end()}, vessel.confidence);
     answer.ofLate = lossOfLate({from, log.end()}, vessel.alarm, vessel.error);

@@ -47,8 +47,10 @@ QString titleOf(const VesselAnswer& answer)
 {
     if (answer.isBelowMinimum)
         return VesselText::tr("The level is below its minimum: fill it now.");
-    return answer.vacuum
-               ? vacuumText(*answer.vacuum)
+    if (answer.vacuum)
+        return vacuumText(*answer.vacuum);
+    return answer.evaporation
+               ? VesselText::tr("The readings show no loss: read the level again tomorrow.")
                : VesselText::tr("Read the level again tomorrow: a loss takes two readings.");
 }
 
@@ -150,7 +152,7 @@ CheckSheet sheetOf(const VesselLog& log, const std::string& zone)
                                           .arg(figure(answer->litres, 1, kLitres),
                                                figure(vessel.dipstick.fullest(), 1, kLitres),
                                                figure(vessel.minimum, 1, kLitres))});
-        if (answer->evaporation)
+        if (answer->evaporation && answer->evaporation->rate > 0)
             sheet.fields.append({VesselText::tr("loss"), lossText(*answer->evaporation)});
         if (answer->ofLate)
             sheet.fields.append({VesselText::tr("of late"), lateText(*answer->ofLate)});

@@ -238,6 +238,26 @@ TEST(VesselLogTest, aFillIsNoGainEvenWhereTheTableDoesNotReachIt)
     EXPECT_EQ(answer.evaporation->pairs, 2U);  // one before the fill, one after it
 }
 
+// By hand: 6 mm a day are 0.6 L, before and after a fill that nobody told of.
+TEST(VesselLogTest, aRiseIsAFillWhetherItWasSaidOrNot)
+{
+    const auto answer = dipped({200, 194, 188, 290, 284, 278, 272}).answer().value();
+    EXPECT_NEAR(answer.evaporation->rate, 0.6, 1e-9);
+    EXPECT_EQ(answer.evaporation->pairs, 9U);  // three before it, six after it
+    EXPECT_EQ(answer.vacuum, Vacuum::Failing);
+    EXPECT_FALSE(dipped({200, 290}).answer()->evaporation);  // no two readings between two fills
+}
+
+// 5 mm are the dipstick's error.
+TEST(VesselLogTest, aGainIsNoSoundVacuum)
+{
+    const auto answer = dipped({300, 305}).answer().value();
+    EXPECT_NEAR(answer.evaporation->rate, -0.5, 1e-9);
+    EXPECT_FALSE(answer.vacuum);
+    EXPECT_FALSE(answer.refill);
+    EXPECT_FALSE(dipped({300, 300}).answer()->vacuum);
+}
+
 TEST(VesselLogTest, aBetterTableReadsTheOldDipsAnew)
 {
     VesselLog log = dipped({300, 297, 294, 291, 288});

@@ -80,6 +80,8 @@ TEST(VacuumTest, failsWhenTheWholeIntervalIsTooHigh)
     EXPECT_EQ(judged({0.6, Interval{0.4, 0.8}, 9}, 0.45), Vacuum::Suspect);
     EXPECT_EQ(judged({0.6, std::nullopt, 1}, 0.45), Vacuum::Suspect);
     EXPECT_EQ(judged({0.6, Interval{0.5, 0.7}, 9}, 0.45), Vacuum::Failing);
+    EXPECT_EQ(judged({0, std::nullopt, 1}, 0.45), std::nullopt);
+    EXPECT_EQ(judged({-0.1, Interval{-0.2, 0.1}, 9}, 0.45), std::nullopt);
 }
 
 }  // namespace
