@@ -62,10 +62,14 @@ std::string birdsText(const std::optional<int>& birds)
 
 std::string wordsOf(const CoverageAnswer& answer)
 {
-    return percent(answer.share) + " are good (" + percent(answer.interval.low) + " to " +
-           percent(answer.interval.high) + "). " + sentenceOf(answer.verdict) +
-           "To show the target it takes " + birdsText(answer.neededAtBest) +
-           " without a miss, or " + birdsText(answer.needed) + " with as many misses.\n";
+    const std::string found = percent(answer.share) + " are good (" + percent(answer.interval.low) +
+                              " to " + percent(answer.interval.high) + "). " +
+                              sentenceOf(answer.verdict);
+    const std::string atBest =
+        "To show the target it takes " + birdsText(answer.neededAtBest) + " without a miss";
+    return answer.verdict == CoverageVerdict::Missed
+               ? found + atBest + ".\n"
+               : found + atBest + ", or " + birdsText(answer.needed) + " with as many misses.\n";
 }
 
 TellingOr tellCoverage(std::string_view document)
