@@ -62,10 +62,14 @@ std::string birdsText(const std::optional<int>& birds)
 
 std::string wordsOf(const CoverageAnswer& answer)
 {
-    return percent(answer.share) + " are good (" + percent(answer.interval.low) + " to " +
-           percent(answer.interval.high) + "). " + sentenceOf(answer.verdict) +
-           "To show the target it takes " + birdsText(answer.neededAtBest) +
-           " without a miss, or " + birdsText(answer.needed) + " with as many misses.\n";
+    const std::string found = percent(answer.share) + " are good (" + percent(answer.interval.low) +
+                              " to " + percent(answer.interval.high) + "). " +
+                              sentenceOf(answer.verdict);
+    const std::string atBest =
+        "To show the target it takes " + birdsText(answer.neededAtBest) + " without a miss";
+    return answer.verdict == CoverageVerdict::Missed
+               ? found + atBest + ".\n"
+               : found + atBest + ", or " + birdsText(answer.needed) + " with as many misses.\n";
 }
 
 TellingOr tellCoverage(std::string_view document)
@@ -126,9 +130,15 @@ std::string wordsOf(const VesselAnswer& answer)
 {
     std::string words = fixed(answer.litres, 1) + " L" +
                         (answer.isBelowMinimum ? ", below the minimum" : "") + ".\n";
-    if (answer.evaporation)
-        words += "It loses " + fixed(answer.evaporation->rate, 3) + " L a day.\n";
-    words += sentenceOf(answer.vacuum);
+    const auto rate = [](const Evaporation& loss) { return fixed(loss.rate, 3) + " L a day"; };
+    if (answer.evaporation && answer.evaporation->rate > 0)
+        words += "It loses " + rate(*answer.evaporation) + ".\n";
+    if (answer.ofLate)
+        words += "Of late it loses " + rate(*answer.ofLate) +
+                 (answer.ofLate->interval ? ".\n" : "; one more reading has to confirm that.\n");
+    words += answer.evaporation && !answer.vacuum
+                 ? "The readings show no loss: read the level again tomorrow.\n"
+                 : sentenceOf(answer.vacuum);
     if (answer.refill)
         words += "To be filled by " + dayText(answer.last, answer.refill->earliest) + " (" +
                  dayText(answer.last, answer.refill->days) + " if all goes on as usual).\n";

@@ -26,7 +26,7 @@ enum class StationCause : std::uint8_t {
     ClockStepped,
     ProbeLost,
     Vessel,     // it loses too much
-    VesselLow,  // below its own minimum by the last dipstick reading
+    VesselLow,  // below its own minimum by the last dipstick reading; heads-up: by its loss since
 };
 template <>
 struct Names<StationCause> {

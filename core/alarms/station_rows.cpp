@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <utility>
 
 #include "core/alarms/rows.h"
 
@@ -53,6 +54,12 @@ Millis sinceFill(const VesselLog& log)
     return log.dips.back().at - first.at;
 }
 
+/// Whether a loss by these readings is the vessel's.
+bool tells(const VesselLog& log, const VesselAnswer& answer)
+{
+    return answer.evaporation && (answer.evaporation->interval || sinceFill(log) >= kTelling);
+}
+
 /// A vacuum that fails loses more than the vessel usually does.
 std::optional<Level> vacuumLevel(const VesselLog& log, const VesselAnswer& answer)
 {
@@ -60,9 +67,23 @@ std::optional<Level> vacuumLevel(const VesselLog& log, const VesselAnswer& answe
         return std::nullopt;
     if (*answer.vacuum == Vacuum::Failing)
         return Level::Limit;
-    return answer.evaporation->interval || sinceFill(log) >= kTelling
-               ? std::optional(Level::HeadsUp)
-               : std::nullopt;
+    return tells(log, answer) ? std::optional(Level::HeadsUp) : std::nullopt;
+}
+
+/// Below its minimum as the dipstick showed, else from when its loss has brought it there.
+std::optional<AlarmCourse> levelCourse(const Bench& bench, const Subject& vessel,
+                                       const VesselLog& log, const VesselAnswer& answer,
+                                       const Stamp& now)
+{
+    if (answer.isBelowMinimum)
+        return standing(bench, StationCause::VesselLow, vessel, Level::Limit, now);
+    if (!answer.refill || !tells(log, answer))
+        return std::nullopt;
+    const auto due = dateAfter(answer.last, answer.refill->days);
+    if (!due)
+        return std::nullopt;
+    return judgedCourse(StationCause::VesselLow, vessel, Level::HeadsUp,
+                        {.at = onBootClock(*due, now)}, std::nullopt);
 }
 
 std::optional<Level> soundLevel(const Bench& bench)
@@ -95,8 +116,8 @@ std::vector<AlarmCourse> stationCourses(const Bench& bench, const Stamp& now)
         const Subject vessel{SubjectKind::Station, id.text};
         if (const auto level = vacuumLevel(log, *answer))
             courses.push_back(standing(bench, StationCause::Vessel, vessel, *level, now));
-        if (answer->isBelowMinimum)
-            courses.push_back(standing(bench, StationCause::VesselLow, vessel, Level::Limit, now));
+        if (auto low = levelCourse(bench, vessel, log, *answer, now))
+            courses.push_back(std::move(*low));
     }
     return courses;
 }

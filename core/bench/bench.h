@@ -141,6 +141,7 @@ struct Line {
     std::int64_t birds = 0;  // running total of the shift
     std::int64_t birdsAtNeedle = 0;
     std::int64_t birdsAtDoseCheck = 0;
+    std::int64_t birdsAtGoodDose = 0;     // at the last good check; below zero: in shifts before
     Moment since;                         // first mention, or the last dose check
     Moment needle;                        // first mention, or the last needle change
     std::optional<Gap> longestNeedleGap;  // birds
@@ -229,8 +230,9 @@ struct Bench {
     std::vector<Pull> pulls;  // in order; at most the last is open
     std::vector<Bag> bags;    // in order of start
     std::map<LineId, Line> lines;
-    std::vector<ExposedCane> exposed;  // canes whose rest is in quarantine
-    std::vector<LinePlanned> planned;  // what the day plans, in the order of first mention
+    std::map<LineId, std::int64_t> unproven;  // birds since a good dose check, in shifts before
+    std::vector<ExposedCane> exposed;         // canes whose rest is in quarantine
+    std::vector<LinePlanned> planned;         // what the day plans, in the order of first mention
 
     Stores stores;
 

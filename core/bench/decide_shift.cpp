@@ -5,6 +5,7 @@
 
 #include "core/bench/card_in_force.h"
 #include "core/bench/decide_rows.h"
+#include "core/bench/dose.h"
 #include "core/stores/carry.h"
 
 namespace bathside::rows {
@@ -89,7 +90,8 @@ Decision on(const Context& now, const OpenShift& meant)
     if (const auto no = unentitled(now.bench, meant.person, Act::WorkAtBench))
         return failure(*no);
     const auto day = meant.day.value_or(std::chrono::floor<std::chrono::days>(now.tap.at.wall));
-    std::vector<Fact> said{ShiftOpened{meant.zone, cardOfNextBag(now.bench)->hash(), meant.day}};
+    std::vector<Fact> said{ShiftOpened{meant.zone, cardOfNextBag(now.bench)->hash(), meant.day,
+                                       unprovenBirds(now.bench)}};
     if (auto balance = carried(now.bench.stores, day))
         said.emplace_back(StoreCarried{std::move(*balance)});
     if (auto open = carriedFrom(now.bench.reviews))

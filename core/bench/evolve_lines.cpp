@@ -27,10 +27,14 @@ Line& lineIn(Bench& bench, const LineId& id, const Event& event)
     if (found != bench.lines.end())
         return found->second;
     const Moment now = momentOf(event);
+    const auto before = bench.unproven.find(id);
     return bench.lines
-        .emplace(
-            id,
-            Line{.id = id, .since = now, .needle = now, .longestNeedleGap = {}, .stateSince = now})
+        .emplace(id, Line{.id = id,
+                          .birdsAtGoodDose = before == bench.unproven.end() ? 0 : -before->second,
+                          .since = now,
+                          .needle = now,
+                          .longestNeedleGap = {},
+                          .stateSince = now})
         .first->second;
 }
 
@@ -75,14 +79,23 @@ void on(Bench& bench, const Event&, const LinePlanned& fact)
         *known = fact;
 }
 
+/// The entry that the birds which a failed check touches begin with.
+Seq unprovenFrom(const Bench& bench, const Line& line)
+{
+    if (line.failedDose)
+        return line.failedDose->from;
+    return line.birdsAtGoodDose < 0 ? bench.shift->opened.seq : line.since.seq;
+}
+
 // Every check begins the count anew, good or not: failed ones add up what each of them touches, so
 // that no bird is named twice and none is forgotten at the next good one.
 void on(Bench& bench, const Event& event, const DoseChecked& fact)
 {
     Line& line = lineIn(bench, fact.line, event);
     if (!fact.ok) {
-        const Seq from = line.failedDose ? line.failedDose->from : line.since.seq;
-        line.failedDose = Gap{birdsTouched(line), from, event.seq};
+        line.failedDose = Gap{birdsTouched(line), unprovenFrom(bench, line), event.seq};
+    } else {
+        line.birdsAtGoodDose = line.birds;
     }
     line.birdsAtDoseCheck = line.birds;
     line.since = momentOf(event);

@@ -43,6 +43,9 @@ void on(Bench& bench, const Event& event, const ShiftOpened& fact)
     bench.pulls.clear();
     bench.bags.clear();
     bench.lines.clear();
+    bench.unproven.clear();
+    for (const UnprovenBirds& line : fact.unproven.value_or(std::vector<UnprovenBirds>{}))
+        bench.unproven[line.line] = line.birds;
     bench.exposed.clear();
     bench.planned.clear();
     bench.judgements.clear();

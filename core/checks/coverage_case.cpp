@@ -32,7 +32,8 @@ CoverageAnswer answered(const CoverageCase& check)
     answer.interval = shareGood(looked, check.confidence);
     answer.verdict = judged(looked, check.target, check.confidence);
     answer.neededAtBest = birdsNeeded(check.target, check.confidence, 0);
-    answer.needed = birdsNeeded(check.target, check.confidence, looked.birds - looked.good);
+    if (answer.verdict != CoverageVerdict::Missed)
+        answer.needed = birdsNeeded(check.target, check.confidence, looked.birds - looked.good);
     return answer;
 }
 

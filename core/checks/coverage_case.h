@@ -25,7 +25,9 @@ struct CoverageAnswer {
     Interval interval;  // two-sided
     CoverageVerdict verdict = CoverageVerdict::Undecided;
     std::optional<int> neededAtBest;  // birds, if none of them misses
-    std::optional<int> needed;        // birds, with as many misses as were found
+    /// With as many misses as were found; none also where the target is missed: birds that make it
+    /// up would have to be other ones.
+    std::optional<int> needed;
 };
 
 [[nodiscard]] Result<CoverageCase, DocumentFault> coverageCaseFrom(std::string_view document);

@@ -10,14 +10,19 @@ Result<Dipstick, DipstickFault> Dipstick::from(std::vector<Row> rows)
 {
     if (rows.size() < 2)
         return failure(DipstickFault::TooFew);
+    constexpr double kErrorMillimetres = 5;
     std::vector<Piecewise::Point> points;
+    double steepest = 0;  // L/mm
     for (const Row& row : rows) {
         if (!points.empty() &&
             (row.millimetres <= points.back().x || row.litres <= points.back().y))
             return failure(DipstickFault::NotRising);
+        if (!points.empty())
+            steepest = std::max(
+                steepest, (row.litres - points.back().y) / (row.millimetres - points.back().x));
         points.push_back({row.millimetres, row.litres});
     }
-    return Dipstick(Piecewise(std::move(points)));
+    return Dipstick(Piecewise(std::move(points)), kErrorMillimetres * steepest);
 }
 
 std::optional<double> Dipstick::litresAt(double millimetres) const
@@ -84,6 +89,56 @@ std::optional<Evaporation> evaporationOf(std::span<const LevelReading> log, doub
     return Evaporation{medianOf(slopes.all), rankInterval(slopes, confidence), slopes.all.size()};
 }
 
+std::vector<LevelReading> withFillsSeen(std::vector<LevelReading> log, double error)
+{
+    for (std::size_t i = 1; i < log.size(); ++i)
+        log[i].afterFill = log[i].afterFill || log[i].litres - log[i - 1].litres > error;
+    return log;
+}
+
+namespace {
+
+/// From one reading to a later one, without a fill between them.
+struct Leg {
+    double days = 0;
+    double lost = 0;  // L
+    bool isTooMuch = false;
+
+    [[nodiscard]] double rate() const { return lost / days; }
+};
+
+Leg legOf(const LevelReading& from, const LevelReading& to, double alarm, double error)
+{
+    Leg leg{to.day - from.day, from.litres - to.litres};
+    leg.isTooMuch = leg.lost - alarm * leg.days > error;
+    return leg;
+}
+
+}  // namespace
+
+std::optional<Evaporation> lossOfLate(std::span<const LevelReading> log, double alarm, double error)
+{
+    constexpr double kShortest = 20.0 / 24;  // days; a reading at the usual hour is a day's
+    Leg before, last;
+    const LevelReading* from = nullptr;
+    for (const LevelReading& to : log) {
+        const bool begins = from == nullptr || to.afterFill;
+        const Leg leg = begins ? Leg{} : legOf(*from, to, alarm, error);
+        if (!begins && leg.days < kShortest && !leg.isTooMuch)
+            continue;
+        if (!begins)
+            before = std::exchange(last, leg);
+        from = &to;
+    }
+    if (!last.isTooMuch)
+        return std::nullopt;
+    if (!before.isTooMuch)
+        return Evaporation{last.rate(), std::nullopt, 1};
+    const auto [low, high] = std::minmax(before.rate(), last.rate());
+    return Evaporation{(before.lost + last.lost) / (before.days + last.days), Interval{low, high},
+                       2};
+}
+
 std::optional<Refill> refillIn(const Evaporation& evaporation, double litres, double minimum)
 {
     if (litres <= minimum)
@@ -98,8 +153,10 @@ std::optional<Refill> refillIn(const Evaporation& evaporation, double litres, do
     return refill;
 }
 
-Vacuum judged(const Evaporation& evaporation, double alarm)
+std::optional<Vacuum> judged(const Evaporation& evaporation, double alarm)
 {
+    if (evaporation.rate <= 0)
+        return std::nullopt;
     if (evaporation.rate <= alarm)
         return Vacuum::Sound;
     return evaporation.interval && evaporation.interval->low > alarm ? Vacuum::Failing

@@ -5,8 +5,9 @@
 //
 // Rate: Theil–Sen, the median slope of all pairs of readings between the same two fills, which one
 // reading in four may spoil; interval by Sen's ranks (J. Am. Stat. Assoc. 63 (1968) 1379) with the
-// variances of the stretches between fills added up, ties of litres not counted. Time in days,
-// volume in L; a positive rate is a loss. (Spec: checks, cryogen vessel.)
+// variances of the stretches between fills added up, ties of litres not counted. Weeks that were
+// good outvote days that are not, so the last two intervals between readings are looked at beside
+// it. Time in days, volume in L; a positive rate is a loss. (Spec: checks, cryogen vessel.)
 
 #include <array>
 #include <cstdint>
@@ -38,11 +39,15 @@ public:
     /// None beyond the table.
     [[nodiscard]] std::optional<double> litresAt(double millimetres) const;
     [[nodiscard]] double fullest() const { return m_table.last().y; }
+    /// How far two readings of one level may lie apart, in L: 5 mm where it has most to the mm;
+    /// ours, no published value.
+    [[nodiscard]] double error() const { return m_error; }
 
 private:
-    explicit Dipstick(Piecewise table) : m_table(std::move(table)) {}
+    Dipstick(Piecewise table, double error) : m_table(std::move(table)), m_error(error) {}
 
     Piecewise m_table;
+    double m_error;
 };
 
 struct LevelReading {
@@ -60,6 +65,18 @@ struct Evaporation {
 /// None without two readings between the same two fills.
 [[nodiscard]] std::optional<Evaporation> evaporationOf(std::span<const LevelReading> log,
                                                        double confidence);
+
+/// A level that rose by more than `error` was filled, whether that was said or not.
+[[nodiscard]] std::vector<LevelReading> withFillsSeen(std::vector<LevelReading> log, double error);
+
+/// The loss of late: none unless the last interval between two readings lost more than at `alarm`
+/// (L/day), by more than `error` (L), so that it was not the hand that read. Where the one before
+/// it did so, too, both together, with the interval from the lesser to the greater: a single
+/// reading that is mistaken can spoil but one. Without it, that reading has yet to be confirmed.
+///
+/// An interval is the shortest of 20 h (ours) or of so great a loss, and never goes over a fill.
+[[nodiscard]] std::optional<Evaporation> lossOfLate(std::span<const LevelReading> log, double alarm,
+                                                    double error);
 
 struct Refill {
     double days = 0;  // from now; 0 where it is at the minimum already
@@ -82,7 +99,7 @@ struct Names<Vacuum> {
     static constexpr std::array<std::string_view, 3> all{"sound", "suspect", "failing"};
 };
 
-/// Against `alarm`, the rate in L/day from which it is too high.
-[[nodiscard]] Vacuum judged(const Evaporation& evaporation, double alarm);
+/// Against `alarm`, the rate in L/day from which it is too high; none where no loss is shown.
+[[nodiscard]] std::optional<Vacuum> judged(const Evaporation& evaporation, double alarm);
 
 }  // namespace bathside

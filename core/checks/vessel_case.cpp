@@ -72,7 +72,9 @@ Result<VesselCase, DocumentFault> vesselCaseFrom(std::string_view document)
     StrictJson json(document);
     JsonObject root = json.root();
     VesselCase vessel;
-    readLog(vessel, root, dipstickIn(root));
+    const auto dipstick = dipstickIn(root);
+    readLog(vessel, root, dipstick);
+    vessel.error = dipstick ? dipstick->error() : 0;
     vessel.minimum = root.number("minimum_litres", kVesselLitres);
     vessel.alarm = root.number("usual_litres_per_day", kLitresPerDay) *
                    root.numberIfAny("alarm_factor", kAlarmFactor).value_or(kUsualAlarmFactor);
@@ -84,6 +86,30 @@ Result<VesselCase, DocumentFault> vesselCaseFrom(std::string_view document)
     return vessel;
 }
 
+namespace {
+
+std::optional<Vacuum> vacuumBy(const std::optional<Evaporation>& loss, double alarm)
+{
+    return loss ? judged(*loss, alarm) : std::nullopt;
+}
+
+std::optional<Refill> refillBy(const VesselAnswer& answer, double minimum)
+{
+    const auto by = [&](const std::optional<Evaporation>& loss) {
+        return loss ? refillIn(*loss, answer.litres, minimum) : std::nullopt;
+    };
+    auto usual = by(answer.evaporation);
+    const auto late = by(answer.ofLate);
+    if (!usual || !late)
+        return usual ? usual : late;
+    if (answer.ofLate->interval && late->days < usual->days)
+        return late;
+    usual->earliest = std::min(usual->earliest, late->earliest);
+    return usual;
+}
+
+}  // namespace
+
 VesselAnswer answered(const VesselCase& vessel)
 {
     VesselAnswer answer;
@@ -91,12 +117,13 @@ VesselAnswer answered(const VesselCase& vessel)
     answer.isBelowMinimum = answer.litres < vessel.minimum;
     answer.last = vessel.last;
     const double since = vessel.log.back().day - vessel.recentDays;
-    const auto from = std::ranges::lower_bound(vessel.log, since, {}, &LevelReading::day);
-    answer.evaporation = evaporationOf({from, vessel.log.end()}, vessel.confidence);
-    if (answer.evaporation) {
-        answer.vacuum = judged(*answer.evaporation, vessel.alarm);
-        answer.refill = refillIn(*answer.evaporation, answer.litres, vessel.minimum);
-    }
+    const auto log = withFillsSeen(vessel.log, vessel.error);
+    const auto from = std::ranges::lower_bound(log, since, {}, &LevelReading::day);
+    answer.evaporation = evaporationOf({from, log.end()}, vessel.confidence);
+    answer.ofLate = lossOfLate({from, log.end()}, vessel.alarm, vessel.error);
+    answer.vacuum =
+        std::max(vacuumBy(answer.evaporation, vessel.alarm), vacuumBy(answer.ofLate, vessel.alarm));
+    answer.refill = refillBy(answer, vessel.minimum);
     return answer;
 }
 
@@ -146,6 +173,7 @@ std::string toJson(const VesselAnswer& answer)
     return Json{{"litres", answer.litres},
                 {"below_minimum", answer.isBelowMinimum},
                 {"rate", rateOf(answer.evaporation)},
+                {"of_late", rateOf(answer.ofLate)},
                 {"vacuum", answer.vacuum ? Json(nameOf(*answer.vacuum)) : Json()},
                 {"refill", refillOf(answer)}}
         .dump();

@@ -7,7 +7,8 @@
 // "minimum_litres": 8, "usual_litres_per_day": 0.3, "alarm_factor": 1.5, "recent_days": 14,
 // "confidence": 0.95}`, the log by time. The rate is taken from the readings of the last
 // `recent_days` (all where it is left out); too high is more than `alarm_factor` (1.5; ours, no
-// published value) times the usual rate.
+// published value) times the usual rate. A loss of late that is too high counts beside it, and a
+// rise is a fill (vessel.h).
 
 #include <optional>
 #include <string>
@@ -25,6 +26,7 @@ struct VesselCase {
     WallTime last{};                // of the last reading
     double minimum = 0;             // L
     double alarm = 0;               // L/day
+    double error = 0;               // L, between two readings of one level
     double recentDays = 0;
     double confidence = 0;
 };
@@ -33,7 +35,10 @@ struct VesselAnswer {
     double litres = 0;  // at the last reading
     bool isBelowMinimum = false;
     std::optional<Evaporation> evaporation;
-    std::optional<Vacuum> vacuum;
+    std::optional<Evaporation> ofLate;  // where that is too high
+    std::optional<Vacuum> vacuum;       // the worse of the two; none: no loss is shown
+    /// By the greater loss; one of late that has yet to be confirmed only brings `earliest`
+    /// forward.
     std::optional<Refill> refill;
     WallTime last{};
 };

@@ -56,6 +56,7 @@ std::optional<VesselAnswer> VesselLog::answer() const
                      .last = {},
                      .minimum = vessel->minimum,
                      .alarm = vessel->alarm,
+                     .error = vessel->dipstick.error(),
                      .recentDays = kRecentDays,
                      .confidence = kConfidence};
     bool filled = false;  // since the last dip that counts

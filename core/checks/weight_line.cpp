@@ -4,6 +4,7 @@
 #include <charconv>
 #include <cmath>
 #include <cstdlib>
+#include <utility>
 #include <vector>
 
 namespace bathside {
@@ -139,7 +140,7 @@ Result<Weighed, WeightFault> weightIn(const WeightFormat& format, std::string_vi
 ShotWeigher::ShotWeigher(Stillness stillness, std::int64_t expected)
     : m_stillness(stillness),
       m_least(std::max<std::int64_t>(1, expected / 10)),
-      m_most(expected * 5)
+      m_most(expected * 2)
 {
 }
 
@@ -161,9 +162,9 @@ std::optional<std::int64_t> ShotWeigher::take(const Weighed& weight)
     if (!settles(weight))
         return std::nullopt;
     const std::int64_t now = weight.tenthsOfMilligram;
-    const std::int64_t more = m_stillness == Stillness::EachLine ? now : now - m_before;
-    m_before = now;
-    return isShot(more) ? std::optional(more) : std::nullopt;
+    const auto before = m_stillness == Stillness::EachLine ? std::optional<std::int64_t>(0)
+                                                           : std::exchange(m_before, now);
+    return before && isShot(now - *before) ? std::optional(now - *before) : std::nullopt;
 }
 
 }  // namespace bathside

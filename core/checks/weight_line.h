@@ -69,10 +69,11 @@ struct Weighed {
 /// Tells shots from everything else that the pan sees: taring, emptying, a vessel put on.
 ///
 /// A still weight that lies by a shot above the still one before it is a shot, so that shots may be
-/// tared away or stay in the vessel. The first is reckoned from zero: tare before it.
+/// tared away or stay in the vessel. The first still one is only what the pan had on it, unless
+/// each line is a shot.
 class ShotWeigher {
 public:
-    /// A shot weighs a tenth of `expected` at least and five times it at most; ours.
+    /// A shot weighs a tenth of `expected` at least and twice it at most; ours.
     ShotWeigher(Stillness stillness, std::int64_t expected);
 
     /// The shot that this line completes, in tenths of a mg.
@@ -86,8 +87,8 @@ private:
 
     Stillness m_stillness;
     std::int64_t m_least, m_most;
-    std::int64_t m_before = 0;  // still
-    std::int64_t m_last = 0;    // still or not
+    std::optional<std::int64_t> m_before;  // still
+    std::int64_t m_last = 0;               // still or not
     int m_alike = 0;
 };
 

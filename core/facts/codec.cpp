@@ -150,6 +150,20 @@ Expected read(const Json& json, std::vector<DaySpan>& values)
     return kFound;
 }
 
+Expected read(const Json& json, std::vector<UnprovenBirds>& values)
+{
+    constexpr Expected kPairs = "a list of pairs of a line and a whole number of birds";
+    if (!json.is_array())
+        return kPairs;
+    for (const Json& item : json) {
+        UnprovenBirds& line = values.emplace_back();
+        if (!item.is_array() || item.size() != 2 || read(item[0], line.line) ||
+            read(item[1], line.birds))
+            return kPairs;
+    }
+    return kFound;
+}
+
 // Fills a fact's members from an object; remembers the first that is not as expected.
 class Filler {
 public:

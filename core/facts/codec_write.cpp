@@ -57,6 +57,15 @@ void write(std::string& out, const DaySpan& span)
     out += ']';
 }
 
+void write(std::string& out, const UnprovenBirds& line)
+{
+    out += '[';
+    write(out, line.line);
+    out += ',';
+    write(out, line.birds);
+    out += ']';
+}
+
 template <typename T>
 void write(std::string& out, const std::vector<T>& values)
 {

@@ -29,6 +29,13 @@ struct DaySpan {
     friend bool operator==(const DaySpan&, const DaySpan&) = default;
 };
 
+/// Birds that a line did since its last good dose check.
+struct UnprovenBirds {
+    LineId line;
+    std::int64_t birds = 0;
+    friend bool operator==(const UnprovenBirds&, const UnprovenBirds&) = default;
+};
+
 /// A JSON document within a payload, as its canonical text.
 struct Document {
     std::string text;
@@ -69,8 +76,11 @@ struct ProbeDescribed { ProbeId probe; Document document;
     BATHSIDE_FACT("probe.described", see("probe", self.probe); see("document", self.document);) };
 
 // --- the shift -------------------------------------------------------------------------------------
+/// `unproven`: what the shifts before leave to the next dose check of each line; none: nothing.
 struct ShiftOpened { std::string zone; CardHash card; std::optional<std::chrono::sys_days> day{};  // local; none: UTC's
-    BATHSIDE_FACT("shift.opened", see("zone", self.zone); see("card", self.card); see("day", self.day);) };
+                     std::optional<std::vector<UnprovenBirds>> unproven{};
+    BATHSIDE_FACT("shift.opened", see("zone", self.zone); see("card", self.card); see("day", self.day);
+                  see("unproven", self.unproven);) };
 struct ShiftClosed { std::int64_t out = 0; std::int64_t bagged = 0; std::int64_t lost = 0; std::int64_t bags = 0;
     BATHSIDE_FACT("shift.closed", see("ampoules_out", self.out); see("ampoules_bagged", self.bagged);
                   see("ampoules_lost", self.lost); see("bags", self.bags);) };

@@ -96,6 +96,14 @@ private:
             fill(span.to);
         }
     }
+    void fill(std::vector<UnprovenBirds>& member)
+    {
+        member.resize(below(3));
+        for (UnprovenBirds& line : member) {
+            fill(line.line);
+            fill(line.birds);
+        }
+    }
     void fill(Document& member)
     {
         member.text = below(2) == 0 ? R"({"a":[1,"x"],"b":{}})" : R"({"u_c":0.06})";

@@ -183,19 +183,20 @@ CheckSheet sheetOf(const CoverageCase& check)
     const Interval percent{100 * answer.interval.low, 100 * answer.interval.high};
     CheckSheet sheet{.role = roleOf(answer.verdict),
                      .title = verdictText(answer.verdict, percentText(check.target))};
-    sheet.fields = {
-        {CheckText::tr("good"),
-         CheckText::tr("%1 of %2: %3", "birds, of how many, share")
-             .arg(countText(check.looked.good, QLocale()), countText(check.looked.birds, QLocale()),
-                  percentText(answer.share))},
-        {CheckText::tr("the share lies in"),
-         CheckText::tr("%1, with %2 confidence")
-             .arg(rangeText(percent, 1, kPercent), percentText(check.confidence))},
-        {CheckText::tr("needed to show it"),
-         CheckText::tr("%1 with %n missed", "so many birds", misses)
-             .arg(neededText(answer.needed))},
-        {CheckText::tr("with none missed"), neededText(answer.neededAtBest)},
-        {CheckText::tr("supposes"), CheckText::tr("that the birds were picked at random")}};
+    sheet.fields = {{CheckText::tr("good"),
+                     CheckText::tr("%1 of %2: %3", "birds, of how many, share")
+                         .arg(countText(check.looked.good, QLocale()),
+                              countText(check.looked.birds, QLocale()), percentText(answer.share))},
+                    {CheckText::tr("the share lies in"),
+                     CheckText::tr("%1, with %2 confidence")
+                         .arg(rangeText(percent, 1, kPercent), percentText(check.confidence))}};
+    if (answer.verdict != CoverageVerdict::Missed)
+        sheet.fields.append({CheckText::tr("needed to show it"),
+                             CheckText::tr("%1 with %n missed", "so many birds", misses)
+                                 .arg(neededText(answer.needed))});
+    sheet.fields.append({CheckText::tr("with none missed"), neededText(answer.neededAtBest)});
+    sheet.fields.append(
+        {CheckText::tr("supposes"), CheckText::tr("that the birds were picked at random")});
     return sheet;
 }
 

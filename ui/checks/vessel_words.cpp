@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <algorithm>
 #include <cmath>
 
 #include "core/checks/room_air_case.h"
@@ -46,8 +47,10 @@ QString titleOf(const VesselAnswer& answer)
 {
     if (answer.isBelowMinimum)
         return VesselText::tr("The level is below its minimum: fill it now.");
-    return answer.vacuum
-               ? vacuumText(*answer.vacuum)
+    if (answer.vacuum)
+        return vacuumText(*answer.vacuum);
+    return answer.evaporation
+               ? VesselText::tr("The readings show no loss: read the level again tomorrow.")
                : VesselText::tr("Read the level again tomorrow: a loss takes two readings.");
 }
 
@@ -66,6 +69,24 @@ QString lossText(const Evaporation& evaporation)
                ? VesselText::tr("%1; it lies in %2", "a loss and its interval")
                      .arg(rate, rangeText(*evaporation.interval, 2, unit))
                : VesselText::tr("%1; too few readings to say how surely").arg(rate);
+}
+
+QString lateText(const Evaporation& loss)
+{
+    const QString rate = figure(loss.rate, 2, VesselText::tr("L a day"));
+    return loss.interval
+               ? rate
+               : VesselText::tr("%1; one more reading has to confirm that", "a loss").arg(rate);
+}
+
+/// In L/day; none where no loss is shown.
+std::optional<double> lossOf(const std::optional<VesselAnswer>& known)
+{
+    const bool isKnown = known && known->evaporation;
+    const bool isConfirmed = known && known->ofLate && known->ofLate->interval;
+    const double loss =
+        std::max(isKnown ? known->evaporation->rate : 0, isConfirmed ? known->ofLate->rate : 0);
+    return loss > 0 ? std::optional(loss) : std::nullopt;
 }
 
 void addFill(CheckSheet& sheet, const VesselAnswer& answer, const std::string& zone)
@@ -99,8 +120,7 @@ void addAir(CheckSheet& sheet, const Vessel& vessel, const std::optional<VesselA
     RoomAirCase room;
     room.boilOff.room = vessel.room->cubicMetres;
     room.boilOff.litres = known ? known->litres : vessel.dipstick.fullest();
-    const bool loses = known && known->evaporation && known->evaporation->rate > 0;
-    room.litresPerDay = loses ? known->evaporation->rate : vessel.usual;
+    room.litresPerDay = lossOf(known).value_or(vessel.usual);
     room.airChanges = vessel.room->airChanges;
     const RoomAirAnswer air = answered(room);
     sheet.fields.append({VesselText::tr("oxygen, if all of it boils off at once"),
@@ -132,8 +152,10 @@ CheckSheet sheetOf(const VesselLog& log, const std::string& zone)
                                           .arg(figure(answer->litres, 1, kLitres),
                                                figure(vessel.dipstick.fullest(), 1, kLitres),
                                                figure(vessel.minimum, 1, kLitres))});
-        if (answer->evaporation)
+        if (answer->evaporation && answer->evaporation->rate > 0)
             sheet.fields.append({VesselText::tr("loss"), lossText(*answer->evaporation)});
+        if (answer->ofLate)
+            sheet.fields.append({VesselText::tr("of late"), lateText(*answer->ofLate)});
         addFill(sheet, *answer, zone);
     }
     sheet.fields.append(

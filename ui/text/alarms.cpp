@@ -24,6 +24,15 @@ QString vesselText(const Alarm& alarm)
         .arg(fromCore(alarm.subject.id));
 }
 
+QString levelText(const Alarm& alarm)
+{
+    return (alarm.level == Level::HeadsUp
+                ? AlarmText::tr(
+                      "Vessel %1 should be down to its minimum by now: read its level, fill it")
+                : AlarmText::tr("Vessel %1 is below its minimum: fill it now"))
+        .arg(fromCore(alarm.subject.id));
+}
+
 QString ownText(const Alarm& alarm, StationCause cause)
 {
     switch (cause) {
@@ -38,8 +47,7 @@ QString ownText(const Alarm& alarm, StationCause cause)
         case StationCause::Vessel:
             return vesselText(alarm);
         case StationCause::VesselLow:
-            return AlarmText::tr("Vessel %1 is below its minimum: fill it now")
-                .arg(fromCore(alarm.subject.id));
+            return levelText(alarm);
     }
     Q_UNREACHABLE();
 }

@@ -299,6 +299,24 @@ TEST(VesselAlarm, aLevelBelowItsMinimumStandsUntilTheDipstickShowsMore)
     EXPECT_EQ(level(), std::nullopt);
 }
 
+// By hand: 40 L, of which 32 L are above the minimum, at 0.8 L a day: 40 days from the first
+// reading.
+TEST(VesselAlarm, aLevelThatMustHaveReachedItsMinimumIsReadOrFilled)
+{
+    BenchMaker maker;
+    VesselLog& log = maker.bench.vessels[VesselId{"1"}] = vesselLosing(0.8, 4, 24h);
+    const auto then = [&](Millis after) { return alarms(maker.bench, at(40 * 24h + after)); };
+    const std::string id = "vessel low station:1";
+    EXPECT_EQ(levelIn(then(-2s), id), std::nullopt);
+    EXPECT_LE(then(-2s).nextChange.value(), at(40 * 24h + 1ms).boot);
+    EXPECT_EQ(levelIn(then(1ms), id), Level::HeadsUp);
+    EXPECT_EQ(levelIn(then(24h), id), Level::HeadsUp);  // until somebody looks
+    log.dips.push_back({at(40 * 24h).wall, 790, false, 9});
+    EXPECT_EQ(levelIn(then(24h), id), Level::Limit);
+    log.dips.push_back({at(40 * 24h + 1h).wall, 4'000, true, 10});
+    EXPECT_EQ(levelIn(then(24h), id), std::nullopt);
+}
+
 // --- rows by verdict ---
 
 using Said = std::optional<Verdict>;

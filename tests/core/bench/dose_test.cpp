@@ -28,6 +28,11 @@ protected:
     DoseTest() { shift.open(); }
 
     void birds(std::int64_t total) { shift.say(CountBirds{kLine, total}); }
+    void nextShift()
+    {
+        shift.say(CloseShift{});
+        shift.open();
+    }
     [[nodiscard]] const Line& line() const { return shift.bench().lines.at(kLine); }
     /// What the record has of it, each time it was judged anew.
     [[nodiscard]] std::vector<std::int64_t> judgements() const
@@ -124,6 +129,60 @@ TEST_F(DoseTest, isDueUntilOneIsGood)
     EXPECT_EQ(shift.bench().alarms.at("dose check line:A").level, Level::Limit);
     shift.say(kGood);
     EXPECT_FALSE(shift.bench().alarms.contains("dose check line:A"));
+}
+
+// --- over shifts ---------------------------------------------------------------------------------
+
+TEST_F(DoseTest, birdsOfTheDayBeforeAreStillSinceTheLastGoodOne)
+{
+    birds(100);
+    shift.say(kGood);
+    birds(1'900);
+    nextShift();
+    EXPECT_EQ(shift.all<ShiftOpened>().back().unproven,
+              (std::vector<UnprovenBirds>{{kLine, 1'800}}));
+    birds(50);
+    EXPECT_EQ(birdsTouched(line()), 1'850);
+    shift.say(kBad);
+    EXPECT_THAT(judgements(), ElementsAre(1'850));
+    EXPECT_EQ(shift.all<DeviationFound>().back().from.front(), shift.bench().shift->opened.seq);
+    birds(60);
+    shift.say(kBad);
+    EXPECT_THAT(judgements(), ElementsAre(1'850, 1'860));
+}
+
+TEST_F(DoseTest, aGoodOneInAnyShiftLeavesNothingOfTheShiftsBefore)
+{
+    birds(1'000);
+    nextShift();
+    birds(10);
+    shift.say(kGood);
+    birds(30);
+    nextShift();
+    EXPECT_EQ(shift.all<ShiftOpened>().back().unproven, (std::vector<UnprovenBirds>{{kLine, 20}}));
+}
+
+TEST_F(DoseTest, aFailedOneStaysUnprovenUntilOneIsGood)
+{
+    birds(1'000);
+    shift.say(kBad);
+    birds(1'200);
+    nextShift();
+    birds(5);
+    shift.say(kBad);
+    EXPECT_THAT(judgements(), ElementsAre(1'000, 1'205));
+    shift.say(kGood);
+    nextShift();
+    EXPECT_FALSE(shift.all<ShiftOpened>().back().unproven);
+}
+
+TEST_F(DoseTest, aLineThatRestsIsCarriedOn)
+{
+    birds(1'000);
+    nextShift();
+    nextShift();
+    birds(7);
+    EXPECT_EQ(birdsTouched(line()), 1'007);
 }
 
 TEST_F(DoseTest, whatIsNoMeasurementIsRefused)

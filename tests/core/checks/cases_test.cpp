@@ -70,6 +70,11 @@ TEST(CoverageCaseTest, answers)
     EXPECT_EQ(answer.at("verdict"), "undecided");
     EXPECT_EQ(answer.at("needed_without_miss"), 59);
     EXPECT_EQ(answer.at("needed_with_these_misses"), 153);
+    const auto missed = coverageCaseFrom(R"({"good": 0, "looked_at": 10, "target": 0.95})");
+    const json none = json::parse(toJson(answered(missed.value())));
+    EXPECT_EQ(none.at("verdict"), "missed");
+    EXPECT_TRUE(none.at("needed_with_these_misses").is_null());  // no bird makes ten misses good
+    EXPECT_EQ(none.at("needed_without_miss"), 59);
     EXPECT_EQ(coverageCaseFrom(R"({"good": 101, "looked_at": 100, "target": 0.95})").error().key,
               "good");
 }

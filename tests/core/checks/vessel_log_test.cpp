@@ -2,6 +2,8 @@
 
 #include "core/checks/vessel_log.h"
 
+#include <random>
+
 #include <gtest/gtest.h>
 
 #include "core/checks/vessel_described.h"
@@ -116,6 +118,117 @@ TEST(VesselLogTest, aRateThatHasRisenIsAFailingVacuum)
     EXPECT_EQ(dipped({300, 294}).answer()->vacuum, Vacuum::Suspect);  // two readings: no interval
 }
 
+// --- of late -------------------------------------------------------------------------------------
+
+/// 0.06 L a mm, so that 5 mm, the dipstick's error, are 0.3 L.
+VesselLog filledWeekly(std::initializer_list<std::int64_t> afterDay24)
+{
+    VesselDescription narrow = described();
+    narrow.dipstick = {{0, 0}, {500, 300}};
+    VesselLog log{.vessel = vessel(narrow), .dips = {}};
+    const auto dip = [&](std::int64_t day, std::int64_t level) {
+        log.dips.push_back(
+            {kMonday + day * 24h, level, day % 7 == 0 && day > 0, static_cast<Seq>(day) + 1});
+    };
+    for (std::int64_t day = 0; day <= 24; ++day)
+        dip(day, 483 - 5 * (day % 7));  // 28.98 L, 0.3 L a day
+    for (std::int64_t day = 25; const std::int64_t level : afterDay24)
+        dip(day++, level);
+    return log;
+}
+
+// By hand, from day 24 on, 468 mm: 66 mm are 3.96 L, 67 mm are 4.02 L.
+TEST(VesselLogTest, threeGoodWeeksDoNotOutvoteAVacuumThatFailsNow)
+{
+    EXPECT_EQ(filledWeekly({}).answer()->vacuum, Vacuum::Sound);
+
+    const auto once = filledWeekly({402}).answer().value();  // 24.12 L
+    EXPECT_EQ(once.vacuum, Vacuum::Suspect);
+    EXPECT_NEAR(once.evaporation->rate, 0.3, 1e-9);
+    EXPECT_NEAR(once.ofLate->rate, 3.96, 1e-9);
+    EXPECT_NEAR(once.refill->days, 16.12 / 0.3, 1e-6);  // until it is confirmed
+    EXPECT_NEAR(once.refill->earliest, 16.12 / 3.96, 1e-6);
+
+    const auto twice = filledWeekly({402, 335}).answer().value();  // 20.1 L
+    EXPECT_EQ(twice.vacuum, Vacuum::Failing);
+    EXPECT_NEAR(twice.evaporation->rate, 0.3, 1e-9);
+    EXPECT_NEAR(twice.ofLate->rate, 3.99, 1e-9);
+    EXPECT_NEAR(twice.refill->days, 12.1 / 3.99, 1e-6);
+    EXPECT_NEAR(twice.refill->earliest, 12.1 / 4.02, 1e-6);
+    EXPECT_NEAR(twice.refill->latest.value(), 12.1 / 3.96, 1e-6);
+    // a fill on day 28 mends no vacuum
+    EXPECT_EQ(filledWeekly({402, 335, 268, 483}).answer()->vacuum, Vacuum::Failing);
+}
+
+// Too high from 0.45 L a day: 12.5 mm of a day are 7.5 mm and the error, which is 5.
+TEST(VesselLogTest, aLossWithinTheDipsticksErrorIsLeftToTheWeeks)
+{
+    EXPECT_FALSE(filledWeekly({456, 444}).answer()->ofLate);  // 12 mm a day
+    EXPECT_EQ(filledWeekly({455, 442}).answer()->vacuum, Vacuum::Failing);
+    EXPECT_FALSE(filledWeekly({455, 450}).answer()->ofLate);  // it was one reading
+}
+
+// Whoever reads more often than daily, as asked, is told no later for it.
+TEST(VesselLogTest, readingsOfOneDayAddUpUntilTheyTell)
+{
+    VesselLog log = filledWeekly({});
+    for (int hour = 4; hour <= 24; hour += 4)
+        log.dips.push_back({kMonday + 24 * 24h + hour * 1h, 468 - hour, false, 100 + hour});
+    EXPECT_EQ(log.answer()->vacuum, Vacuum::Failing);  // 24 mm of a day, in steps of 4 mm
+}
+
+TEST(VesselLogTest, oneReadingThatIsMistakenFailsNoVacuumAndMovesNoFill)
+{
+    for (const std::int64_t off : {-300, -60, -12, -7, 7, 12})
+        for (std::size_t which = 1; which <= 24; ++which) {
+            VesselLog log = filledWeekly({463, 458, 453});
+            log.dips[which].millimetres += off;
+            const auto answer = log.answer().value();
+            EXPECT_EQ(answer.vacuum, Vacuum::Sound) << which << ": " << off;
+            EXPECT_NEAR(answer.refill->days, (453 * 0.06 - 8) / 0.3, 1) << which << ": " << off;
+            log.dips.resize(which + 1);  // as it stood when it was read
+            EXPECT_NE(log.answer()->vacuum, Vacuum::Failing) << which << ": " << off;
+        }
+}
+
+// Against a count of its own: in whole mm, backwards, an interval a day. 10 mm are a litre; 4.5 mm
+// a day are too high, with the error from 9.5 mm on.
+TEST(VesselLogTest, looksAtTheLastTwoIntervalsThatNoFillIsIn)
+{
+    std::mt19937 random(7);
+    const auto below = [&](std::uint32_t end) { return static_cast<std::int64_t>(random() % end); };
+    int confirmed = 0;
+    for (int round = 0; round < 2'000; ++round) {
+        VesselLog log = dipped({450});
+        std::vector<std::int64_t> drops;
+        for (Seq day = 1; day < 12; ++day) {
+            const bool filled = below(5) == 0;
+            const std::int64_t drop = 7 + below(6);
+            log.dips.push_back({kMonday + day * 24h,
+                                filled ? 450 : log.dips.back().millimetres - drop, filled,
+                                day + 1});
+            if (!filled)
+                drops.push_back(drop);
+        }
+        const auto isHigh = [&](std::size_t back) {
+            return drops.size() > back && drops[drops.size() - 1 - back] >= 10;
+        };
+        const auto answer = log.answer().value();
+        ASSERT_EQ(answer.ofLate.has_value(), isHigh(0)) << round;
+        if (!answer.ofLate)
+            continue;
+        ASSERT_EQ(answer.ofLate->interval.has_value(), isHigh(1)) << round;
+        const auto last = static_cast<double>(drops.back());
+        const double rate =
+            isHigh(1) ? (last + static_cast<double>(drops[drops.size() - 2])) / 2 : last;
+        ASSERT_NEAR(answer.ofLate->rate, rate / 10, 1e-9) << round;
+        confirmed += isHigh(1) ? 1 : 0;
+    }
+    EXPECT_GT(confirmed, 100);
+}
+
+// --- fills ---------------------------------------------------------------------------------------
+
 TEST(VesselLogTest, aFillIsNoGainEvenWhereTheTableDoesNotReachIt)
 {
     VesselLog log = dipped({200, 197, 510, 480, 477});
@@ -123,6 +236,26 @@ TEST(VesselLogTest, aFillIsNoGainEvenWhereTheTableDoesNotReachIt)
     const auto answer = log.answer().value();
     EXPECT_NEAR(answer.evaporation->rate, 0.3, 1e-9);
     EXPECT_EQ(answer.evaporation->pairs, 2U);  // one before the fill, one after it
+}
+
+// By hand: 6 mm a day are 0.6 L, before and after a fill that nobody told of.
+TEST(VesselLogTest, aRiseIsAFillWhetherItWasSaidOrNot)
+{
+    const auto answer = dipped({200, 194, 188, 290, 284, 278, 272}).answer().value();
+    EXPECT_NEAR(answer.evaporation->rate, 0.6, 1e-9);
+    EXPECT_EQ(answer.evaporation->pairs, 9U);  // three before it, six after it
+    EXPECT_EQ(answer.vacuum, Vacuum::Failing);
+    EXPECT_FALSE(dipped({200, 290}).answer()->evaporation);  // no two readings between two fills
+}
+
+// 5 mm are the dipstick's error.
+TEST(VesselLogTest, aGainIsNoSoundVacuum)
+{
+    const auto answer = dipped({300, 305}).answer().value();
+    EXPECT_NEAR(answer.evaporation->rate, -0.5, 1e-9);
+    EXPECT_FALSE(answer.vacuum);
+    EXPECT_FALSE(answer.refill);
+    EXPECT_FALSE(dipped({300, 300}).answer()->vacuum);
 }
 
 TEST(VesselLogTest, aBetterTableReadsTheOldDipsAnew)

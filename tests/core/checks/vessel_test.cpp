@@ -14,6 +14,7 @@ TEST(DipstickTest, isStraightBetweenItsRowsAndSaysNothingBeyond)
     EXPECT_DOUBLE_EQ(dipstick->litresAt(500).value(), 30);
     EXPECT_EQ(dipstick->litresAt(501), std::nullopt);
     EXPECT_EQ(dipstick->fullest(), 30);
+    EXPECT_DOUBLE_EQ(dipstick->error(), 5 * 26.0 / 400);
 }
 
 TEST(DipstickTest, refusesATableThatDoesNotRise)
@@ -79,6 +80,8 @@ TEST(VacuumTest, failsWhenTheWholeIntervalIsTooHigh)
     EXPECT_EQ(judged({0.6, Interval{0.4, 0.8}, 9}, 0.45), Vacuum::Suspect);
     EXPECT_EQ(judged({0.6, std::nullopt, 1}, 0.45), Vacuum::Suspect);
     EXPECT_EQ(judged({0.6, Interval{0.5, 0.7}, 9}, 0.45), Vacuum::Failing);
+    EXPECT_EQ(judged({0, std::nullopt, 1}, 0.45), std::nullopt);
+    EXPECT_EQ(judged({-0.1, Interval{-0.2, 0.1}, 9}, 0.45), std::nullopt);
 }
 
 }  // namespace

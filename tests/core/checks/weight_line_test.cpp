@@ -133,6 +133,20 @@ TEST(ShotWeigherTest, aVesselPutOnOrTakenOffIsNoShot)
               (Shots{1'995, 2'003}));
 }
 
+// A vessel of 300 mg, not tared yet; the shot that was left out, as weighing goes on after it.
+TEST(ShotWeigherTest, whatIsOnThePanAtFirstIsNoShot)
+{
+    EXPECT_EQ(shotsOf(Stillness::StillMark, {{3'000}, {0}, {1'991}}), Shots{1'991});
+    EXPECT_EQ(shotsOf(Stillness::StillMark, {{1'991}, {1'991}, {3'984}}), Shots{1'993});
+    EXPECT_EQ(shotsOf(Stillness::ThreeAlike, {{1'991}, {1'991}, {1'991}, {1'991}}), Shots{});
+}
+
+TEST(ShotWeigherTest, aShotIsTwiceTheDoseAtMost)
+{
+    EXPECT_EQ(shotsOf(Stillness::StillMark, {{0}, {4'000}, {0}, {4'001}}), Shots{4'000});
+    EXPECT_EQ(shotsOf(Stillness::EachLine, {{4'001}, {4'000}}), Shots{4'000});
+}
+
 TEST(ShotWeigherTest, withoutAMarkThreeLinesAlikeAreStill)
 {
     EXPECT_EQ(shotsOf(Stillness::ThreeAlike, {{0}, {0}, {0}, {1'400}, {1'980}, {1'984}, {1'991}}),
@@ -143,6 +157,8 @@ TEST(ShotWeigherTest, withoutAMarkThreeLinesAlikeAreStill)
 TEST(ShotWeigherTest, aLineThatIsNoWeightBreaksTheRow)
 {
     ShotWeigher weigher(Stillness::ThreeAlike, kShot);
+    for (int i = 0; i < 3; ++i)
+        EXPECT_FALSE(weigher.take({0}));
     EXPECT_FALSE(weigher.take({1'991}));
     EXPECT_FALSE(weigher.take({1'991}));
     weigher.miss();
