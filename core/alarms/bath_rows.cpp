@@ -89,8 +89,8 @@ std::optional<AlarmCourse> reading(const View& view)
     if (!bench.shiftIsOpen())
         return std::nullopt;
     Origin from = view.origin(bench.waterSince.value_or(bench.shift->opened.at));
-    if (const auto last = bench.lastGoodReading())
-        from = laterOf(from, view.origin(last->at));
+    if (!bench.readings.empty())
+        from = laterOf(from, view.origin(bench.readings.back().at));
     return timedCourse(LimitName::Reading, kBath, from, view.limit(LimitName::Reading).time);
 }
 

@@ -53,7 +53,16 @@ const Bag* Bench::bagBeingMadeUp() const
 
 std::optional<TakenReading> Bench::lastGoodReading() const
 {
-    return readings.empty() ? std::nullopt : std::optional(readings.back());
+    if (readings.empty())
+        return std::nullopt;
+    const auto said = latest.find(readings.back().fact.probe);
+    const bool isFaulty = said != latest.end() && said->second.fact.fault;
+    return isFaulty ? std::nullopt : std::optional(readings.back());
+}
+
+std::optional<ReadingFault> Bench::readingFault() const
+{
+    return lastTaken ? lastTaken->fact.fault : std::nullopt;
 }
 
 const Card* cardOf(const Bench& bench, const Ampoule& ampoule)
