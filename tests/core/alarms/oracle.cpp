@@ -260,6 +260,36 @@ private:
         if (unsure)
             add(id, Level::HeadsUp, *unsure, std::min(worse, pull.closed()));
         add(id, Level::Limit, worse, pull.closed());
+        outsideAroundAmpoules(pull, id, std::min(unsure.value_or(worse), worse));
+    }
+
+    static bool isInBath(const AmpouleLife& ampoule, Millis at)
+    {
+        const Millis taken = ampoule.opened.value_or(
+            std::min(ampoule.inDiluent().value_or(ampoule.end), ampoule.end));
+        return ampoule.inBath() && *ampoule.inBath() <= at && at < taken;
+    }
+
+    /// A heads-up of its own until the pull has one, or worse, for what the water was at *in bath*.
+    void outsideAroundAmpoules(const PullLife& pull, const std::string& id, Millis until)
+    {
+        std::set<Millis> moments = newWater();
+        for (const auto& [at, said] : m_day.readings)
+            moments.insert(at);
+        for (const AmpouleLife& ampoule : pull.ampoules) {
+            for (const Maybe& at : {ampoule.inBath(), ampoule.opened, ampoule.inDiluent()})
+                moments.insert(at.value_or(ampoule.end));
+            moments.insert(ampoule.end);
+        }
+        for (auto it = moments.lower_bound(pull.first());
+             it != moments.end() && *it < pull.closed(); ++it) {
+            const auto said = lastSaid(*it);
+            const bool isOut = said && said->verdict == Verdict::Outside;
+            const bool isAround = std::ranges::any_of(
+                pull.ampoules, [&](const auto& ampoule) { return isInBath(ampoule, *it); });
+            if (isOut && isAround)
+                add(id, Level::HeadsUp, *it, std::min(*std::next(it), until));
+        }
     }
 
     bool pullIsOpen(Millis at) const
