@@ -62,7 +62,12 @@ std::optional<TakenReading> Bench::lastGoodReading() const
 
 std::optional<ReadingFault> Bench::readingFault() const
 {
-    return lastTaken ? lastTaken->fact.fault : std::nullopt;
+    if (!lastTaken)
+        return std::nullopt;
+    const auto probe = probes.find(lastTaken->fact.probe);
+    const bool isOutOfUse =
+        probe != probes.end() && std::holds_alternative<OutOfUse>(probe->second->source);
+    return isOutOfUse ? std::nullopt : lastTaken->fact.fault;
 }
 
 const Card* cardOf(const Bench& bench, const Ampoule& ampoule)

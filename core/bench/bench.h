@@ -259,7 +259,8 @@ struct Bench {
     [[nodiscard]] const Bag* bagBeingMadeUp() const;
     /// None where its thermometer has had a fault since: what it said then is no reading now.
     [[nodiscard]] std::optional<TakenReading> lastGoodReading() const;
-    /// Why there is no reading now; none where the last one was good.
+    /// Why there is no reading now; none where the last one was good, or its thermometer is out of
+    /// use.
     [[nodiscard]] std::optional<ReadingFault> readingFault() const;
 };
 

@@ -228,6 +228,19 @@ TEST(Station, aProbeWhoseFaultLastsIsLost)
     EXPECT_EQ(alarmIn(alarms(maker.bench, at(6s)), kLost)->since, at(3s).boot);
 }
 
+TEST(Station, aProbeTakenOutOfUseIsNotMissed)
+{
+    BenchMaker maker;
+    maker.faulty(ReadingFault::Lost, 3s);
+    Probe probe;
+    maker.bench.probes[{}] = std::make_shared<const Probe>(probe);
+    EXPECT_TRUE(levelIn(alarms(maker.bench, at(9s)), "probe lost station"));
+    probe.source = OutOfUse{};
+    maker.bench.probes[{}] = std::make_shared<const Probe>(probe);
+    EXPECT_FALSE(levelIn(alarms(maker.bench, at(9s)), "probe lost station"));
+    EXPECT_EQ(maker.bench.readingFault(), std::nullopt);
+}
+
 // --- countdown ---
 
 TEST(Countdown, runsThroughExposureThenThawAndGoesBelowZero)
