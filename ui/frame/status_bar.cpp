@@ -66,7 +66,7 @@ void StatusBar::renderBath()
     const auto verdict = bathVerdict(bench, m_model.now());
     const Role role = roleOf(verdict);
     if (const auto fault = bench.readingFault()) {
-        m_bath->setStatus(Role::HeadsUp, Mark::Drop, tr("no bath reading"), wordOf(*fault));
+        m_bath->setStatus(Role::HeadsUp, Mark::Drop, tr("no bath reading"), shortWordOf(*fault));
         return;
     }
     if (!last || !last->fact.corrected) {
