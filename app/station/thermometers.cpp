@@ -5,6 +5,7 @@
 #include "app/system/background_source.h"
 #include "app/system/serial_ports.h"
 #include "app/system/w1_bus.h"
+#include "core/bath/silence.h"
 
 namespace bathside::app {
 namespace {
@@ -92,6 +93,16 @@ void Thermometers::poll()
         takeAll(*m_oneWire);
     for (const auto& [id, line] : m_lines)
         takeAll(*line);
+    noteSilence();
+}
+
+void Thermometers::noteSilence()
+{
+    const Stamp now = m_clock.now();
+    for (const auto& [probe, since] : m_listening) {
+        if (isSilent(trace(probe), since, now))
+            take({probe, now, ReadingFault::Empty});
+    }
 }
 
 void Thermometers::follow()
@@ -107,10 +118,19 @@ void Thermometers::follow()
         const auto known = before.find(id);
         if (known != before.end() && known->second == source)
             continue;
-        m_lines.erase(id);
-        if (const auto* line = std::get_if<SerialLine>(&source))
-            m_lines[id] = lineOf(id, *line);
+        listen(id, source);
     }
+}
+
+void Thermometers::listen(const ProbeId& probe, const ProbeSource& source)
+{
+    m_lines.erase(probe);
+    m_listening.erase(probe);
+    const auto* line = std::get_if<SerialLine>(&source);
+    if (line)
+        m_lines[probe] = lineOf(probe, *line);
+    if (line || std::holds_alternative<OneWire>(source))
+        m_listening[probe] = m_clock.now();
 }
 
 // The bus tells as lost what it knows and no longer finds: it knows the described ones from the

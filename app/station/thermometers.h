@@ -5,7 +5,8 @@
 //
 // What is read follows from the described sources alone: a probe that is described anew has its
 // driver made anew, one out of use has none. A probe that is not there, or goes, is told as lost
-// once and is read again as soon as it is back. UI thread; the one-wire bus, which is slow, is read
+// once and is read again as soon as it is back; one that falls silent (core/bath/silence.h) is told
+// as giving no answer, once. UI thread; the one-wire bus, which is slow, is read
 // on a thread of its own.
 
 #include <QTimer>
@@ -49,6 +50,8 @@ private:
     using Described = std::map<ProbeId, ProbeSource>;
 
     void follow();
+    void listen(const ProbeId& probe, const ProbeSource& source);
+    void noteSilence();
     void startOneWire();
     [[nodiscard]] std::unique_ptr<SerialSource> lineOf(const ProbeId& probe,
                                                        const SerialLine& line) const;
@@ -61,6 +64,7 @@ private:
     std::map<ProbeId, std::unique_ptr<SerialSource>> m_lines;
     std::unique_ptr<ReadingSource> m_oneWire;
     std::map<ProbeId, std::deque<RawReading>> m_traces;
+    std::map<ProbeId, Stamp> m_listening;  // since when, to each that is read
     QTimer m_timer;
 };
 

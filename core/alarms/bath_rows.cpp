@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <utility>
 
 #include "core/alarms/rows.h"
@@ -31,6 +32,50 @@ std::optional<Water> water(const View& view)
         water = Water{verdict, view.origin(it->at)};
     }
     return water;
+}
+
+std::optional<Origin> firstInBath(const View& view, const Pull& pull)
+{
+    std::optional<Origin> first;
+    for (const Ampoule& ampoule : pull.ampoules) {
+        if (const auto& bath = ampoule.when(Step::Bath)) {
+            const Origin in = view.origin(bath->at);
+            first = first ? earlierOf(*first, in) : in;
+        }
+    }
+    return first;
+}
+
+bool isInBath(const Ampoule& ampoule)
+{
+    return ampoule.isOpen() && ampoule.reached() == Step::Bath;
+}
+
+/// Since when the water has been outside with an ampoule in it; none: it is not.
+std::optional<Origin> outsideAroundAmpoules(const View& view, const Pull& pull)
+{
+    const auto now = water(view);
+    if (!now || now->verdict != Verdict::Outside || std::ranges::none_of(pull.ampoules, isInBath))
+        return std::nullopt;
+    return now->since;
+}
+
+/// What the water was as they went in stands until the pull is closed. Water that was inside then
+/// and leaves the tolerance around them is a heads-up: no deviation, as that is judged at *in
+/// bath*.
+std::optional<AlarmCourse> bathAtPull(const View& view, const Pull& pull)
+{
+    if (pull.closed || !pull.bath)
+        return std::nullopt;
+    const auto in = firstInBath(view, pull);
+    const bool wasInside = pull.bath->verdict == Verdict::Inside;
+    const auto left = wasInside ? outsideAroundAmpoules(view, pull) : std::nullopt;
+    if (!in || (wasInside && !left))
+        return std::nullopt;
+    const bool wasOutside = pull.bath->verdict == Verdict::Outside;
+    return judgedCourse(
+        LimitName::BathAtPull, subjectOfPull(pull.no), wasOutside ? Level::Limit : Level::HeadsUp,
+        left ? laterOf(*left, *in) : *in, view.limit(LimitName::BathAtPull).time.overrun);
 }
 
 /// Since when the next pull's water matters: a bag is being made up, or a pull is due soon. It may
@@ -89,8 +134,8 @@ std::optional<AlarmCourse> reading(const View& view)
     if (!bench.shiftIsOpen())
         return std::nullopt;
     Origin from = view.origin(bench.waterSince.value_or(bench.shift->opened.at));
-    if (const auto last = bench.lastGoodReading())
-        from = laterOf(from, view.origin(last->at));
+    if (!bench.readings.empty())
+        from = laterOf(from, view.origin(bench.readings.back().at));
     return timedCourse(LimitName::Reading, kBath, from, view.limit(LimitName::Reading).time);
 }
 
@@ -102,6 +147,10 @@ std::vector<AlarmCourse> bathCourses(const Bench& bench, const Stamp& now)
     if (!bench.card)
         return courses;
     const View view{bench, now};
+    for (const Pull& pull : bench.pulls) {
+        if (auto row = bathAtPull(view, pull))
+            courses.push_back(*std::move(row));
+    }
     if (auto row = bathBetweenPulls(view))
         courses.push_back(*std::move(row));
     if (auto row = reading(view))

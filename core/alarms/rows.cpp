@@ -12,7 +12,7 @@ namespace {
 
 using Row = std::optional<AlarmCourse>;
 
-// --- ampoules and pulls ---
+// --- ampoules ---
 
 /// When the thaw's heads-up was called, if it was: the call stands though a lane before it is done
 /// and the pace would call later now. Never before the shortest thaw: that is no call of the pace.
@@ -32,31 +32,6 @@ Row ampouleRow(const View& view, const Ampoule& ampoule)
         return std::nullopt;
     return timedCourse(running->limit, subjectOf(ampoule.ref), view.origin(running->from),
                        running->thresholds);
-}
-
-std::optional<Origin> firstInBath(const View& view, const Pull& pull)
-{
-    std::optional<Origin> first;
-    for (const Ampoule& ampoule : pull.ampoules) {
-        if (const auto& bath = ampoule.when(Step::Bath)) {
-            const Origin in = view.origin(bath->at);
-            first = first ? earlierOf(*first, in) : in;
-        }
-    }
-    return first;
-}
-
-Row bathAtPull(const View& view, const Pull& pull)
-{
-    if (pull.closed || !pull.bath || pull.bath->verdict == Verdict::Inside)
-        return std::nullopt;
-    const auto in = firstInBath(view, pull);
-    if (!in)
-        return std::nullopt;
-    const bool outside = pull.bath->verdict == Verdict::Outside;
-    return judgedCourse(LimitName::BathAtPull, subjectOfPull(pull.no),
-                        outside ? Level::Limit : Level::HeadsUp, *in,
-                        view.limit(LimitName::BathAtPull).time.overrun);
 }
 
 // --- bags ---
@@ -193,7 +168,6 @@ std::vector<AlarmCourse> workCourses(const Bench& bench, const Stamp& now)
     for (const Pull& pull : bench.pulls) {
         for (const Ampoule& ampoule : pull.ampoules)
             add(ampouleRow(view, ampoule));
-        add(bathAtPull(view, pull));
     }
     for (const Bag& bag : bench.bags) {
         add(inUse(view, bag));

@@ -25,9 +25,9 @@ struct RunningLimit {
 };
 [[nodiscard]] std::optional<RunningLimit> runningLimit(const Bench& bench, const Ampoule& ampoule);
 
-/// Ampoules, pulls, bags, lines and the planned pull.
+/// Ampoules, bags, lines and the planned pull.
 [[nodiscard]] std::vector<AlarmCourse> workCourses(const Bench& bench, const Stamp& now);
-/// The water before the next pull, and the age of what is known of it.
+/// The water of a pull, that before the next one, and the age of what is known of it.
 [[nodiscard]] std::vector<AlarmCourse> bathCourses(const Bench& bench, const Stamp& now);
 [[nodiscard]] std::vector<AlarmCourse> stationCourses(const Bench& bench, const Stamp& now);
 

@@ -11,6 +11,9 @@ const Subject kStation{SubjectKind::Station, {}};
 // Readings of a dipstick closer together differ by the hand that read them; ours.
 constexpr auto kTelling = std::chrono::hours(12);
 
+// A reading or two that fail are mended by the next; ours.
+constexpr auto kLasting = std::chrono::seconds(15);
+
 AlarmCourse standing(const Bench& bench, StationCause cause, const Subject& subject, Level level,
                      const Stamp& now)
 {
@@ -25,12 +28,10 @@ AlarmCourse standing(const Bench& bench, StationCause cause, const Subject& subj
     return course;
 }
 
-/// The probe does not answer at all; any other fault is one reading's own.
-bool probeIsGone(const Bench& bench)
+/// The probe does not answer at all; any other fault is one reading's own, until it lasts.
+bool isGone(ReadingFault fault)
 {
-    if (!bench.shiftIsOpen() || !bench.lastTaken || !bench.lastTaken->fact.fault)
-        return false;
-    switch (*bench.lastTaken->fact.fault) {
+    switch (fault) {
         case ReadingFault::Lost:
         case ReadingFault::OpenLine:
         case ReadingFault::Empty:
@@ -44,6 +45,22 @@ bool probeIsGone(const Bench& bench)
             return false;
     }
     return false;
+}
+
+/// Once told it stands until there is a good reading, whatever faults come between.
+std::optional<AlarmCourse> probeLost(const Bench& bench, const Stamp& now)
+{
+    const auto fault = bench.shiftIsOpen() ? bench.readingFault() : std::nullopt;
+    if (!fault)
+        return std::nullopt;
+    AlarmCourse course = standing(bench, StationCause::ProbeLost, kStation, Level::HeadsUp, now);
+    const bool isTold = bench.alarms.contains(alarmId(course.cause, course.subject));
+    if (isGone(*fault) || isTold || !bench.faultySince)
+        return course;
+    const Origin since = originOf(bench, *bench.faultySince, now);
+    course.begins[indexOf(Level::HeadsUp)] = since.at + kLasting;
+    course.certain = since.certain;
+    return course;
 }
 
 /// From the last fill, or the first reading, to the last one.
@@ -107,8 +124,8 @@ std::vector<AlarmCourse> stationCourses(const Bench& bench, const Stamp& now)
         add(StationCause::NotRecorded, Level::Limit);
     if (bench.clockStepped)
         add(StationCause::ClockStepped, Level::HeadsUp);
-    if (probeIsGone(bench))
-        add(StationCause::ProbeLost, Level::HeadsUp);
+    if (auto row = probeLost(bench, now))
+        courses.push_back(*std::move(row));
     for (const auto& [id, log] : bench.vessels) {
         const auto answer = log.answer();
         if (!answer)

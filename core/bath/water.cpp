@@ -106,14 +106,11 @@ std::optional<ReadingFault> implausible(const BathRules& rules, MilliCelsius val
     return std::nullopt;
 }
 
-double stability(std::span<const TakenReading> readings, const Stamp& now)
+double stability(std::span<const TakenReading> readings, const ProbeId& probe, const Stamp& now)
 {
-    const auto good = goodOnes(readings, now);
-    if (good.empty())
-        return 0;
     std::vector<double> values;
-    for (const TakenReading& reading : sameProbeWithin(good, kStabilityWindow))
-        if (elapsed(reading.at, now).time <= kStabilityWindow)
+    for (const TakenReading& reading : goodOnes(readings, now))
+        if (reading.fact.probe == probe && elapsed(reading.at, now).time <= kStabilityWindow)
             values.push_back(celsius(reading));
     if (values.size() < 2)
         return 0;

@@ -29,8 +29,9 @@ struct TakenReading {
                                                       const Stamp& now);
 
 /// Standard uncertainty of the water's own movement over the last minute before `now`, °C: the
-/// standard deviation of the last probe's readings in it (JCGM 100, type A); 0 with fewer than two.
-[[nodiscard]] double stability(std::span<const TakenReading> readings, const Stamp& now);
+/// standard deviation of this probe's readings in it (JCGM 100, type A); 0 with fewer than two.
+[[nodiscard]] double stability(std::span<const TakenReading> readings, const ProbeId& probe,
+                               const Stamp& now);
 
 /// Every reading of the card's settling time was inside and, where it has others within the 2
 /// minutes before it, moving less than the card's `steady` per minute (least squares over those 2

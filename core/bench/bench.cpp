@@ -53,7 +53,21 @@ const Bag* Bench::bagBeingMadeUp() const
 
 std::optional<TakenReading> Bench::lastGoodReading() const
 {
-    return readings.empty() ? std::nullopt : std::optional(readings.back());
+    if (readings.empty())
+        return std::nullopt;
+    const auto said = latest.find(readings.back().fact.probe);
+    const bool isFaulty = said != latest.end() && said->second.fact.fault;
+    return isFaulty ? std::nullopt : std::optional(readings.back());
+}
+
+std::optional<ReadingFault> Bench::readingFault() const
+{
+    if (!lastTaken)
+        return std::nullopt;
+    const auto probe = probes.find(lastTaken->fact.probe);
+    const bool isOutOfUse =
+        probe != probes.end() && std::holds_alternative<OutOfUse>(probe->second->source);
+    return isOutOfUse ? std::nullopt : lastTaken->fact.fault;
 }
 
 const Card* cardOf(const Bench& bench, const Ampoule& ampoule)

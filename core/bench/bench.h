@@ -221,6 +221,7 @@ struct Bench {
     std::map<CheckId, CheckState> checks;
     std::vector<TakenReading> readings;  // the last ones since the water was changed, oldest first
     std::optional<TakenReading> lastTaken;   // good or faulty
+    std::optional<Stamp> faultySince;        // nothing but faults from here on
     std::map<ProbeId, TakenReading> latest;  // the last one of each probe, good or faulty
     std::optional<Stamp>
         waterSince;  // the shift's opening, or the last change of water: readings count from here
@@ -258,7 +259,11 @@ struct Bench {
     [[nodiscard]] const Bag* bagOn(const LineId& line) const;
     /// The one started last that is neither mixed nor held nor down.
     [[nodiscard]] const Bag* bagBeingMadeUp() const;
+    /// None where its thermometer has had a fault since: what it said then is no reading now.
     [[nodiscard]] std::optional<TakenReading> lastGoodReading() const;
+    /// Why there is no reading now; none where the last one was good, or its thermometer is out of
+    /// use.
+    [[nodiscard]] std::optional<ReadingFault> readingFault() const;
 };
 
 /// The card an ampoule is judged by: its bag's, else that of the bag being made up, else the one in

@@ -68,7 +68,7 @@ ReadingTaken judgedReading(const Context& now, const ProbeId& probe, MilliCelsiu
     const auto day = std::chrono::floor<std::chrono::days>(now.tap.at.wall);
     const Judged result =
         judged(probeOf(now.bench, probe), tolerance, static_cast<double>(raw.count) / 1000, day,
-               stability(now.bench.readings, now.tap.at));
+               stability(now.bench.readings, probe, now.tap.at));
     return {.probe = probe,
             .raw = raw,
             .corrected = thousandths(result.corrected),

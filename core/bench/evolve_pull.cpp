@@ -46,7 +46,7 @@ BathAtPull bathAt(const Bench& bench, const Event& event)
     BathAtPull bath{.verdict = verdict, .over = 0, .reading = event.seq};
     if (verdict == Verdict::Outside) {
         const auto& rules = bench.card->content().bath;
-        const auto off = bench.readings.back().fact.corrected.value_or(MilliCelsius{}).count -
+        const auto off = bench.lastGoodReading()->fact.corrected.value_or(MilliCelsius{}).count -
                          rules.target.count;
         bath.over = std::max<std::int64_t>(0, std::abs(off) - rules.tolerance.count);
     }

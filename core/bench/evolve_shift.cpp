@@ -83,8 +83,11 @@ void on(Bench& bench, const Event& event, const ReadingTaken& fact)
 {
     bench.lastTaken = TakenReading{event.at, fact};
     bench.latest[fact.probe] = *bench.lastTaken;
-    if (fact.fault)
+    if (fact.fault) {
+        bench.faultySince = bench.faultySince.value_or(event.at);
         return;
+    }
+    bench.faultySince.reset();
     bench.readings.push_back({event.at, fact});
     if (bench.readings.size() > kReadingsKept)
         bench.readings.erase(bench.readings.begin());

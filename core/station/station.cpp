@@ -58,7 +58,8 @@ bool concernsPlan(const Fact& fact)
         fact);
 }
 
-/// Outside a shift only what changes is written: nobody works by it.
+/// Outside a shift only what changes is written: nobody works by it. A good reading after a fault
+/// is, though of another thermometer: it is what the bath goes by again.
 bool isNews(const Bench& bench, const ReadingTaken& taken, const Stamp& at)
 {
     const auto last = bench.latest.find(taken.probe);
@@ -66,6 +67,8 @@ bool isNews(const Bench& bench, const ReadingTaken& taken, const Stamp& at)
         return true;
     if (taken.fault)
         return false;
+    if (bench.readingFault())
+        return true;
     const bool isDue = bench.shiftIsOpen() && elapsed(last->second.at, at).time >= kTraceEvery;
     return isDue || last->second.fact.verdict != taken.verdict;
 }

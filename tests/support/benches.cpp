@@ -115,7 +115,8 @@ BenchMaker& BenchMaker::reading(Verdict verdict, Micros time)
     ReadingTaken fact;
     fact.verdict = verdict;
     bench.readings.push_back({at(time), fact});
-    bench.lastTaken = bench.readings.back();
+    bench.lastTaken = bench.latest[fact.probe] = bench.readings.back();
+    bench.faultySince.reset();
     return *this;
 }
 
@@ -123,7 +124,8 @@ BenchMaker& BenchMaker::faulty(ReadingFault fault, Micros time)
 {
     ReadingTaken fact;
     fact.fault = fault;
-    bench.lastTaken = TakenReading{at(time), fact};
+    bench.lastTaken = bench.latest[fact.probe] = TakenReading{at(time), fact};
+    bench.faultySince = bench.faultySince.value_or(at(time));
     return *this;
 }
 

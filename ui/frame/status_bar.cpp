@@ -65,9 +65,8 @@ void StatusBar::renderBath()
     const auto last = bench.lastGoodReading();
     const auto verdict = bathVerdict(bench, m_model.now());
     const Role role = roleOf(verdict);
-    if (bench.lastTaken && bench.lastTaken->fact.fault) {
-        m_bath->setStatus(Role::HeadsUp, Mark::Drop, tr("no bath reading"),
-                          wordOf(*bench.lastTaken->fact.fault));
+    if (const auto fault = bench.readingFault()) {
+        m_bath->setStatus(Role::HeadsUp, Mark::Drop, tr("no bath reading"), shortWordOf(*fault));
         return;
     }
     if (!last || !last->fact.corrected) {

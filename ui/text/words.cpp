@@ -345,6 +345,31 @@ QString wordOf(ReadingFault fault)
     Q_UNREACHABLE();
 }
 
+QString shortWordOf(ReadingFault fault)
+{
+    switch (fault) {
+        case ReadingFault::CheckFailed:
+            return WordText::tr("its check failed", "why a thermometer gives no reading");
+        case ReadingFault::PowerOn:
+            return WordText::tr("not measured yet", "why a thermometer gives no reading");
+        case ReadingFault::OpenLine:
+            return WordText::tr("not connected", "why a thermometer gives no reading");
+        case ReadingFault::Shorted:
+            return WordText::tr("line shorted", "why a thermometer gives no reading");
+        case ReadingFault::Empty:
+            return WordText::tr("no answer", "why a thermometer gives no reading");
+        case ReadingFault::Unreadable:
+            return WordText::tr("answer unreadable", "why a thermometer gives no reading");
+        case ReadingFault::Implausible:
+            return WordText::tr("impossible value", "why a thermometer gives no reading");
+        case ReadingFault::Jump:
+            return WordText::tr("changed too fast", "why a thermometer gives no reading");
+        case ReadingFault::Lost:
+            return WordText::tr("thermometer gone", "why a thermometer gives no reading");
+    }
+    Q_UNREACHABLE();
+}
+
 QString wordOf(ReadingWarning warning)
 {
     switch (warning) {

@@ -40,7 +40,8 @@ namespace bathside::ui {
 [[nodiscard]] QString pastText(LimitName limit);   // under the clock when it counts up
 [[nodiscard]] QString wordOf(StationCause cause);  // the alarm's name
 [[nodiscard]] QString wordOf(Verdict verdict);
-[[nodiscard]] QString wordOf(ReadingFault fault);  // a sentence: why this is no reading
+[[nodiscard]] QString wordOf(ReadingFault fault);       // a sentence: why this is no reading
+[[nodiscard]] QString shortWordOf(ReadingFault fault);  // the same in two or three words
 [[nodiscard]] QString wordOf(ReadingWarning warning);
 [[nodiscard]] QString wordOf(Proof proof);
 [[nodiscard]] QString wordOf(Severity severity);

@@ -191,6 +191,34 @@ TEST_F(ThermometersTest, aHandsReadingEndsTheAlarmOfALostProbe)
     EXPECT_FALSE(probeLostStands());
 }
 
+// The port is still there: only that nothing comes tells that it was switched off.
+TEST_F(ThermometersTest, oneThatFallsSilentIsAFaultUntilItSpeaksAgain)
+{
+    const Plugged device(port());
+    describeLine();
+    after(1);
+    device.send("tail\n");
+    for (int second = 0; second < 20; ++second) {
+        device.send("T = 28.0\n");
+        after(1);
+    }
+    EXPECT_TRUE(bathVerdict(shift.bench(), shift.clock.now()));
+    after(9);
+    EXPECT_FALSE(probeLostStands());
+    after(1);
+    EXPECT_EQ(shift.bench().lastTaken->fact.fault, ReadingFault::Empty);
+    EXPECT_FALSE(bathVerdict(shift.bench(), shift.clock.now()));
+    EXPECT_TRUE(probeLostStands());
+    const auto told = shift.all<ReadingTaken>().size();
+    after(60);
+    EXPECT_EQ(shift.all<ReadingTaken>().size(), told);
+
+    device.send("T = 28.0\n");
+    after(1);
+    EXPECT_TRUE(bathVerdict(shift.bench(), shift.clock.now()));
+    EXPECT_FALSE(probeLostStands());
+}
+
 TEST_F(ThermometersTest, oneOutOfUseIsReadNoMore)
 {
     const Plugged device(port());

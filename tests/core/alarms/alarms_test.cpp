@@ -207,6 +207,40 @@ TEST(Station, aProbeThatDoesNotAnswerIsLost)
     EXPECT_FALSE(levelIn(alarms(maker.bench, at(9s)), "probe lost station"));
 }
 
+TEST(Station, aProbeWhoseFaultLastsIsLost)
+{
+    constexpr auto kLost = "probe lost station";
+    for (const ReadingFault fault :
+         {ReadingFault::CheckFailed, ReadingFault::PowerOn, ReadingFault::Shorted,
+          ReadingFault::Unreadable, ReadingFault::Implausible, ReadingFault::Jump}) {
+        BenchMaker maker;
+        maker.reading(Verdict::Inside, 1s).faulty(fault, 3s).faulty(ReadingFault::PowerOn, 10s);
+        const auto before = alarms(maker.bench, at(17'999ms));
+        EXPECT_FALSE(levelIn(before, kLost)) << nameOf(fault);
+        EXPECT_EQ(before.nextChange, at(18s).boot) << nameOf(fault);
+        EXPECT_EQ(alarmIn(alarms(maker.bench, at(18s)), kLost)->since, at(18s).boot);
+        maker.reading(Verdict::Inside, 20s);
+        EXPECT_FALSE(levelIn(alarms(maker.bench, at(60s)), kLost)) << nameOf(fault);
+    }
+    BenchMaker maker;  // once told it stands, though the fault is another
+    maker.faulty(ReadingFault::Lost, 3s).faulty(ReadingFault::PowerOn, 5s);
+    maker.raised(kLost, Level::HeadsUp, at(3s));
+    EXPECT_EQ(alarmIn(alarms(maker.bench, at(6s)), kLost)->since, at(3s).boot);
+}
+
+TEST(Station, aProbeTakenOutOfUseIsNotMissed)
+{
+    BenchMaker maker;
+    maker.faulty(ReadingFault::Lost, 3s);
+    Probe probe;
+    maker.bench.probes[{}] = std::make_shared<const Probe>(probe);
+    EXPECT_TRUE(levelIn(alarms(maker.bench, at(9s)), "probe lost station"));
+    probe.source = OutOfUse{};
+    maker.bench.probes[{}] = std::make_shared<const Probe>(probe);
+    EXPECT_FALSE(levelIn(alarms(maker.bench, at(9s)), "probe lost station"));
+    EXPECT_EQ(maker.bench.readingFault(), std::nullopt);
+}
+
 // --- countdown ---
 
 TEST(Countdown, runsThroughExposureThenThawAndGoesBelowZero)

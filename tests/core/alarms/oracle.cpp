@@ -27,6 +27,7 @@ const Row kReading{8min, 10min, 15min};
 const Row kSwirl{9min, 10min, 15min};
 const Row kNextPull{-5min, 0s, 5min};
 constexpr Millis kOldestReading = 10min;
+constexpr Millis kFaultLasts = 15s;
 constexpr Millis kBathOverrun = 2min;
 constexpr Millis kPullSoon = 15min;
 constexpr Millis kHandling = 8s;
@@ -120,8 +121,8 @@ private:
     Millis inItsWater(Millis usual, Millis in) const
     {
         static const SlushScale scale({}, {28'000});
-        const auto said = lastSaid(in);
-        if (!said || in - said->at >= kOldestReading || said->verdict == Verdict::Inside)
+        const auto said = holding(in);
+        if (!said || said->verdict == Verdict::Inside)
             return usual;
         const MilliCelsius bath{said->verdict == Verdict::Outside ? 30'500 : 29'000};
         const std::chrono::duration<double> scaled = usual * *scale.at(bath);
@@ -229,6 +230,17 @@ private:
         return last;
     }
 
+    /// That, where it is not too old and the one thermometer of the day has not failed since.
+    std::optional<Said> holding(Millis at) const
+    {
+        const auto said = lastSaid(at);
+        const bool failed = std::ranges::any_of(m_day.readings, [&](const auto& reading) {
+            return std::holds_alternative<ReadingFault>(reading.second) && said &&
+                   reading.first > said->at && reading.first <= at;
+        });
+        return said && !failed && at - said->at < kOldestReading ? said : std::nullopt;
+    }
+
     void bathAtPull(const PullLife& pull)
     {
         Maybe unsure, outside;
@@ -236,11 +248,10 @@ private:
             const auto in = ampoule.inBath();
             if (!in)
                 continue;
-            const auto said = lastSaid(*in);
-            const bool valid = said && *in - said->at < kOldestReading;
-            if (valid && said->verdict == Verdict::Outside)
+            const auto said = holding(*in);
+            if (said && said->verdict == Verdict::Outside)
                 outside = std::min(outside.value_or(Millis::max()), *in);
-            else if (!valid || said->verdict == Verdict::Undecided)
+            else if (!said || said->verdict == Verdict::Undecided)
                 unsure = std::min(unsure.value_or(Millis::max()), *in);
         }
         const std::string id =
@@ -249,6 +260,36 @@ private:
         if (unsure)
             add(id, Level::HeadsUp, *unsure, std::min(worse, pull.closed()));
         add(id, Level::Limit, worse, pull.closed());
+        outsideAroundAmpoules(pull, id, std::min(unsure.value_or(worse), worse));
+    }
+
+    static bool isInBath(const AmpouleLife& ampoule, Millis at)
+    {
+        const Millis taken = ampoule.opened.value_or(
+            std::min(ampoule.inDiluent().value_or(ampoule.end), ampoule.end));
+        return ampoule.inBath() && *ampoule.inBath() <= at && at < taken;
+    }
+
+    /// A heads-up of its own until the pull has one, or worse, for what the water was at *in bath*.
+    void outsideAroundAmpoules(const PullLife& pull, const std::string& id, Millis until)
+    {
+        std::set<Millis> moments = newWater();
+        for (const auto& [at, said] : m_day.readings)
+            moments.insert(at);
+        for (const AmpouleLife& ampoule : pull.ampoules) {
+            for (const Maybe& at : {ampoule.inBath(), ampoule.opened, ampoule.inDiluent()})
+                moments.insert(at.value_or(ampoule.end));
+            moments.insert(ampoule.end);
+        }
+        for (auto it = moments.lower_bound(pull.first());
+             it != moments.end() && *it < pull.closed(); ++it) {
+            const auto said = lastSaid(*it);
+            const bool isOut = said && said->verdict == Verdict::Outside;
+            const bool isAround = std::ranges::any_of(
+                pull.ampoules, [&](const auto& ampoule) { return isInBath(ampoule, *it); });
+            if (isOut && isAround)
+                add(id, Level::HeadsUp, *it, std::min(*std::next(it), until));
+        }
     }
 
     bool pullIsOpen(Millis at) const
@@ -419,16 +460,28 @@ private:
         for (const Span& span : m_day.clockStepped)
             add("clock stepped station", Level::HeadsUp, span.from, span.to);
         sound();
-        for (std::size_t i = 0; i < m_day.readings.size(); ++i) {
-            const auto* fault = std::get_if<ReadingFault>(&m_day.readings[i].second);
-            const bool gone =
-                fault && (*fault == ReadingFault::Lost || *fault == ReadingFault::OpenLine ||
-                          *fault == ReadingFault::Empty);
-            const Millis to =
-                i + 1 < m_day.readings.size() ? m_day.readings[i + 1].first : m_day.closed;
-            if (gone)
-                add("probe lost station", Level::HeadsUp, m_day.readings[i].first, to);
+        probeLost();
+    }
+
+    /// At once where it does not answer, after a while where it answers with faults alone; until it
+    /// reads again.
+    void probeLost()
+    {
+        Maybe lost;
+        for (const auto& [at, said] : m_day.readings) {
+            const auto* fault = std::get_if<ReadingFault>(&said);
+            if (!fault) {
+                if (lost)
+                    add("probe lost station", Level::HeadsUp, *lost, at);
+                lost.reset();
+                continue;
+            }
+            const bool gone = *fault == ReadingFault::Lost || *fault == ReadingFault::OpenLine ||
+                              *fault == ReadingFault::Empty;
+            lost = std::min(lost.value_or(at + kFaultLasts), gone ? at : Millis::max());
         }
+        if (lost)
+            add("probe lost station", Level::HeadsUp, *lost, m_day.closed);
     }
 
     /// A start forgets both that sound was proven and that it was lost.

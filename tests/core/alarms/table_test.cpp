@@ -344,6 +344,34 @@ TEST(BathAtPull, isJudgedWhereTheAmpoulesWentInAndStandsUntilThePullCloses)
     EXPECT_FALSE(levelIn(alarms(maker.bench, at(81s)), "bath at pull pull:3"));
 }
 
+TEST(BathAtPull, leavingTheToleranceAroundAnAmpouleIsAHeadsUp)
+{
+    constexpr auto kPull = "bath at pull pull:3";
+    const auto inBath = [] {
+        BenchMaker maker;
+        maker.reading(Verdict::Inside, 50s).out({3, 1}, 60s).out({3, 2}, 60s);
+        maker.step({3, 1}, Step::Bath, 65s).step({3, 2}, Step::Bath, 67s);
+        maker.bathAtPull(3, Verdict::Inside);
+        return maker;
+    };
+    BenchMaker maker = inBath();
+    maker.reading(Verdict::Undecided, 70s);
+    EXPECT_FALSE(levelIn(alarms(maker.bench, at(79s)), kPull));
+    maker.reading(Verdict::Outside, 80s).reading(Verdict::Outside, 90s);
+    const auto alarm = alarmIn(alarms(maker.bench, at(95s)), kPull);
+    ASSERT_TRUE(alarm);
+    EXPECT_EQ(alarm->level, Level::HeadsUp);
+    EXPECT_EQ(alarm->since, at(80s).boot);
+    maker.step({3, 1}, Step::Opened, 130s);
+    EXPECT_TRUE(levelIn(alarms(maker.bench, at(131s)), kPull));  // the other one still lies in it
+    maker.step({3, 2}, Step::Opened, 135s);
+    EXPECT_FALSE(levelIn(alarms(maker.bench, at(136s)), kPull));
+
+    maker = inBath();
+    maker.reading(Verdict::Outside, 80s).reading(Verdict::Inside, 90s);
+    EXPECT_FALSE(levelIn(alarms(maker.bench, at(95s)), kPull));
+}
+
 // 18 to 27 °C, both ends within; from memory.
 TEST(Diluent, isOutsideBeyondTheCardsWindow)
 {

@@ -19,12 +19,14 @@ Stamp at(Micros since)
     return shifted(Stamp{.wall = WallTime(1'772'000'000s), .boot = 5'000s, .bootId = {1}}, since);
 }
 
+const ProbeId kProbe{"P1"};
+
 TakenReading taken(Micros since, std::int64_t milli, Verdict verdict = Verdict::Inside,
-                   const std::string& probe = "P1")
+                   const ProbeId& probe = kProbe)
 {
     TakenReading reading;
     reading.at = at(since);
-    reading.fact.probe = {probe};
+    reading.fact.probe = probe;
     reading.fact.raw = MilliCelsius{milli};
     reading.fact.corrected = MilliCelsius{milli};
     reading.fact.verdict = verdict;
@@ -88,29 +90,35 @@ TEST(ImplausibleTest, jumpsFromNothingThatWasNoReading)
 
 TEST(StabilityTest, isTheStandardDeviationOfTheLastMinute)
 {
-    EXPECT_EQ(stability({}, at(0s)), 0);
+    EXPECT_EQ(stability({}, kProbe, at(0s)), 0);
     const std::vector<TakenReading> one{taken(0s, 28'000)};
-    EXPECT_EQ(stability(one, at(1s)), 0);
+    EXPECT_EQ(stability(one, kProbe, at(1s)), 0);
     // By hand: 28.0, 28.1, 28.3 have the mean 28.1333 and s² = (0.01778 + 0.00111 + 0.02778) / 2 =
     // 0.023333.
     const std::vector<TakenReading> some{taken(0s, 20'000), taken(61s, 28'000), faulty(70s),
                                          taken(90s, 28'100), taken(100s, 28'300)};
-    EXPECT_NEAR(stability(some, at(121s)), std::sqrt(0.07 / 3), 1e-9);
+    EXPECT_NEAR(stability(some, kProbe, at(121s)), std::sqrt(0.07 / 3), 1e-9);
 }
 
 TEST(StabilityTest, doesNotMixProbes)
 {
-    const std::vector<TakenReading> two{taken(0s, 20'000, Verdict::Outside, "P2"),
+    const std::vector<TakenReading> two{taken(0s, 20'000, Verdict::Outside, {"P2"}),
                                         taken(10s, 28'000), taken(20s, 28'000)};
-    EXPECT_EQ(stability(two, at(20s)), 0);
+    EXPECT_EQ(stability(two, kProbe, at(20s)), 0);
+    // nor where the other one spoke last: the second of a pair that stands far apart
+    const std::vector<TakenReading> other{taken(0s, 28'000), taken(10s, 28'000),
+                                          taken(15s, 20'000, Verdict::Outside, {"P2"}),
+                                          taken(20s, 24'000, Verdict::Outside, {"P2"})};
+    EXPECT_EQ(stability(other, kProbe, at(20s)), 0);
+    EXPECT_GT(stability(other, {"P2"}, at(20s)), 1);
 }
 
 TEST(StabilityTest, forgetsWhatIsOlderThanAMinute)
 {
     const std::vector<TakenReading> old{taken(0s, 28'000), taken(10s, 28'500)};
-    EXPECT_GT(stability(old, at(60s)), 0);
-    EXPECT_EQ(stability(old, at(65s)), 0);
-    EXPECT_EQ(stability(old, at(10min)), 0);
+    EXPECT_GT(stability(old, kProbe, at(60s)), 0);
+    EXPECT_EQ(stability(old, kProbe, at(65s)), 0);
+    EXPECT_EQ(stability(old, kProbe, at(10min)), 0);
 }
 
 // --- ready ---

@@ -165,6 +165,31 @@ TEST_F(PullTest, aBurstInTheBathForgetsTheWater)
     EXPECT_EQ(ampoule(2).reached(), Step::Bath);
 }
 
+// Spec: temperatures, verdict: no valid reading at *in bath* marks the pull.
+TEST_F(PullTest, aFaultEndsWhatItsThermometerSaidBefore)
+{
+    for (const ReadingFault fault : {ReadingFault::Lost, ReadingFault::Jump}) {
+        shift.say(TakeReading{{"bath"}, MilliCelsius{28'000}});
+        shift.say(TakeReading{{"bath"}, fault});
+        EXPECT_FALSE(bathVerdict(shift.bench(), shift.clock.now())) << nameOf(fault);
+    }
+    shift.say(out({1}));
+    shift.at(65).say(moved(Step::Bath));
+    ASSERT_TRUE(shift.bench().pulls[0].bath);
+    EXPECT_EQ(shift.bench().pulls[0].bath->verdict, std::nullopt);
+    EXPECT_EQ(ampoule(1).water, std::nullopt);
+    EXPECT_TRUE(shift.bench().alarms.contains("bath at pull pull:1"));
+}
+
+TEST_F(PullTest, aReadingByHandCountsThoughTheProbeIsLost)
+{
+    shift.say(TakeReading{{"bath"}, ReadingFault::Lost});
+    shift.say(TakeReading{{"hand"}, MilliCelsius{28'000}});
+    EXPECT_TRUE(bathVerdict(shift.bench(), shift.clock.now()));
+    shift.say(TakeReading{{"bath"}, ReadingFault::Empty});  // says nothing of the other one
+    EXPECT_TRUE(bathVerdict(shift.bench(), shift.clock.now()));
+}
+
 TEST_F(PullTest, anExposedCaneIsKept)
 {
     shift.say(ExposeCane{"vessel 1, canister 3, cane 2", std::chrono::seconds(25)});

@@ -107,6 +107,26 @@ TEST(StationTest, twoThermometersAreThinnedEachForItself)
     EXPECT_EQ(shift.all<ReadingTaken>().size(), 12U);
 }
 
+// Spec: temperatures: a reading that fails is none; one that is good beside it is not disturbed.
+TEST(StationTest, aFaultOfOneThermometerDoesNotDisturbAnother)
+{
+    BenchShift shift;
+    shift.open();
+    const auto feed = [&](double at, const char* probe,
+                          std::variant<MilliCelsius, ReadingFault> v) {
+        shift.at(at).station.feed({{probe}, shift.clock.now(), v});
+    };
+    feed(1, "p1", MilliCelsius{28'000});
+    feed(1.5, "p2", MilliCelsius{28'100});
+    feed(2, "p2", ReadingFault::Lost);
+    EXPECT_FALSE(bathVerdict(shift.bench(), shift.clock.now()));
+    feed(2.5, "p1", MilliCelsius{28'000});  // written at once, not only 10 s after its last
+    EXPECT_TRUE(bathVerdict(shift.bench(), shift.clock.now()));
+    EXPECT_EQ(shift.bench().readingFault(), std::nullopt);
+    feed(3, "p2", ReadingFault::Lost);  // as before: not told again
+    EXPECT_EQ(shift.all<ReadingTaken>().size(), 4U);
+}
+
 TEST(StationTest, aChangeOfVerdictIsOneEvent)
 {
     BenchShift shift;
