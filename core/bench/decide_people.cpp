@@ -56,6 +56,16 @@ bool areOnRecord(const Bench& bench, const std::vector<Seq>& seqs)
     return std::ranges::all_of(seqs, [&](Seq seq) { return seq > 0 && seq <= bench.lastSeq; });
 }
 
+/// Of an earlier shift only the seq is known here: that it is a note is for whoever shows it.
+bool mayBeNote(const Context& now, Seq seq)
+{
+    const Event* event = eventAt(now.state, seq);
+    if (event)
+        return std::holds_alternative<NoteMade>(event->fact);
+    const auto& shift = now.bench.shift;
+    return areOnRecord(now.bench, {seq}) && shift && seq < shift->opened.seq;
+}
+
 bool saysTheSame(const DeviationOnRecord& known, const ReviewDeviation& meant)
 {
     return known.reviewed && known.reviewed->by == meant.by &&
@@ -143,8 +153,7 @@ Decision on(const Context& now, const ReviewDeviation& meant)
 
 Decision on(const Context& now, const CommentNote& meant)
 {
-    const Event* note = eventAt(now.state, meant.as.of);
-    if (!note || !std::holds_alternative<NoteMade>(note->fact))
+    if (!mayBeNote(now, meant.as.of))
         return refuse(RefusalCode::NoSuchNote);
     if (const auto no = unprovenFor(now.bench, meant.by, Act::Judge))
         return failure(*no);

@@ -223,7 +223,7 @@ QString refusalText(const Refusal& refusal, const Card* card, const std::string&
         case RefusalCode::NoSuchDeviation:
             return RefusalText::tr("There is no such deviation in this shift, or it is reviewed.");
         case RefusalCode::NoSuchNote:
-            return RefusalText::tr("There is no such note in this shift.");
+            return RefusalText::tr("There is no such note in the record.");
         case RefusalCode::NoSuchVessel:
             return RefusalText::tr("There is no such vessel. Describe it first.");
         case RefusalCode::WrongLot:

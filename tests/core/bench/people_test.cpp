@@ -177,6 +177,24 @@ TEST_F(StaffTest, aNoteIsCommentedByTheLeadAndNeverEdited)
               RefusalCode::NoSuchField);
 }
 
+TEST_F(StaffTest, aNoteOfAnEarlierShiftIsCommentedToo)
+{
+    const Seq seq = note().first;
+    const Seq struck = shift.readyBag("B1").bench().lastSeq;
+    shift.say(TakeBack{"a slip"});
+    EXPECT_EQ(shift.refused(CommentNote{{"LS"}, {struck, "?"}}), RefusalCode::NoSuchNote);
+    shift.say(TakeBagDown{{}, DownReason::Discarded, {}});
+    shift.say(CloseShift{});
+    shift.at(86'400).open();
+    EXPECT_EQ(shift.refused(CommentNote{{"LS"}, {0, "?"}}), RefusalCode::NoSuchNote);
+    EXPECT_EQ(shift.refused(CommentNote{{"LS"}, {shift.bench().lastSeq, "?"}}),
+              RefusalCode::NoSuchNote);
+    EXPECT_EQ(shift.refused(CommentNote{{"LS"}, {shift.bench().lastSeq + 1, "?"}}),
+              RefusalCode::NoSuchNote);
+    shift.say(CommentNote{{"LS"}, {seq, "canes are labelled now"}});
+    EXPECT_EQ(shift.all<NoteCommented>().back().of, seq);
+}
+
 // A signature is not undone by whoever taps next, nor is a wrong PIN forgotten.
 TEST_F(StaffTest, takeBackGoesPastEverythingThatWasProven)
 {
