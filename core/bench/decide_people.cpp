@@ -30,6 +30,16 @@ std::optional<Refusal> unprovenFor(const Bench& bench, const PersonId& person, A
     return unentitled(bench, person, act);
 }
 
+/// A new PIN is set by whoever knows the old one, or by a shift lead. Where there is none to prove
+/// it by, a lead begins; that is claimed, as the trail says.
+std::optional<Refusal> unprovenPin(const Bench& bench, const SetPin& meant)
+{
+    if (!meant.by)
+        return unentitled(bench, meant.person, Act::Approve);
+    return *meant.by == meant.person ? unproven(bench, *meant.by)
+                                     : unprovenFor(bench, *meant.by, Act::Approve);
+}
+
 /// Who can sign as a shift lead.
 bool isLead(const Member& member)
 {
@@ -112,6 +122,8 @@ Decision on(const Context& now, const SetPin& meant)
     const Member* member = now.bench.people.find(meant.person);
     if (!member || member->departed)
         return refuse(RefusalCode::NoSuchPerson, {}, meant.person.text);
+    if (const auto no = unprovenPin(now.bench, meant))
+        return failure(*no);
     return facts(PinSet{meant.person});
 }
 

@@ -21,9 +21,9 @@ std::optional<PersonId> provenBy(const Intent& intent)
         []<typename T>(const T& meant) -> std::optional<PersonId> {
             if constexpr (isOneOf<T, ReviewDeviation, CommentNote, ApproveCard, ChooseBaseline>)
                 return meant.by;
-            else if constexpr (std::is_same_v<T, ListPerson>)
+            else if constexpr (isOneOf<T, ListPerson, SetPin>)
                 return meant.by;
-            else if constexpr (isOneOf<T, Sign, SetPin>)
+            else if constexpr (std::is_same_v<T, Sign>)
                 return meant.person;
             else
                 return std::nullopt;

@@ -27,13 +27,17 @@ protected:
         return shift.say(MakeNote{"cane 5 was hard to find"});
     }
 
+    /// Of what was said last.
+    std::optional<Person> sayer() const { return shift.recorder.events.back().person; }
+
+    const Person kLead{{"LS"}, Proof::Proven};
     BenchShift shift;
 };
 
 TEST_F(StaffTest, aBaselineIsChosenAndWithdrawnByALead)
 {
     shift.open();
-    shift.say(SetPin{{"AB"}});
+    shift.say(SetPin{{"AB"}, PersonId{"LS"}});
     const auto chosen = [](const char* by, Seq from, Seq to) {
         return ChooseBaseline{{by}, {"out to bath", from, to}};
     };
@@ -69,7 +73,7 @@ TEST(FirstPersonTest, isAShiftLeadAndNeedsNobody)
 
 TEST_F(StaffTest, listingNeedsAShiftLeadWithAPin)
 {
-    shift.say(SetPin{{"AB"}});
+    shift.say(SetPin{{"AB"}, PersonId{"LS"}});
     EXPECT_EQ(shift.refused(listed("NN", "Nuria", Role::Vaccinator, PersonId{"AB"})),
               RefusalCode::NotAllowed);
     EXPECT_EQ(shift.refused(listed("NN", "Nuria", Role::Vaccinator, PersonId{"MK"})),
@@ -111,11 +115,26 @@ TEST_F(StaffTest, onlyAShiftLeadDisposesOfAHeldBagOrAllowsALot)
     shift.say(ReleaseBag{BagId{"B1"}, {"LS"}, "checked"});
 }
 
+// By the old one or a shift lead's; only a lead begins without, and is not called proven for it.
+TEST_F(StaffTest, aNewPinIsProvenByWhoeverProvesIt)
+{
+    shift.open();
+    EXPECT_EQ(shift.refused(SetPin{{"AB"}, {}}), RefusalCode::NotAllowed);
+    EXPECT_EQ(shift.refused(SetPin{{"AB"}, PersonId{"AB"}}), RefusalCode::NoPin);
+    EXPECT_EQ(shift.refused(SetPin{{"AB"}, PersonId{"QA"}}), RefusalCode::NotAllowed);
+    shift.say(SetPin{{"AB"}, PersonId{"LS"}});
+    EXPECT_EQ(sayer(), kLead);
+    shift.say(SetPin{{"AB"}, PersonId{"AB"}});
+    EXPECT_EQ(sayer(), (Person{{"AB"}, Proof::Proven}));
+    shift.say(SetPin{{"LS"}, {}});
+    EXPECT_EQ(sayer()->proof, Proof::Claimed);
+}
+
 TEST_F(StaffTest, aVaccinatorReviewsNothing)
 {
     const Seq seq = lateAmpoule();
     EXPECT_EQ(shift.refused(reviewOf(seq, "AB")), RefusalCode::NoPin);
-    shift.say(SetPin{{"AB"}});
+    shift.say(SetPin{{"AB"}, PersonId{"LS"}});
     EXPECT_EQ(shift.refused(reviewOf(seq, "AB")), RefusalCode::NotAllowed);
     EXPECT_EQ(shift.refused(reviewOf(seq, "QA")), RefusalCode::NotAllowed);
     EXPECT_EQ(shift.refused(reviewOf(seq, "ZZ")), RefusalCode::NoSuchPerson);
@@ -232,7 +251,7 @@ TEST_F(StaffTest, aCardHoldsFromTheNextBagAfterItsApproval)
     shift.readyBag("B1");
     EXPECT_EQ(shift.bench().bag({"B1"})->card->hash(), first);
 
-    shift.say(SetPin{{"AB"}});
+    shift.say(SetPin{{"AB"}, PersonId{"LS"}});
     EXPECT_EQ(shift.refused(ApproveCard{{"AB"}, second}), RefusalCode::NotAllowed);
     EXPECT_EQ(shift.refused(ApproveCard{{"LS"}, {"0000"}}), RefusalCode::NoCard);
     const Taken approval = shift.say(ApproveCard{{"LS"}, second});

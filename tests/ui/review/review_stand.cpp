@@ -85,7 +85,7 @@ void listStaff(ReviewStand& pages)
     stand.say(SetPin{{"LS"}});
     list("MK", "Mira Kolar", Role::Vaccinator, PersonId{"LS"});
     EXPECT_TRUE(pages.pins().keep({"MK"}, "9314"));
-    stand.say(SetPin{{"MK"}});
+    stand.say(SetPin{{"MK"}, PersonId{"LS"}});
 }
 
 void liveThroughDeviations(ReviewStand& pages)
