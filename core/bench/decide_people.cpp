@@ -94,6 +94,11 @@ std::optional<Refusal> unentitled(const Bench& bench, const PersonId& person, Ac
     return Refusal{isKnown ? RefusalCode::NotAllowed : RefusalCode::NoSuchPerson, {}, person.text};
 }
 
+std::optional<Refusal> unprovenJudge(const Bench& bench, const PersonId& person)
+{
+    return bench.people.areListed() ? unprovenFor(bench, person, Act::Judge) : std::nullopt;
+}
+
 Decision on(const Context& now, const ListPerson& meant)
 {
     const PersonListed& as = meant.as;

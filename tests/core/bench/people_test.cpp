@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 
 #include "core/bench/card_in_force.h"
+#include "tests/core/stores/support.h"
 #include "tests/support/staff.h"
 
 namespace bathside::test {
@@ -110,9 +111,44 @@ TEST_F(StaffTest, theBenchIsForThoseOnTheListWhoWorkThere)
 TEST_F(StaffTest, onlyAShiftLeadDisposesOfAHeldBagOrAllowsALot)
 {
     shift.open().readyBag("B1").say(HoldBag{BagId{"B1"}, HoldReason::Leak, {}});
+    shift.say(SetPin{{"AB"}, PersonId{"LS"}});
+    shift.say(listed("EF", "Eva Font", Role::ShiftLead));  // without a PIN
     EXPECT_EQ(shift.refused(ReleaseBag{BagId{"B1"}, {"AB"}, "checked"}), RefusalCode::NotAllowed);
     EXPECT_EQ(shift.refused(ReleaseBag{BagId{"B1"}, {"ZZ"}, "checked"}), RefusalCode::NoSuchPerson);
+    EXPECT_EQ(shift.refused(ReleaseBag{BagId{"B1"}, {"EF"}, "checked"}), RefusalCode::NoPin);
     shift.say(ReleaseBag{BagId{"B1"}, {"LS"}, "checked"});
+    EXPECT_EQ(sayer(), kLead);
+
+    const Stock lot = ampoulesOf(kThree, {"K40"});
+    shift.say(Receive{{ampoules("K40", 4)}});
+    shift.say(QuarantineLot{lot, {}, "certificate missing"});
+    EXPECT_EQ(shift.refused(AllowLot{lot, {"EF"}, "telephoned"}), RefusalCode::NoPin);
+    shift.say(AllowLot{lot, {"LS"}, "telephoned"});
+    EXPECT_EQ(sayer(), kLead);
+    EXPECT_EQ(shift.refused(ReleaseLot{lot, {"EF"}, "seen"}), RefusalCode::NoPin);
+    shift.say(ReleaseLot{lot, {"LS"}, "seen"});
+    EXPECT_EQ(sayer(), kLead);
+}
+
+// Nobody's list stands in the way of a frozen ampoule: it goes on, by nobody, until duty is taken.
+TEST_F(StaffTest, whoMayWorkHereNoLongerIsNotOnDutyAndTheBenchGoesOn)
+{
+    shift.open().readyBag("B1").at(60).say(out({1}));
+    shift.say(departed("MK", "Mira Kolar", Role::Vaccinator));
+    EXPECT_EQ(shift.bench().onDuty->id, PersonId{"AB"});
+    shift.say(listed("AB", "Ana Brun", Role::Auditor));
+    EXPECT_FALSE(shift.bench().onDuty);
+    shift.at(66).say(moved(Step::Bath));
+    EXPECT_FALSE(sayer());
+    shift.at(140).say(moved(Step::Bagged));
+
+    EXPECT_EQ(shift.refused(TakeDuty{{"AB"}}), RefusalCode::NotAllowed);
+    shift.say(TakeDuty{{"LS"}});
+    shift.say(SetPin{{"QA"}, PersonId{"QA"}});
+    shift.say(listed("QA", "Quim Abad", Role::ShiftLead));
+    shift.say(ListPerson{departed("LS", "Lena Sanz", Role::ShiftLead).as, PersonId{"QA"}});
+    EXPECT_FALSE(shift.bench().onDuty);
+    EXPECT_FALSE(restored({}, shift.recorder.events).bench.onDuty);
 }
 
 // By the old one or a shift lead's; only a lead begins without, and is not called proven for it.

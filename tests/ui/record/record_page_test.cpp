@@ -476,11 +476,18 @@ TEST_F(Comment, isOfferedForNotesOnly)
     EXPECT_FALSE(stand().target(QStringLiteral("record.comment")));
 }
 
-TEST_F(Comment, isNotOfferedWhileAnAuditorIsOnDuty)
+TEST_F(Comment, isOfferedForANoteOfAnEarlierShift)
 {
-    noted({"QA"}, Role::Auditor);
-    stand().tap(QStringLiteral("record.exact"));
-    EXPECT_FALSE(stand().target(QStringLiteral("record.comment")));
+    const Seq note = noted({"MK"}, Role::Vaccinator);
+    stand().say(CloseShift{});
+    stand().pass(std::chrono::hours(2));
+    stand().say(OpenShift{"Europe/Madrid", {"MK"}});
+    stand().taps({"record.exact", "record.comment"});
+    write("SEEN");
+    digits("4071");
+    const auto* comment = std::get_if<NoteCommented>(&kept().back().fact);
+    ASSERT_TRUE(comment);
+    EXPECT_EQ(comment->of, note);
 }
 
 TEST_F(Comment, isNotOfferedWhereNobodyCanSign)

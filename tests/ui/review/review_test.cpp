@@ -7,6 +7,7 @@
 #include "core/record/cases.h"
 #include "tests/support/cards.h"
 #include "tests/ui/review/review_stand.h"
+#include "ui/controls/tap_button.h"
 #include "ui/record/field_sheet.h"
 #include "ui/review/case_tile.h"
 
@@ -109,6 +110,19 @@ TEST_F(ReviewPageTest, aReviewIsSignedByPinAndStandsOnRecord)
     EXPECT_TRUE(pages.notice("review.notice").contains(QStringLiteral("signed by LS, Lena Sanz")))
         << pages.notice("review.notice").toStdString();
     EXPECT_TRUE(pages.bench().onDuty->id == PersonId{"MK"});
+}
+
+TEST_F(ReviewPageTest, theBenchSaysWhenNobodyIsOnDutyAnyMore)
+{
+    toBench();
+    stand().say(ListPerson{
+        {.person = {"MK"}, .name = "Mira Kolar", .role = Role::Auditor, .departed = false},
+        PersonId{"LS"}});
+    const auto* more = qobject_cast<ui::TapButton*>(stand().target(QStringLiteral("more")));
+    EXPECT_EQ(more->line(), QStringLiteral("on duty: –"));
+    EXPECT_TRUE(more->fits());
+    stand().taps({"more", "ask.duty", "ask.person:LS"});
+    EXPECT_EQ(pages.bench().onDuty->id, PersonId{"LS"});
 }
 
 TEST_F(ReviewPageTest, theCaseSaysWhatWasTouched)
