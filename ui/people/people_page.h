@@ -30,6 +30,11 @@ public:
 
     explicit PeoplePage(Parts parts, QWidget* parent = nullptr);
 
+    bool usesScan(const QString& text, const TapStamp& stamp) override
+    {
+        return takesPerson(m_signing, text, stamp);
+    }
+
 protected:
     void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;

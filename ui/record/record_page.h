@@ -46,6 +46,11 @@ public:
 
     explicit RecordPage(Parts parts, QWidget* parent = nullptr);
 
+    bool usesScan(const QString& text, const TapStamp& stamp) override
+    {
+        return takesPerson(m_signing, text, stamp);
+    }
+
     /// The way to paper, from now on: the export offers the day sheet to it, too.
     void printBy(Printing& printing);
     [[nodiscard]] const DayModel& day() const noexcept { return m_day; }

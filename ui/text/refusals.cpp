@@ -233,6 +233,11 @@ QString refusalText(const Refusal& refusal, const Card* card, const std::string&
                        : RefusalText::tr(
                              "Put it back and take lot %1, or choose the other one in the stores.")
                              .arg(detail);
+        case RefusalCode::NobodyAsked:
+            return RefusalText::tr(
+                       "Here the code of %1 is read where it is asked who signs. To be on duty, "
+                       "scan it on the bench page.")
+                .arg(detail);
     }
     Q_UNREACHABLE();
 }
