@@ -139,6 +139,17 @@ TEST_F(PeoplePageTest, aVaccinatorCannotGiveTheLeadANewPin)
     EXPECT_TRUE(pages.pins().isRight({"LS"}, "4071"));
 }
 
+TEST_F(PeoplePageTest, whatIsSaidOfAWrongPinFitsBesideThePad)
+{
+    listStaff(pages);
+    open();
+    stand().taps({"people.person.MK", "ask.pin", "ask.known"});
+    for (int wrong = 0; wrong < 4; ++wrong)
+        pages.pin("1357");
+    EXPECT_TRUE(notice().contains(QStringLiteral("Try again in"))) << notice().toStdString();
+    expectTargetsAsTheyMustBe(stand().frame());
+}
+
 TEST_F(PeoplePageTest, whereThePinsAreLostALeadBeginsAgainAndNobodyElse)
 {
     listStaff(pages);
