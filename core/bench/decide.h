@@ -75,12 +75,13 @@ enum class RefusalCode : std::uint8_t {
     NoSuchDeviation,
     NoSuchNote,
     NoSuchVessel,
-    WrongLot,  // scanned, and another is expected; detail: that one, empty: none of its sort
+    WrongLot,     // scanned, and another is expected; detail: that one, empty: none of its sort
+    NobodyAsked,  // a person's code, where it is not asked who it is; detail: the initials
 };
 
 template <>
 struct Names<RefusalCode> {
-    static constexpr std::array<std::string_view, 59> all{"no card",
+    static constexpr std::array<std::string_view, 60> all{"no card",
                                                           "shift not open",
                                                           "shift already open",
                                                           "ampoule still open",
@@ -138,7 +139,8 @@ struct Names<RefusalCode> {
                                                           "no such deviation",
                                                           "no such note",
                                                           "no such vessel",
-                                                          "wrong lot"};
+                                                          "wrong lot",
+                                                          "nobody asked"};
 };
 
 struct Refusal {

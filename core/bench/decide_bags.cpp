@@ -152,7 +152,7 @@ Decision on(const Context& now, const ReleaseBag& meant)
         return refuse(RefusalCode::NoPerson);
     if (meant.why.empty())
         return refuse(RefusalCode::ReasonMissing);
-    if (const auto no = unentitled(now.bench, meant.by, Act::Judge))
+    if (const auto no = unprovenJudge(now.bench, meant.by))
         return failure(*no);
     return facts(BagReleased{(*bag)->id, meant.by, meant.why});
 }

@@ -30,6 +30,16 @@ std::optional<Refusal> unprovenFor(const Bench& bench, const PersonId& person, A
     return unentitled(bench, person, act);
 }
 
+/// A new PIN is set by whoever knows the old one, or by a shift lead. Where there is none to prove
+/// it by, a lead begins; that is claimed, as the trail says.
+std::optional<Refusal> unprovenPin(const Bench& bench, const SetPin& meant)
+{
+    if (!meant.by)
+        return unentitled(bench, meant.person, Act::Approve);
+    return *meant.by == meant.person ? unproven(bench, *meant.by)
+                                     : unprovenFor(bench, *meant.by, Act::Approve);
+}
+
 /// Who can sign as a shift lead.
 bool isLead(const Member& member)
 {
@@ -56,6 +66,16 @@ bool areOnRecord(const Bench& bench, const std::vector<Seq>& seqs)
     return std::ranges::all_of(seqs, [&](Seq seq) { return seq > 0 && seq <= bench.lastSeq; });
 }
 
+/// Of an earlier shift only the seq is known here: that it is a note is for whoever shows it.
+bool mayBeNote(const Context& now, Seq seq)
+{
+    const Event* event = eventAt(now.state, seq);
+    if (event)
+        return std::holds_alternative<NoteMade>(event->fact);
+    const auto& shift = now.bench.shift;
+    return areOnRecord(now.bench, {seq}) && shift && seq < shift->opened.seq;
+}
+
 bool saysTheSame(const DeviationOnRecord& known, const ReviewDeviation& meant)
 {
     return known.reviewed && known.reviewed->by == meant.by &&
@@ -72,6 +92,11 @@ std::optional<Refusal> unentitled(const Bench& bench, const PersonId& person, Ac
     const Member* member = bench.people.find(person);
     const bool isKnown = member && !member->departed;
     return Refusal{isKnown ? RefusalCode::NotAllowed : RefusalCode::NoSuchPerson, {}, person.text};
+}
+
+std::optional<Refusal> unprovenJudge(const Bench& bench, const PersonId& person)
+{
+    return bench.people.areListed() ? unprovenFor(bench, person, Act::Judge) : std::nullopt;
 }
 
 Decision on(const Context& now, const ListPerson& meant)
@@ -102,6 +127,8 @@ Decision on(const Context& now, const SetPin& meant)
     const Member* member = now.bench.people.find(meant.person);
     if (!member || member->departed)
         return refuse(RefusalCode::NoSuchPerson, {}, meant.person.text);
+    if (const auto no = unprovenPin(now.bench, meant))
+        return failure(*no);
     return facts(PinSet{meant.person});
 }
 
@@ -143,8 +170,7 @@ Decision on(const Context& now, const ReviewDeviation& meant)
 
 Decision on(const Context& now, const CommentNote& meant)
 {
-    const Event* note = eventAt(now.state, meant.as.of);
-    if (!note || !std::holds_alternative<NoteMade>(note->fact))
+    if (!mayBeNote(now, meant.as.of))
         return refuse(RefusalCode::NoSuchNote);
     if (const auto no = unprovenFor(now.bench, meant.by, Act::Judge))
         return failure(*no);

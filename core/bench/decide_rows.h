@@ -80,6 +80,9 @@ Decision on(const Context&, const NoteBackup&);     Decision on(const Context&, 
 [[nodiscard]] std::optional<Refusal> unentitled(const Bench& bench, const PersonId& person,
                                                 Act act);
 
+/// Why that person's word does not judge: where people are listed, they have to be proven, too.
+[[nodiscard]] std::optional<Refusal> unprovenJudge(const Bench& bench, const PersonId& person);
+
 /// Why a lot may not be used in this shift; nothing when it may.
 [[nodiscard]] std::optional<Refusal> unfit(const Stores& stores, const Stock& of);
 

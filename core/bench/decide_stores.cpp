@@ -151,7 +151,7 @@ Decision on(const Context& now, const ReleaseLot& meant)
         return refuse(RefusalCode::NothingChanges);
     if (const auto no = unfounded(meant.by, meant.why))
         return failure(*no);
-    if (const auto no = unentitled(now.bench, meant.by, Act::Judge))
+    if (const auto no = unprovenJudge(now.bench, meant.by))
         return failure(*no);
     return facts(LotReleased{meant.of, meant.by, meant.why});
 }
@@ -164,7 +164,7 @@ Decision on(const Context& now, const AllowLot& meant)
         return failure(*no);
     if (fitness(now.bench.stores, meant.of) == LotStanding::Fit)
         return refuse(RefusalCode::NothingChanges);
-    if (const auto no = unentitled(now.bench, meant.by, Act::Judge))
+    if (const auto no = unprovenJudge(now.bench, meant.by))
         return failure(*no);
     return facts(LotAllowed{meant.of, meant.by, meant.why});
 }

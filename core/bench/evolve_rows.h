@@ -25,7 +25,7 @@ inline void on(Bench&, const Event&, const TrailContinued&) {}
 void on(Bench&, const Event&, const ShiftOpened&);      void on(Bench&, const Event&, const ShiftClosed&);
 void on(Bench&, const Event&, const DutyTaken&);        void on(Bench&, const Event&, const CheckRecorded&);
 void on(Bench&, const Event&, const CheckOverridden&);  void on(Bench&, const Event&, const ReadingTaken&);
-void on(Bench&, const Event&, const BathChanged&);
+void on(Bench&, const Event&, const BathChanged&);        void on(Bench&, const Event&, const PersonListed&);
 
 // evolve_bags.cpp
 void on(Bench&, const Event&, const BagStarted&);       void on(Bench&, const Event&, const BagInspected&);
@@ -65,7 +65,6 @@ inline void on(Bench&, const Event&, const LotAllowed&) {}
 inline void on(Bench&, const Event&, const LotChosen&) {}
 
 // So have people (core/people) and reviews (core/review).
-inline void on(Bench&, const Event&, const PersonListed&) {}
 inline void on(Bench&, const Event&, const PinSet&) {}
 inline void on(Bench&, const Event&, const PinRefused&) {}
 inline void on(Bench&, const Event&, const RecordSigned&) {}

@@ -65,6 +65,15 @@ void on(Bench& bench, const Event&, const DutyTaken& fact)
     bench.onDuty = Person{.id = fact.person};
 }
 
+/// Who may work here no longer is not on duty any more. The bench goes on: nobody's list stands in
+/// the way of a frozen ampoule.
+void on(Bench& bench, const Event&, const PersonListed& fact)
+{
+    const bool works = !fact.departed && may(fact.role, Act::WorkAtBench);
+    if (bench.onDuty && bench.onDuty->id == fact.person && !works)
+        bench.onDuty.reset();
+}
+
 void on(Bench& bench, const Event& event, const CheckRecorded& fact)
 {
     bench.checks[fact.check] = {.ok = fact.ok,

@@ -83,7 +83,7 @@ struct Scan { std::string text; };
 // --- people, review, seals -----------------------------------------------------------------------------
 // What asks for a proof of who it is names the person: the station has seen the PIN (core/people).
 struct ListPerson { PersonListed as; std::optional<PersonId> by; };  // `by`: none for the first shift lead
-struct SetPin { PersonId person; };
+struct SetPin { PersonId person; std::optional<PersonId> by{}; };  // `by`: who proved it; none: a lead begins again (D18)
 struct RefusePin { PersonId person; };
 struct Sign { PersonId person; Meaning meaning{}; std::vector<Seq> of; std::string words; };
 struct ReviewDeviation { PersonId by; DeviationReviewed as; };

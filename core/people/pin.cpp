@@ -30,6 +30,14 @@ Millis waitAfter(int refused)
     return refused > kFreeTries ? std::min(wait, kLongestWait) : Millis::zero();
 }
 
+/// Where the clock went back over a restart, no more is certain than how long this boot has lasted.
+Millis timeSince(const Stamp& refused, const Stamp& now)
+{
+    const Elapsed since = elapsed(refused, now);
+    const bool wentBack = !since.certain && now.wall < refused.wall;
+    return std::chrono::floor<Millis>(wentBack ? now.boot : since.time);
+}
+
 }  // namespace
 
 std::optional<PinFault> faultOf(std::string_view pin)
@@ -73,8 +81,8 @@ Millis waitBeforePin(const Member& member, const Stamp& now)
 {
     if (!member.lastRefused)
         return Millis::zero();
-    const Millis since = std::chrono::floor<Millis>(elapsed(*member.lastRefused, now).time);
-    return std::max(waitAfter(member.refused) - since, Millis::zero());
+    const Millis wait = waitAfter(member.refused) - timeSince(*member.lastRefused, now);
+    return std::max(wait, Millis::zero());
 }
 
 }  // namespace bathside

@@ -63,7 +63,7 @@ struct PinHash {
 
 /// How long before that person's next try: nothing up to three refusals in a row, then 5 s after
 /// the fourth, doubling to 5 minutes. By the trail's own refusals, so that a restart changes
-/// nothing.
+/// nothing; where the clock went back over it, the wait begins again with the boot.
 [[nodiscard]] Millis waitBeforePin(const Member& member, const Stamp& now);
 
 }  // namespace bathside

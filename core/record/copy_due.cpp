@@ -3,11 +3,23 @@
 namespace bathside {
 namespace {
 
+bool wentBack(const Stamp& from, const Stamp& to)
+{
+    return from.bootId != to.bootId && to.wall < from.wall;
+}
+
+/// `time` and then `grace` have gone by since. Where the clock went back over a restart nobody can
+/// tell: the time counts as gone by, and the grace from this boot on.
+bool hasLasted(const Stamp& since, const Stamp& now, Millis time, Millis grace)
+{
+    return wentBack(since, now) ? now.boot >= grace : elapsed(since, now).time >= time + grace;
+}
+
 bool isClockDue(const CopyPlan& plan, const Bench& bench, const Stamp& now, Millis grace)
 {
     if (plan.every <= Millis(0))
         return false;
-    return !bench.backedUp || elapsed(bench.backedUp->at, now).time >= plan.every + grace;
+    return !bench.backedUp || hasLasted(bench.backedUp->at, now, plan.every, grace);
 }
 
 bool isShiftDue(const CopyPlan& plan, const Bench& bench, const Stamp& now, Millis grace)
@@ -19,7 +31,7 @@ bool isShiftDue(const CopyPlan& plan, const Bench& bench, const Stamp& now, Mill
         return false;
     const bool isSealed = bench.sealed && *bench.sealed > closed.seq;
     const Millis wait = isSealed ? Millis(0) : kSealPatience;
-    return elapsed(closed.at, now).time >= wait + grace;
+    return hasLasted(closed.at, now, wait, grace);
 }
 
 }  // namespace

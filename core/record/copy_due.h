@@ -3,7 +3,8 @@
 // When the trail is to be copied, and whether the last copy is older than was set.
 //
 // Never while a pull is open or the critical window lasts: then it is due as soon as that is over.
-// A shift's copy waits a little for its seal, so that the copy has it. (Spec: the trail, backups.)
+// A shift's copy waits a little for its seal, so that the copy has it. Where the clock went back
+// over a restart, a copy is due. (Spec: the trail, backups.)
 
 #include "core/bench/bench.h"
 

@@ -24,6 +24,14 @@ Statement person(JsonObject& entry)
     return Intent(list);
 }
 
+Statement pin(JsonObject& entry)
+{
+    SetPin set{.person = personAt(entry, "person")};
+    if (entry.has("by"))
+        set.by = personAt(entry, "by");
+    return Intent(set);
+}
+
 std::vector<std::string> idsOf(JsonObject& entry)
 {
     constexpr std::size_t kMost = 99;
@@ -68,7 +76,7 @@ void addPeopleVerbs(Verbs& verbs)
 {
     using J = JsonObject&;
     verbs["person"] = person;
-    verbs["pin"] = [](J e) { return Intent(SetPin{personAt(e, "person")}); };
+    verbs["pin"] = pin;
     verbs["pin-refused"] = [](J e) { return Intent(RefusePin{personAt(e, "person")}); };
     verbs["sign"] = sign;
     verbs["review"] = review;

@@ -15,15 +15,17 @@ template <typename T, typename... Of>
 constexpr bool isOneOf = (std::is_same_v<T, Of> || ...);
 
 /// Whoever has shown by a PIN who they are, to say this.
-std::optional<PersonId> provenBy(const Intent& intent)
+std::optional<PersonId> provenBy(const Bench& bench, const Intent& intent)
 {
     return std::visit(
-        []<typename T>(const T& meant) -> std::optional<PersonId> {
+        [&bench]<typename T>(const T& meant) -> std::optional<PersonId> {
             if constexpr (isOneOf<T, ReviewDeviation, CommentNote, ApproveCard, ChooseBaseline>)
                 return meant.by;
-            else if constexpr (std::is_same_v<T, ListPerson>)
+            else if constexpr (isOneOf<T, ListPerson, SetPin>)
                 return meant.by;
-            else if constexpr (isOneOf<T, Sign, SetPin>)
+            else if constexpr (isOneOf<T, ReleaseBag, ReleaseLot, AllowLot>)
+                return bench.people.areListed() ? std::optional(meant.by) : std::nullopt;
+            else if constexpr (std::is_same_v<T, Sign>)
                 return meant.person;
             else
                 return std::nullopt;
@@ -180,7 +182,7 @@ Result<Taken, Refusal> Station::take(const Intent& intent, const Tap& tap)
     auto decision = decide(m_state, intent, tap);
     if (!decision)
         return failure(std::move(decision.error()));
-    const auto proven = provenBy(intent);
+    const auto proven = provenBy(m_state.bench, intent);
     return write(
         std::move(*decision), tap,
         proven ? std::optional(Person{.id = *proven, .proof = Proof::Proven}) : std::nullopt);

@@ -28,7 +28,7 @@ inline void staff(BenchShift& shift)
     shift.say(listed("AB", "Ana Brun", Role::Vaccinator));
     shift.say(listed("MK", "Mira Kolar", Role::Vaccinator));
     shift.say(listed("QA", "Quim Abad", Role::Auditor));
-    shift.say(SetPin{{"QA"}});
+    shift.say(SetPin{{"QA"}, PersonId{"LS"}});
 }
 
 [[nodiscard]] inline ReviewDeviation reviewOf(Seq of, const char* by = "LS")

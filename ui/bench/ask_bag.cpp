@@ -102,14 +102,18 @@ struct Saying {
     void (*ask)(BenchContext&, const BagId&) = nullptr;
 };
 
-/// Who could release it; where nobody is listed, anybody.
+/// Who could release it, with a PIN where there is one; where nobody is listed, anybody.
 PersonId someLead(const Bench& bench)
 {
+    PersonId lead{"?"};
     for (const auto& [id, member] : bench.people.members) {
-        if (may(bench.people, id, Act::Judge))
-            return id;
+        if (!may(bench.people, id, Act::Judge))
+            continue;
+        lead = id;
+        if (member.hasPin)
+            break;
     }
-    return {"?"};
+    return lead;
 }
 
 std::vector<Saying> sayings(const BenchContext& context, const Bag& bag)
@@ -144,8 +148,11 @@ void askBag(BenchContext& context, const BagId& bag)
     QList<Choice> choices;
     const std::vector<Saying> all = sayings(context, *known);
     for (const Saying& saying : all) {
-        if (context.model.wouldTake(saying.intent))
-            choices.append({.id = saying.id, .word = saying.word});
+        const auto no = context.model.refusal(saying.intent);
+        if (!no || no->code == RefusalCode::NoPin)
+            choices.append({.id = saying.id,
+                            .word = saying.word,
+                            .reason = no ? refusalText(*no) : QString()});
     }
     if (const auto cells = cellsChoice(context, *known))
         choices.append(*cells);

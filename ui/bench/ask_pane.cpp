@@ -26,12 +26,8 @@ AskPane::AskPane(const StationModel& model, QWidget* parent)
                           static_cast<QWidget*>(m_letters)})
         each->hide();
     hide();
-    connect(m_choices, &ChoiceGrid::chosen, this, [this](const QString& id, const TapStamp& stamp) {
-        answer(stamp.inputMs, [this, id, stamp] {
-            const Chosen chosen = m_chosen;  // may be replaced by what it asks next
-            chosen(id, {stamp.inputMs, placeOf(id)});
-        });
-    });
+    connect(m_choices, &ChoiceGrid::chosen, this,
+            [this](const QString& id, const TapStamp& stamp) { pick(id, stamp.inputMs); });
     connect(m_number, &NumberPad::accepted, this, [this](qint64 value, const TapStamp& stamp) {
         answer(stamp.inputMs, [this, value, stamp] {
             const AnswerTap tap{stamp.inputMs, QStringLiteral("pad.set")};
@@ -116,6 +112,19 @@ void AskPane::close()
         return;
     m_step.reset();
     put(nullptr, Room::None);
+}
+
+QStringList AskPane::offered() const
+{
+    return m_shown == m_choices ? m_choices->offered() : QStringList();
+}
+
+void AskPane::pick(const QString& id, quint64 inputMs)
+{
+    answer(inputMs, [this, id, inputMs] {
+        const Chosen chosen = m_chosen;  // may be replaced by what it asks next
+        chosen(id, {inputMs, placeOf(id)});
+    });
 }
 
 void AskPane::pressStep(const AnswerTap& tap)

@@ -35,7 +35,11 @@ public:
     void secret(const QString& title, const QString& note, Written given) override;
     void look(const QString& words, const std::optional<ChartContent>& picture, Left left) override;
     void close() override;
+    [[nodiscard]] QStringList offered() const override;
+    void pick(const QString& id, quint64 inputMs) override;
 
+    /// A PIN is asked for.
+    [[nodiscard]] bool asksSecret() const { return m_shown == m_number && m_given; }
     [[nodiscard]] Room room() const noexcept { return m_room; }
     /// The big button and the clock are covered.
     [[nodiscard]] bool coversStep() const noexcept

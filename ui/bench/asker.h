@@ -50,6 +50,11 @@ public:
     virtual void look(const QString& words, const std::optional<ChartContent>& picture,
                       Left left) = 0;
     virtual void close() = 0;
+
+    /// The ids of the choices that stand and can be tapped.
+    [[nodiscard]] virtual QStringList offered() const = 0;
+    /// As a tap on that choice, one of those offered.
+    virtual void pick(const QString& id, quint64 inputMs) = 0;
 };
 
 }  // namespace bathside::ui

@@ -27,7 +27,7 @@ struct BenchContext {
     std::function<void()> draftChanged;
     std::function<void()> later;                     // what is asked can wait
     std::function<void(const BagId&)> printLabel{};  // none: no label is offered here
-    /// Asks for a lead's PIN under the sentence that is signed; none: nothing is signed here.
+    /// Asks for a lead's PIN under the sentence that is signed; none: nothing is judged here.
     std::function<void(const QString& meaning, JudgedBy)> sign{};
 
     [[nodiscard]] const Bench& bench() const { return model.bench(); }

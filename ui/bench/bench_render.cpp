@@ -358,8 +358,10 @@ void BenchPage::renderBottom()
     const bool asks = m_ask->isOpen();
     m_more->setWord(asks ? tr("CLOSE") : tr("MORE"));
     m_more->setMark(asks ? Mark::Cross : Mark::None);
+    const bool hasDuty = duty || m_model.bench().shiftIsOpen();
     //: %1 is a person's initials.
-    m_more->setLine(asks || !duty ? QString() : tr("on duty: %1").arg(idText(duty->id)));
+    const QString onDuty = tr("on duty: %1").arg(duty ? idText(duty->id) : QStringLiteral("–"));
+    m_more->setLine(asks || !hasDuty ? QString() : onDuty);
     m_more->setEnabled(!inWindow);
     m_more->setRole(inWindow ? Role::Quiet : Role::Neutral);
 }

@@ -67,6 +67,16 @@ void ChoiceGrid::setChosen(const QString& id)
         m_targets.at(i)->setChosen(m_choices.at(i).id == id);
 }
 
+QStringList ChoiceGrid::offered() const
+{
+    QStringList ids;
+    for (const Choice& choice : m_choices) {
+        if (choice.reason.isEmpty())
+            ids.append(choice.id);
+    }
+    return ids;
+}
+
 void ChoiceGrid::setColumns(int columns)
 {
     m_columns = columns;

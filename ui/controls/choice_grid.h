@@ -4,6 +4,7 @@
 
 #include <QList>
 #include <QString>
+#include <QStringList>
 
 #include "ui/controls/control.h"
 #include "ui/controls/tap_stamp.h"
@@ -37,6 +38,8 @@ public:
     void setTileMm(double width, double height);
 
     [[nodiscard]] QSize sizeHint() const override;
+    /// The ids of those that can be tapped.
+    [[nodiscard]] QStringList offered() const;
     [[nodiscard]] const QList<TapButton*>& targets() const noexcept { return m_targets; }
 
 signals:

@@ -16,6 +16,7 @@ namespace {
 
 constexpr qsizetype kLongest = 9;
 constexpr double kReadoutMm = 62;  // width of the left part: what is asked and typed
+constexpr double kNoteMm = 40;     // height of what is said under it, at most: a few sentences
 
 const QString kMinus = QStringLiteral("−");  // shown; typed as a hyphen
 
@@ -232,7 +233,7 @@ void NumberPad::arrange()
     m_title->setMaxLines(2);
     m_shown->setGeometry(0, metrics.ceilPx(15), left, metrics.ceilPx(20));
     m_note->setGeometry(0, metrics.ceilPx(37), left,
-                        std::clamp(height() - metrics.ceilPx(37), 0, metrics.ceilPx(24)));
+                        std::clamp(height() - metrics.ceilPx(37), 0, metrics.ceilPx(kNoteMm)));
     const QRect keys(left + gap, 0, width() - left - gap, height());
     const bool high = height() >= metrics.ceilPx(4 * Metrics::kMinimum + 3 * Metrics::kGap);
     const GridShape shape = high ? GridShape{4, 4} : GridShape{5, 3};

@@ -97,12 +97,13 @@ void Frame::takeScan(const QString& text, const TapStamp& stamp)
     const auto code = scannedCodeFrom(text.toStdString(), thisYear());
     if (const auto seal = code ? sealSaid(*code) : std::nullopt)
         return emit sealScanned(*seal, stamp);
-    if (!m_model.isInCriticalWindow() && m_current && m_current->usesScan(text, stamp))
-        return;
     std::optional<Refusal> why;
     const auto listening = connect(&m_model, &StationModel::refused, this,
                                    [&why](const Refusal& refusal) { why = refusal; });
-    m_model.say(Scan{text.toStdString()}, stamp.inputMs, QString::fromLatin1(kScanPlace));
+    const bool isUsed =
+        !m_model.isInCriticalWindow() && m_current && m_current->usesScan(text, stamp);
+    if (!isUsed)
+        m_model.say(Scan{text.toStdString()}, stamp.inputMs, QString::fromLatin1(kScanPlace));
     disconnect(listening);
     if (why)
         showRefused(text, *why);

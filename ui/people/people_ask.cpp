@@ -138,17 +138,18 @@ void PeoplePage::askPin(const PersonId& person)
                                  .word = tr("forgotten …"),
                                  .line = tr("a shift lead signs")},
                                 back()};
-    m_ask->choose(
-        tr("A new PIN for %1").arg(idText(person)), choices,
-        [this, person](const QString& id, const AnswerTap&) {
-            if (id == QLatin1String("forgotten"))
-                return askLeadForPin(person);
-            if (id != QLatin1String("known"))
-                return m_ask->close();
-            askPinOf(m_signing, person, tr("The old PIN."),
-                     [this, person](const Proven&, const AnswerTap&) { askNewPin(person, {}); });
-        },
-        {});
+    m_ask->choose(tr("A new PIN for %1").arg(idText(person)), choices,
+                  [this, person](const QString& id, const AnswerTap&) {
+                      if (id == QLatin1String("forgotten"))
+                          return askLeadForPin(person);
+                      if (id != QLatin1String("known"))
+                          return m_ask->close();
+                      askPinOf(m_signing, person, tr("The old PIN."),
+                               [this, person](const Proven&, const AnswerTap&) {
+                                   askNewPin(person, person);
+                               });
+                  },
+                  {});
 }
 
 /// Where nobody can sign (yet, or the file of PINs is lost) a shift lead begins again.
@@ -164,46 +165,46 @@ void PeoplePage::askLeadForPin(const PersonId& person)
         [this, person](const Proven& by, const AnswerTap&) { askNewPin(person, by.person()); });
 }
 
-void PeoplePage::askNewPin(const PersonId& person, std::optional<PersonId> lead)
+void PeoplePage::askNewPin(const PersonId& person, std::optional<PersonId> by)
 {
     m_ask->secret(tr("New PIN of %1").arg(idText(person)),
                   tr("4 to 8 digits, not all the same and not in a row. Nobody else may see it."),
-                  [this, person, lead](const QString& pin, const AnswerTap&) {
+                  [this, person, by](const QString& pin, const AnswerTap&) {
                       const auto fault = faultOf(pin.toStdString());
                       if (!fault)
-                          return askAgain(person, lead, pin);
-                      askNewPin(person, lead);
+                          return askAgain(person, by, pin);
+                      askNewPin(person, by);
                       tell(pinFaultText(*fault));
                   });
 }
 
-void PeoplePage::askAgain(const PersonId& person, std::optional<PersonId> lead,
-                          const QString& first)
+void PeoplePage::askAgain(const PersonId& person, std::optional<PersonId> by, const QString& first)
 {
     m_ask->secret(tr("New PIN of %1, once more").arg(idText(person)),
                   tr("The same digits again, so that no slip of the finger locks you out."),
-                  [this, person, lead, first](const QString& pin, const AnswerTap& tap) {
+                  [this, person, by, first](const QString& pin, const AnswerTap& tap) {
                       if (pin == first)
-                          return keepPin(person, lead, pin, tap);
-                      askNewPin(person, lead);
+                          return keepPin(person, by, pin, tap);
+                      askNewPin(person, by);
                       tell(tr("The two were not the same. Type a new PIN again."));
                   });
 }
 
 /// Written first, then noted: a note without a PIN would lock its owner out.
-void PeoplePage::keepPin(const PersonId& person, const std::optional<PersonId>& lead,
+void PeoplePage::keepPin(const PersonId& person, const std::optional<PersonId>& by,
                          const QString& pin, const AnswerTap& tap)
 {
     m_ask->close();
-    if (const auto no = m_model.refusal(SetPin{person}))
+    const SetPin meant{person, by};
+    if (const auto no = m_model.refusal(meant))
         return m_model.refuse(*no);
     if (!m_parts.pins.keep(person, pin.toStdString()))
         return tell(
             tr("The PIN could not be written beside the record. The one before still "
                "holds; see whether the disk is full."));
-    m_model.say(SetPin{person}, tap.inputMs, QStringLiteral("people.pin"));
-    if (lead)
-        m_model.say(Sign{*lead, Meaning::Approved, {}, "new PIN of " + person.text}, tap.inputMs,
+    m_model.say(meant, tap.inputMs, QStringLiteral("people.pin"));
+    if (by && *by != person)
+        m_model.say(Sign{*by, Meaning::Approved, {}, "new PIN of " + person.text}, tap.inputMs,
                     QStringLiteral("people.pin-signed"));
     tell(tr("%1 has a new PIN.").arg(idText(person)));
 }

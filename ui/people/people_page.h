@@ -30,6 +30,11 @@ public:
 
     explicit PeoplePage(Parts parts, QWidget* parent = nullptr);
 
+    bool usesScan(const QString& text, const TapStamp& stamp) override
+    {
+        return takesPerson(m_signing, text, stamp);
+    }
+
 protected:
     void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
@@ -44,9 +49,10 @@ private:
     void list(const PersonListed& as, const AnswerTap& tap);
     void askPin(const PersonId& person);
     void askLeadForPin(const PersonId& person);
-    void askNewPin(const PersonId& person, std::optional<PersonId> lead);
-    void askAgain(const PersonId& person, std::optional<PersonId> lead, const QString& first);
-    void keepPin(const PersonId& person, const std::optional<PersonId>& lead, const QString& pin,
+    /// `by`: who has proved it; none: a lead begins.
+    void askNewPin(const PersonId& person, std::optional<PersonId> by);
+    void askAgain(const PersonId& person, std::optional<PersonId> by, const QString& first);
+    void keepPin(const PersonId& person, const std::optional<PersonId>& by, const QString& pin,
                  const AnswerTap& tap);
 
     // people_page.cpp

@@ -97,16 +97,13 @@ void RecordPage::askLast(Date first)
 
 // --- a comment on a note -------------------------------------------------------------------------
 
-/// By the same rule that will judge it; and never while an auditor is on duty, who only reads.
+/// By the same rule that will judge it.
 bool RecordPage::offersComment() const
 {
     const DayRow* row = picked();
     if (!row || !row->fact || !std::holds_alternative<NoteMade>(*row->fact))
         return false;
     const Bench& bench = m_model.bench();
-    const Member* onDuty = bench.onDuty ? bench.people.find(bench.onDuty->id) : nullptr;
-    if (!bench.people.areListed() || (onDuty && onDuty->role == bathside::Role::Auditor))
-        return false;
     const auto leads = signersFor(bench, m_parts.pins, Act::Judge);
     return !leads.empty() &&
            m_model.wouldTake(CommentNote{leads.front(), {.of = row->entry.seq, .text = "?"}});

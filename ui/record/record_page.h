@@ -2,7 +2,7 @@
 
 // The record: the entries of some days, what they say exactly, whether they are sound; export and
 // copy. For reading only: nothing of the record can be changed here. A shift lead may add a comment
-// to a note of the shift, signed by PIN; with an auditor on duty not even that is offered.
+// to a note of any day, signed by PIN.
 //
 // Follows the trail while it shows. Places: record.bench, .before, .after, .filter, .clear,
 // .verify, .export, .copy, .page-up, .page-down, .up, .down, .exact, .linked, .comment, .turn,
@@ -45,6 +45,11 @@ public:
     };
 
     explicit RecordPage(Parts parts, QWidget* parent = nullptr);
+
+    bool usesScan(const QString& text, const TapStamp& stamp) override
+    {
+        return takesPerson(m_signing, text, stamp);
+    }
 
     /// The way to paper, from now on: the export offers the day sheet to it, too.
     void printBy(Printing& printing);

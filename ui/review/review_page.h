@@ -35,6 +35,11 @@ public:
 
     explicit ReviewPage(Parts parts, QWidget* parent = nullptr);
 
+    bool usesScan(const QString& text, const TapStamp& stamp) override
+    {
+        return takesPerson(m_signing, text, stamp);
+    }
+
 protected:
     void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;

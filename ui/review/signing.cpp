@@ -1,7 +1,10 @@
 #include "ui/review/signing.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
+#include "core/scan/said.h"
+#include "core/scan/scanned_code.h"
 #include "ui/text/review.h"
 #include "ui/text/subjects.h"
 #include "ui/text/time.h"
@@ -13,7 +16,40 @@ struct SignText {
     Q_DECLARE_TR_FUNCTIONS(SignText)
 };
 
+const QString kSigner = QStringLiteral("signer:");
+
+std::optional<PersonId> personOn(const QString& text, const Stamp& now)
+{
+    const auto today = std::chrono::floor<std::chrono::days>(now.wall);
+    const auto code =
+        scannedCodeFrom(text.toStdString(), std::chrono::year_month_day(today).year());
+    return code ? personSaid(*code) : std::nullopt;
+}
+
 }  // namespace
+
+bool asksWhoSigns(const Signing& signing)
+{
+    return std::ranges::any_of(signing.asker.offered(),
+                               [](const QString& id) { return id.startsWith(kSigner); });
+}
+
+bool takesPerson(Signing& signing, const QString& text, const TapStamp& stamp)
+{
+    const auto person = personOn(text, signing.model.now());
+    if (!person)
+        return false;
+    const QString signer = kSigner + idText(*person);
+    if (signing.asker.offered().contains(signer)) {
+        signing.asker.pick(signer, stamp.inputMs);
+        return true;
+    }
+    signing.model.refuse(
+        {asksWhoSigns(signing) ? RefusalCode::NotAllowed : RefusalCode::NobodyAsked,
+         {},
+         person->text});
+    return true;
+}
 
 void askPinOf(Signing& signing, const PersonId& person, const QString& meaning, Signed done)
 {
@@ -45,14 +81,14 @@ void askSignature(Signing& signing, Act act, const QString& meaning, Signed done
     QList<Choice> choices;
     for (const PersonId& person : all) {
         const Member* member = signing.model.bench().people.find(person);
-        choices.append({.id = QStringLiteral("signer:") + idText(person),
+        choices.append({.id = kSigner + idText(person),
                         .word = idText(person),
                         .line = fromCore(member->name)});
     }
     signing.asker.choose(
         SignText::tr("Who signs?"), choices,
         [&signing, meaning, done = std::move(done)](const QString& id, const AnswerTap&) {
-            askPinOf(signing, {id.mid(7).toStdString()}, meaning, done);
+            askPinOf(signing, {id.mid(kSigner.size()).toStdString()}, meaning, done);
         });
 }
 

@@ -177,7 +177,7 @@ void askLead(BenchContext& context, const Stock& of, const std::vector<Reason>& 
                       context.say(Said{of, by, reason}, tap);
                   });
     };
-    if (context.sign && context.bench().people.areListed())
+    if (context.bench().people.areListed())
         return context.sign(LotText::tr("%1 may be used").arg(stockText(of)), why);
     context.asker.text(
         {.title = LotText::tr("Shift lead's initials"),

@@ -40,7 +40,8 @@ public:
 
     explicit StoresPage(Parts parts, QWidget* parent = nullptr);
 
-    /// A label opens what can be done with its lot; a lot that is new here, the receipt.
+    /// A label opens what can be done with its lot; a lot that is new here, the receipt. Where a
+    /// signature is asked for, a person's code says whose.
     bool usesScan(const QString& text, const TapStamp& stamp) override;
 
 protected:

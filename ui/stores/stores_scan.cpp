@@ -23,6 +23,8 @@ StoreReceived receiptOf(const ScannedCode& code, const LotId& lot)
 
 bool StoresPage::usesScan(const QString& text, const TapStamp& stamp)
 {
+    if ((asksWhoSigns(m_signing) || m_ask->asksSecret()) && takesPerson(m_signing, text, stamp))
+        return true;
     const Stores& stores = m_model.bench().stores;
     const auto code =
         scannedCodeFrom(text.toStdString(), std::chrono::year_month_day(day()).year());

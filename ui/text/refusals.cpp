@@ -223,7 +223,7 @@ QString refusalText(const Refusal& refusal, const Card* card, const std::string&
         case RefusalCode::NoSuchDeviation:
             return RefusalText::tr("There is no such deviation in this shift, or it is reviewed.");
         case RefusalCode::NoSuchNote:
-            return RefusalText::tr("There is no such note in this shift.");
+            return RefusalText::tr("There is no such note in the record.");
         case RefusalCode::NoSuchVessel:
             return RefusalText::tr("There is no such vessel. Describe it first.");
         case RefusalCode::WrongLot:
@@ -233,6 +233,11 @@ QString refusalText(const Refusal& refusal, const Card* card, const std::string&
                        : RefusalText::tr(
                              "Put it back and take lot %1, or choose the other one in the stores.")
                              .arg(detail);
+        case RefusalCode::NobodyAsked:
+            return RefusalText::tr(
+                       "Here the code of %1 is read where it is asked who signs. To be on duty, "
+                       "scan it on the bench page.")
+                .arg(detail);
     }
     Q_UNREACHABLE();
 }

@@ -42,6 +42,11 @@ public:
 
     explicit TrendsPage(Parts parts, QWidget* parent = nullptr);
 
+    bool usesScan(const QString& text, const TapStamp& stamp) override
+    {
+        return takesPerson(m_signing, text, stamp);
+    }
+
     [[nodiscard]] const Trend& trend() const noexcept { return m_trend; }
 
 protected:

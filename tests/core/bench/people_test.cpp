@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 
 #include "core/bench/card_in_force.h"
+#include "tests/core/stores/support.h"
 #include "tests/support/staff.h"
 
 namespace bathside::test {
@@ -27,13 +28,17 @@ protected:
         return shift.say(MakeNote{"cane 5 was hard to find"});
     }
 
+    /// Of what was said last.
+    std::optional<Person> sayer() const { return shift.recorder.events.back().person; }
+
+    const Person kLead{{"LS"}, Proof::Proven};
     BenchShift shift;
 };
 
 TEST_F(StaffTest, aBaselineIsChosenAndWithdrawnByALead)
 {
     shift.open();
-    shift.say(SetPin{{"AB"}});
+    shift.say(SetPin{{"AB"}, PersonId{"LS"}});
     const auto chosen = [](const char* by, Seq from, Seq to) {
         return ChooseBaseline{{by}, {"out to bath", from, to}};
     };
@@ -69,7 +74,7 @@ TEST(FirstPersonTest, isAShiftLeadAndNeedsNobody)
 
 TEST_F(StaffTest, listingNeedsAShiftLeadWithAPin)
 {
-    shift.say(SetPin{{"AB"}});
+    shift.say(SetPin{{"AB"}, PersonId{"LS"}});
     EXPECT_EQ(shift.refused(listed("NN", "Nuria", Role::Vaccinator, PersonId{"AB"})),
               RefusalCode::NotAllowed);
     EXPECT_EQ(shift.refused(listed("NN", "Nuria", Role::Vaccinator, PersonId{"MK"})),
@@ -106,16 +111,66 @@ TEST_F(StaffTest, theBenchIsForThoseOnTheListWhoWorkThere)
 TEST_F(StaffTest, onlyAShiftLeadDisposesOfAHeldBagOrAllowsALot)
 {
     shift.open().readyBag("B1").say(HoldBag{BagId{"B1"}, HoldReason::Leak, {}});
+    shift.say(SetPin{{"AB"}, PersonId{"LS"}});
+    shift.say(listed("EF", "Eva Font", Role::ShiftLead));  // without a PIN
     EXPECT_EQ(shift.refused(ReleaseBag{BagId{"B1"}, {"AB"}, "checked"}), RefusalCode::NotAllowed);
     EXPECT_EQ(shift.refused(ReleaseBag{BagId{"B1"}, {"ZZ"}, "checked"}), RefusalCode::NoSuchPerson);
+    EXPECT_EQ(shift.refused(ReleaseBag{BagId{"B1"}, {"EF"}, "checked"}), RefusalCode::NoPin);
     shift.say(ReleaseBag{BagId{"B1"}, {"LS"}, "checked"});
+    EXPECT_EQ(sayer(), kLead);
+
+    const Stock lot = ampoulesOf(kThree, {"K40"});
+    shift.say(Receive{{ampoules("K40", 4)}});
+    shift.say(QuarantineLot{lot, {}, "certificate missing"});
+    EXPECT_EQ(shift.refused(AllowLot{lot, {"EF"}, "telephoned"}), RefusalCode::NoPin);
+    shift.say(AllowLot{lot, {"LS"}, "telephoned"});
+    EXPECT_EQ(sayer(), kLead);
+    EXPECT_EQ(shift.refused(ReleaseLot{lot, {"EF"}, "seen"}), RefusalCode::NoPin);
+    shift.say(ReleaseLot{lot, {"LS"}, "seen"});
+    EXPECT_EQ(sayer(), kLead);
+}
+
+// Nobody's list stands in the way of a frozen ampoule: it goes on, by nobody, until duty is taken.
+TEST_F(StaffTest, whoMayWorkHereNoLongerIsNotOnDutyAndTheBenchGoesOn)
+{
+    shift.open().readyBag("B1").at(60).say(out({1}));
+    shift.say(departed("MK", "Mira Kolar", Role::Vaccinator));
+    EXPECT_EQ(shift.bench().onDuty->id, PersonId{"AB"});
+    shift.say(listed("AB", "Ana Brun", Role::Auditor));
+    EXPECT_FALSE(shift.bench().onDuty);
+    shift.at(66).say(moved(Step::Bath));
+    EXPECT_FALSE(sayer());
+    shift.at(140).say(moved(Step::Bagged));
+
+    EXPECT_EQ(shift.refused(TakeDuty{{"AB"}}), RefusalCode::NotAllowed);
+    shift.say(TakeDuty{{"LS"}});
+    shift.say(SetPin{{"QA"}, PersonId{"QA"}});
+    shift.say(listed("QA", "Quim Abad", Role::ShiftLead));
+    shift.say(ListPerson{departed("LS", "Lena Sanz", Role::ShiftLead).as, PersonId{"QA"}});
+    EXPECT_FALSE(shift.bench().onDuty);
+    EXPECT_FALSE(restored({}, shift.recorder.events).bench.onDuty);
+}
+
+// By the old one or a shift lead's; only a lead begins without, and is not called proven for it.
+TEST_F(StaffTest, aNewPinIsProvenByWhoeverProvesIt)
+{
+    shift.open();
+    EXPECT_EQ(shift.refused(SetPin{{"AB"}, {}}), RefusalCode::NotAllowed);
+    EXPECT_EQ(shift.refused(SetPin{{"AB"}, PersonId{"AB"}}), RefusalCode::NoPin);
+    EXPECT_EQ(shift.refused(SetPin{{"AB"}, PersonId{"QA"}}), RefusalCode::NotAllowed);
+    shift.say(SetPin{{"AB"}, PersonId{"LS"}});
+    EXPECT_EQ(sayer(), kLead);
+    shift.say(SetPin{{"AB"}, PersonId{"AB"}});
+    EXPECT_EQ(sayer(), (Person{{"AB"}, Proof::Proven}));
+    shift.say(SetPin{{"LS"}, {}});
+    EXPECT_EQ(sayer()->proof, Proof::Claimed);
 }
 
 TEST_F(StaffTest, aVaccinatorReviewsNothing)
 {
     const Seq seq = lateAmpoule();
     EXPECT_EQ(shift.refused(reviewOf(seq, "AB")), RefusalCode::NoPin);
-    shift.say(SetPin{{"AB"}});
+    shift.say(SetPin{{"AB"}, PersonId{"LS"}});
     EXPECT_EQ(shift.refused(reviewOf(seq, "AB")), RefusalCode::NotAllowed);
     EXPECT_EQ(shift.refused(reviewOf(seq, "QA")), RefusalCode::NotAllowed);
     EXPECT_EQ(shift.refused(reviewOf(seq, "ZZ")), RefusalCode::NoSuchPerson);
@@ -177,6 +232,24 @@ TEST_F(StaffTest, aNoteIsCommentedByTheLeadAndNeverEdited)
               RefusalCode::NoSuchField);
 }
 
+TEST_F(StaffTest, aNoteOfAnEarlierShiftIsCommentedToo)
+{
+    const Seq seq = note().first;
+    const Seq struck = shift.readyBag("B1").bench().lastSeq;
+    shift.say(TakeBack{"a slip"});
+    EXPECT_EQ(shift.refused(CommentNote{{"LS"}, {struck, "?"}}), RefusalCode::NoSuchNote);
+    shift.say(TakeBagDown{{}, DownReason::Discarded, {}});
+    shift.say(CloseShift{});
+    shift.at(86'400).open();
+    EXPECT_EQ(shift.refused(CommentNote{{"LS"}, {0, "?"}}), RefusalCode::NoSuchNote);
+    EXPECT_EQ(shift.refused(CommentNote{{"LS"}, {shift.bench().lastSeq, "?"}}),
+              RefusalCode::NoSuchNote);
+    EXPECT_EQ(shift.refused(CommentNote{{"LS"}, {shift.bench().lastSeq + 1, "?"}}),
+              RefusalCode::NoSuchNote);
+    shift.say(CommentNote{{"LS"}, {seq, "canes are labelled now"}});
+    EXPECT_EQ(shift.all<NoteCommented>().back().of, seq);
+}
+
 // A signature is not undone by whoever taps next, nor is a wrong PIN forgotten.
 TEST_F(StaffTest, takeBackGoesPastEverythingThatWasProven)
 {
@@ -214,7 +287,7 @@ TEST_F(StaffTest, aCardHoldsFromTheNextBagAfterItsApproval)
     shift.readyBag("B1");
     EXPECT_EQ(shift.bench().bag({"B1"})->card->hash(), first);
 
-    shift.say(SetPin{{"AB"}});
+    shift.say(SetPin{{"AB"}, PersonId{"LS"}});
     EXPECT_EQ(shift.refused(ApproveCard{{"AB"}, second}), RefusalCode::NotAllowed);
     EXPECT_EQ(shift.refused(ApproveCard{{"LS"}, {"0000"}}), RefusalCode::NoCard);
     const Taken approval = shift.say(ApproveCard{{"LS"}, second});

@@ -102,8 +102,21 @@ TEST(PinTest, theWaitEndsByTheClockAndOutlivesARestart)
     EXPECT_EQ(wait(again.bench), 4s);
     shift.clock.runTo(shift.clock.now().wall + 4s);
     EXPECT_EQ(wait(again.bench), 0s);
-    shift.clock.restart(shift.clock.now().wall - 1h);  // a clock set back lets nobody in earlier
-    EXPECT_EQ(wait(again.bench), 10s);
+}
+
+// A year ahead by mistake, then set right over a restart: nobody is locked out for that year.
+TEST(PinTest, afterAClockThatWasSetBackTheWaitEndsWithinTheBoot)
+{
+    const Stamp refused{.wall = WallTime(300 * 24h), .boot = 900s, .bootId = {1}};
+    Member member;
+    member.refused = 4;
+    member.lastRefused = refused;
+    const auto waitAt = [&](Micros boot) {
+        return waitBeforePin(member, {.wall = WallTime(9 * 24h), .boot = boot, .bootId = {2}});
+    };
+    EXPECT_EQ(waitAt(0s), 5s);
+    EXPECT_EQ(waitAt(2s), 3s);
+    EXPECT_EQ(waitAt(5s), 0s);
 }
 
 }  // namespace

@@ -84,6 +84,23 @@ TEST(CopyDueTest, aShiftWithoutAKeyIsCopiedAfterAWhile)
     EXPECT_TRUE(isLate(kAfterShifts, shift));
 }
 
+TEST(CopyDueTest, afterAClockThatWasSetBackItIsDue)
+{
+    for (const CopyPlan& plan : {kEvery4h, kAfterShifts}) {
+        BenchShift shift;
+        copy(shift);
+        shift.open().at(100).say(CloseShift{});
+        Stamp now = shift.station.now();
+        now.wall -= std::chrono::days(300);
+        now.bootId = {7};
+        now.boot = kSealPatience;
+        EXPECT_TRUE(isCopyDue(plan, shift.bench(), now));
+        EXPECT_FALSE(isCopyLate(plan, shift.bench(), now));
+        now.boot = kSealPatience + kCopyPatience;
+        EXPECT_TRUE(isCopyLate(plan, shift.bench(), now));
+    }
+}
+
 TEST(CopyDueTest, aPullPutsItOff)
 {
     BenchShift shift;

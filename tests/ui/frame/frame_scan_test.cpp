@@ -83,8 +83,7 @@ protected:
 TEST_F(FrameScan, worksOnEveryPageWithoutAFocus)
 {
     int turn = 0;
-    for (const char* page :
-         {ui::Frame::kBench, ui::Frame::kSetUp, ui::Frame::kRecord, ui::Frame::kStores}) {
+    for (const char* page : {ui::Frame::kBench, ui::Frame::kSetUp, ui::Frame::kStores}) {
         ASSERT_TRUE(stand().frame().showPage(QString::fromLatin1(page))) << page;
         if (QWidget* focused = QApplication::focusWidget())
             focused->clearFocus();

@@ -9,6 +9,7 @@
 #include <gtest/gtest.h>
 
 #include "core/facts/codec.h"
+#include "core/scan/own_code.h"
 #include "tests/ui/setup/page_stand.h"
 #include "ui/controls/label.h"
 #include "ui/controls/tap_button.h"
@@ -476,11 +477,35 @@ TEST_F(Comment, isOfferedForNotesOnly)
     EXPECT_FALSE(stand().target(QStringLiteral("record.comment")));
 }
 
-TEST_F(Comment, isNotOfferedWhileAnAuditorIsOnDuty)
+TEST_F(Comment, isOfferedForANoteOfAnEarlierShift)
 {
-    noted({"QA"}, Role::Auditor);
-    stand().tap(QStringLiteral("record.exact"));
-    EXPECT_FALSE(stand().target(QStringLiteral("record.comment")));
+    const Seq note = noted({"MK"}, Role::Vaccinator);
+    stand().say(CloseShift{});
+    stand().pass(std::chrono::hours(2));
+    stand().say(OpenShift{"Europe/Madrid", {"MK"}});
+    stand().taps({"record.exact", "record.comment"});
+    write("SEEN");
+    digits("4071");
+    const auto* comment = std::get_if<NoteCommented>(&kept().back().fact);
+    ASSERT_TRUE(comment);
+    EXPECT_EQ(comment->of, note);
+}
+
+TEST_F(Comment, isSignedByWhoeverOfSeveralLeadsScansTheirCode)
+{
+    noted({"MK"}, Role::Vaccinator);
+    stand().say(
+        ListPerson{{.person = {"EF"}, .name = "EF", .role = Role::ShiftLead, .departed = false},
+                   PersonId{"LS"}});
+    EXPECT_TRUE(m_pages.pins().keep({"EF"}, "5180"));
+    stand().say(SetPin{{"EF"}, PersonId{"LS"}});
+    stand().taps({"record.exact", "record.comment"});
+    write("SEEN");
+    stand().scan(QString::fromStdString(textOf(PersonCode{{"EF"}})));
+    digits("5180");
+    EXPECT_TRUE(std::holds_alternative<NoteCommented>(kept().back().fact));
+    EXPECT_EQ(kept().back().person, (Person{{"EF"}, Proof::Proven}));
+    EXPECT_EQ(stand().bench().onDuty->id, PersonId{"MK"});
 }
 
 TEST_F(Comment, isNotOfferedWhereNobodyCanSign)

@@ -110,6 +110,8 @@ TEST_F(PeoplePageTest, aNewPinTakesTheOldOne)
     pages.pin("5180");
     EXPECT_TRUE(pages.pins().isRight({"MK"}, "5180"));
     EXPECT_FALSE(pages.pins().isRight({"MK"}, "9314"));
+    EXPECT_TRUE(std::holds_alternative<PinSet>(stand().kept().all.back().fact));
+    EXPECT_EQ(stand().kept().all.back().person, (Person{{"MK"}, Proof::Proven}));
 }
 
 TEST_F(PeoplePageTest, aForgottenPinTakesTheLeadsSignature)
@@ -137,9 +139,21 @@ TEST_F(PeoplePageTest, aVaccinatorCannotGiveTheLeadANewPin)
     EXPECT_TRUE(pages.pins().isRight({"LS"}, "4071"));
 }
 
+TEST_F(PeoplePageTest, whatIsSaidOfAWrongPinFitsBesideThePad)
+{
+    listStaff(pages);
+    open();
+    stand().taps({"people.person.MK", "ask.pin", "ask.known"});
+    for (int wrong = 0; wrong < 4; ++wrong)
+        pages.pin("1357");
+    EXPECT_TRUE(notice().contains(QStringLiteral("Try again in"))) << notice().toStdString();
+    expectTargetsAsTheyMustBe(stand().frame());
+}
+
 TEST_F(PeoplePageTest, whereThePinsAreLostALeadBeginsAgainAndNobodyElse)
 {
     listStaff(pages);
+    stand().say(OpenShift{"Europe/Madrid", {"MK"}});
     pages.pins().all.clear();
     open();
     stand().taps({"people.person.MK", "ask.pin"});
@@ -149,6 +163,8 @@ TEST_F(PeoplePageTest, whereThePinsAreLostALeadBeginsAgainAndNobodyElse)
     pages.pin("5180");
     pages.pin("5180");
     EXPECT_TRUE(pages.pins().isRight({"LS"}, "5180"));
+    EXPECT_TRUE(std::holds_alternative<PinSet>(stand().kept().all.back().fact));
+    EXPECT_EQ(stand().kept().all.back().person, (Person{{"MK"}, Proof::Claimed}));
 }
 
 TEST_F(PeoplePageTest, aFullDiskLosesNoPin)

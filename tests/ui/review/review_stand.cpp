@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/scan/own_code.h"
 #include "ui/controls/banner.h"
 #include "ui/people/people_page.h"
 #include "ui/review/review_page.h"
@@ -69,6 +70,11 @@ void ReviewStand::spell(const char* letters)
     stand().tap(QStringLiteral("letters.set"));
 }
 
+void ReviewStand::badge(const char* initials)
+{
+    stand().scan(QString::fromStdString(textOf(PersonCode{{initials}})));
+}
+
 QString ReviewStand::notice(const char* name)
 {
     return stand().frame().findChild<ui::Banner*>(QString::fromLatin1(name))->text();
@@ -85,7 +91,16 @@ void listStaff(ReviewStand& pages)
     stand.say(SetPin{{"LS"}});
     list("MK", "Mira Kolar", Role::Vaccinator, PersonId{"LS"});
     EXPECT_TRUE(pages.pins().keep({"MK"}, "9314"));
-    stand.say(SetPin{{"MK"}});
+    stand.say(SetPin{{"MK"}, PersonId{"LS"}});
+}
+
+void listSecondLead(ReviewStand& pages)
+{
+    pages.stand().say(ListPerson{
+        {.person = {"EF"}, .name = "Eva Font", .role = Role::ShiftLead, .departed = false},
+        PersonId{"LS"}});
+    EXPECT_TRUE(pages.pins().keep({"EF"}, "5180"));
+    pages.stand().say(SetPin{{"EF"}, PersonId{"LS"}});
 }
 
 void liveThroughDeviations(ReviewStand& pages)

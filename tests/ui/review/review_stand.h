@@ -17,6 +17,8 @@ public:
     /// Digits on the number pad, and set.
     void pin(const char* digits);
     void spell(const char* letters);
+    /// A person's code, as a scanner types it.
+    void badge(const char* initials);
     [[nodiscard]] QString notice(const char* name);
 
 private:
@@ -25,6 +27,8 @@ private:
 
 /// LS leads with the PIN 4071, MK prepares with the PIN 9314.
 void listStaff(ReviewStand& pages);
+/// EF leads, too, with the PIN 5180.
+void listSecondLead(ReviewStand& pages);
 /// A morning with cases of every sort: one carried from yesterday, an ampoule out too long, diluent
 /// too warm, a bag too long in use, another on hold.
 void liveThroughDeviations(ReviewStand& pages);

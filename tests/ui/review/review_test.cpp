@@ -7,6 +7,8 @@
 #include "core/record/cases.h"
 #include "tests/support/cards.h"
 #include "tests/ui/review/review_stand.h"
+#include "ui/controls/tap_button.h"
+#include "ui/frame/scan_notice.h"
 #include "ui/record/field_sheet.h"
 #include "ui/review/case_tile.h"
 
@@ -48,6 +50,14 @@ protected:
         stand().tap(QStringLiteral("review.bench"));
         if (stand().target(QStringLiteral("ask.later")))
             stand().tap(QStringLiteral("ask.later"));
+    }
+    /// Why what was scanned last was refused; empty: it was not.
+    QString scanNotice()
+    {
+        const auto* notice =
+            stand().frame().findChild<ui::ScanNotice*>(QStringLiteral("scan-notice"));
+        EXPECT_TRUE(notice->fits());
+        return notice->isVisible() ? notice->words().why : QString();
     }
     template <typename F>
     std::vector<F> all()
@@ -109,6 +119,49 @@ TEST_F(ReviewPageTest, aReviewIsSignedByPinAndStandsOnRecord)
     EXPECT_TRUE(pages.notice("review.notice").contains(QStringLiteral("signed by LS, Lena Sanz")))
         << pages.notice("review.notice").toStdString();
     EXPECT_TRUE(pages.bench().onDuty->id == PersonId{"MK"});
+}
+
+TEST_F(ReviewPageTest, aPersonsCodeSaysWhoSignsAndTheirPinSignsIt)
+{
+    listSecondLead(pages);
+    tapCase(seqOf(LimitName::InUse, "bag:B1"));
+    stand().taps({"review.judge", "ask.plan too tight", "ask.plan changed"});
+    ASSERT_TRUE(stand().target(QStringLiteral("ask.signer:EF")));
+    pages.badge("MK");
+    EXPECT_TRUE(scanNotice().contains(QStringLiteral("not for MK")));
+    pages.badge("EF");
+    EXPECT_TRUE(all<RecordSigned>().empty());
+    pages.pin("5180");
+    EXPECT_EQ(last().person, (Person{{"EF"}, Proof::Proven}));
+    EXPECT_EQ(all<RecordSigned>().size(), 1U);
+    EXPECT_EQ(pages.bench().onDuty->id, PersonId{"MK"});
+}
+
+TEST_F(ReviewPageTest, whereNobodyIsAskedAPersonsCodeIsRefusedAndTakesNoDuty)
+{
+    const std::size_t before = stand().kept().all.size();
+    for (const char* page : {ui::Frame::kReview, ui::Frame::kPeople, ui::Frame::kRecord}) {
+        pages.show(page);
+        const int refusals = stand().heard().refusals;
+        pages.badge("LS");
+        EXPECT_EQ(stand().heard().refusals, refusals + 1) << page;
+        EXPECT_TRUE(scanNotice().contains(QStringLiteral("who signs"))) << page;
+    }
+    EXPECT_EQ(stand().kept().all.size(), before);
+    EXPECT_EQ(pages.bench().onDuty->id, PersonId{"MK"});
+}
+
+TEST_F(ReviewPageTest, theBenchSaysWhenNobodyIsOnDutyAnyMore)
+{
+    toBench();
+    stand().say(ListPerson{
+        {.person = {"MK"}, .name = "Mira Kolar", .role = Role::Auditor, .departed = false},
+        PersonId{"LS"}});
+    const auto* more = qobject_cast<ui::TapButton*>(stand().target(QStringLiteral("more")));
+    EXPECT_EQ(more->line(), QStringLiteral("on duty: –"));
+    EXPECT_TRUE(more->fits());
+    stand().taps({"more", "ask.duty", "ask.person:LS"});
+    EXPECT_EQ(pages.bench().onDuty->id, PersonId{"LS"});
 }
 
 TEST_F(ReviewPageTest, theCaseSaysWhatWasTouched)

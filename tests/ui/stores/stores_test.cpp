@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include "core/base/day.h"
+#include "core/scan/own_code.h"
 #include "tests/ui/stores/stores_stand.h"
 #include "ui/controls/banner.h"
 #include "ui/record/field_sheet.h"
@@ -139,6 +140,36 @@ TEST_F(StoresPageTest, whereALeadIsListedTheirPinIsAskedForAndNoInitials)
         stand().tap(QStringLiteral("pad.") + QLatin1String(digit));
     stand().tap(QStringLiteral("ask.why:certificate seen"));
     EXPECT_TRUE(pages.stores().lot(kR22)->quarantine.empty());
+}
+
+TEST_F(StoresPageTest, aPersonsCodeSaysWhoSignsAndTakesNoDutyMeanwhile)
+{
+    const auto lead = [&](const char* id, const char* pin, std::optional<PersonId> by) {
+        stand().say(ListPerson{
+            {.person = {id}, .name = id, .role = Role::ShiftLead, .departed = false}, by});
+        ASSERT_TRUE(pages.pins().keep({id}, pin));
+        stand().say(SetPin{{id}, by});
+    };
+    const auto badge = [&](const char* id) {
+        stand().scan(QString::fromStdString(textOf(PersonCode{{id}})));
+    };
+    lead("LS", "4071", {});
+    lead("EF", "5180", PersonId{"LS"});
+    const auto onDuty = stand().bench().onDuty;
+    tapLot(kTileR22);
+    stand().tap(QStringLiteral("ask.release"));
+    badge("EF");
+    badge("LS");  // the PIN of EF is asked for
+    for (const char* digit : {"5", "1", "8", "0", "set"})
+        stand().tap(QStringLiteral("pad.") + QLatin1String(digit));
+    stand().tap(QStringLiteral("ask.why:certificate seen"));
+    EXPECT_TRUE(pages.stores().lot(kR22)->quarantine.empty());
+    const auto released = std::ranges::find_if(stand().kept().all, [](const Event& event) {
+        return std::holds_alternative<LotReleased>(event.fact);
+    });
+    ASSERT_NE(released, stand().kept().all.end());
+    EXPECT_EQ(released->person, (Person{{"EF"}, Proof::Proven}));
+    EXPECT_EQ(stand().bench().onDuty, onDuty);
 }
 
 TEST_F(StoresPageTest, aLotApartIsUsedByAShiftLeadsWordOnly)
