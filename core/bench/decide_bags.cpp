@@ -52,7 +52,7 @@ Decision on(const Context& now, const StartBag& meant)
 Decision on(const Context& now, const InspectBag& meant)
 {
     const auto bag =
-        bagMeant(now.bench, meant.bag, [](const Bag& b) { return !b.inspected && !b.held; });
+        bagMeant(now.bench, meant.bag, [](const Bag& b) { return !b.inspected && !b.held(); });
     if (!bag)
         return failure(bag.error());
     if ((*bag)->inspected)
@@ -69,7 +69,7 @@ Decision on(const Context& now, const DrawDiluent& meant)
     if (!bag)
         return failure(bag.error());
     const Subject subject = subjectOf((*bag)->id);
-    if ((*bag)->held)
+    if ((*bag)->held())
         return refuse(RefusalCode::BagIsHeld, subject);
     if (!(*bag)->inspected)
         return refuse(RefusalCode::BagNotInspected, subject);
@@ -89,7 +89,7 @@ Decision on(const Context& now, const MixBag& meant)
     if (!bag)
         return failure(bag.error());
     const Subject subject = subjectOf((*bag)->id);
-    if ((*bag)->held)
+    if ((*bag)->held())
         return refuse(RefusalCode::BagIsHeld, subject);
     if ((*bag)->mixed)
         return refuse(RefusalCode::BagAlreadyMixed, subject);
@@ -100,14 +100,14 @@ Decision on(const Context& now, const MixBag& meant)
 
 Decision on(const Context& now, const HangBag& meant)
 {
-    const auto bag =
-        bagMeant(now.bench, meant.bag, [](const Bag& b) { return b.mixed && !b.line && !b.held; });
+    const auto bag = bagMeant(now.bench, meant.bag,
+                              [](const Bag& b) { return b.mixed && !b.line && !b.held(); });
     if (!bag)
         return failure(bag.error());
     const Subject subject = subjectOf((*bag)->id);
     if (meant.line.empty())
         return refuse(RefusalCode::WhichLine, subject);
-    if ((*bag)->held)
+    if ((*bag)->held())
         return refuse(RefusalCode::BagIsHeld, subject);
     if (!(*bag)->mixed)
         return refuse(RefusalCode::BagNotMixed, subject);
@@ -131,10 +131,10 @@ Decision on(const Context& now, const SwirlBag& meant)
 
 Decision on(const Context& now, const HoldBag& meant)
 {
-    const auto bag = bagMeant(now.bench, meant.bag, [](const Bag& b) { return !b.held; });
+    const auto bag = bagMeant(now.bench, meant.bag, [](const Bag& b) { return !b.held(); });
     if (!bag)
         return failure(bag.error());
-    if ((*bag)->held)
+    if ((*bag)->held())
         return refuse(RefusalCode::BagIsHeld, subjectOf((*bag)->id));
     const auto words = meant.words.empty() ? std::nullopt : std::optional(meant.words);
     return facts(BagHeld{(*bag)->id, meant.why, words});
@@ -143,10 +143,10 @@ Decision on(const Context& now, const HoldBag& meant)
 Decision on(const Context& now, const ReleaseBag& meant)
 {
     const auto bag =
-        bagMeant(now.bench, meant.bag, [](const Bag& b) { return b.held.has_value(); });
+        bagMeant(now.bench, meant.bag, [](const Bag& b) { return b.held() != nullptr; });
     if (!bag)
         return failure(bag.error());
-    if (!(*bag)->held)
+    if (!(*bag)->held())
         return refuse(RefusalCode::BagNotHeld, subjectOf((*bag)->id));
     if (meant.by.empty())
         return refuse(RefusalCode::NoPerson);

@@ -59,7 +59,7 @@ std::vector<ReviewCase> reviewCases(const Bench& bench)
 {
     std::vector<ReviewCase> cases;
     for (const Bag& bag : bench.bags) {
-        if (bag.held && bag.isOpen())
+        if (bag.held() && bag.isOpen())
             cases.push_back({.deviation = {},
                              .bag = bag.id,
                              .birds = birdsServed(bench, bag.id),

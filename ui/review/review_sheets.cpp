@@ -39,10 +39,10 @@ QList<Field> ReviewPage::fieldsOf(const ReviewCase& one) const
         add(tr("On duty"), found.onDuty ? personText(bench.people, *found.onDuty) : QString());
     }
     const Bag* bag = one.bag ? bench.bag(*one.bag) : nullptr;
-    if (bag && bag->held) {
+    if (bag && bag->held()) {
         add(tr("On hold because"),
-            bag->held->words.empty() ? wordOf(bag->held->why) : fromCore(bag->held->words));
-        add(tr("Since"), localDateTimeText(bag->held->moment.at.wall, zoneNow()));
+            bag->held()->words.empty() ? wordOf(bag->held()->why) : fromCore(bag->held()->words));
+        add(tr("Since"), localDateTimeText(bag->held()->moment.at.wall, zoneNow()));
     }
     if (bag)
         add(tr("Bag"), bag->down ? tr("%1, taken down").arg(idText(bag->id)) : idText(bag->id));

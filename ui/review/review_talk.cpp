@@ -115,7 +115,7 @@ void ReviewTalk::askBag()
     if (!bag())
         return askSigned();
     const QString name = subjectText(subjectOf(*m_case.bag));
-    const QString hold = bag()->held ? TalkText::tr("ends the hold") : QString();
+    const QString hold = bag()->held() ? TalkText::tr("ends the hold") : QString();
     const QList<Choice> choices{{.id = QStringLiteral("use"),
                                  .word = wordOf(Disposition::Use),
                                  .line = hold,
@@ -188,11 +188,11 @@ std::vector<Intent> ReviewTalk::intents(const PersonId& by) const
     if (!m_case.deviation)
         all.emplace_back(Sign{by,
                               Meaning::Reviewed,
-                              {meant->held ? meant->held->moment.seq : meant->started.seq},
+                              {meant->held() ? meant->held()->moment.seq : meant->started.seq},
                               "bag " + meant->id.text + ": " + becomes});
     if (*m_disposition == Disposition::Discard)
         all.emplace_back(TakeBagDown{meant->id, DownReason::Discarded, m_left});
-    else if (meant->held)
+    else if (meant->held())
         all.emplace_back(ReleaseBag{meant->id, by, becomes});
     return all;
 }

@@ -17,19 +17,6 @@ struct ReviewText {
 
 constexpr std::string_view kBag = "; bag: ";
 
-/// "use with note: line A only" in words; what is no disposition stands as it is.
-QString dispositionText(const std::string& text)
-{
-    const auto colon = text.find(": ");
-    const auto known = named<Disposition>(text.substr(0, colon));
-    if (!known)
-        return fromCore(text);
-    const QString note = colon == std::string::npos
-                             ? QString()
-                             : QStringLiteral(": ") + fromCore(text.substr(colon + 2));
-    return wordOf(*known) + note;
-}
-
 }  // namespace
 
 QString wordOf(Cause cause)
@@ -118,6 +105,18 @@ QString causeText(const std::string& cause)
 {
     const auto known = named<Cause>(cause);
     return known && *known != Cause::Other ? wordOf(*known) : fromCore(cause);
+}
+
+QString dispositionText(const std::string& text)
+{
+    const auto colon = text.find(": ");
+    const auto known = named<Disposition>(text.substr(0, colon));
+    if (!known)
+        return fromCore(text);
+    const QString note = colon == std::string::npos
+                             ? QString()
+                             : QStringLiteral(": ") + fromCore(text.substr(colon + 2));
+    return wordOf(*known) + note;
 }
 
 QString actionText(const std::string& action)

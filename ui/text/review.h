@@ -21,6 +21,8 @@ namespace bathside::ui {
 /// As the trail has them, in the language of the screen.
 [[nodiscard]] QString causeText(const std::string& cause);
 [[nodiscard]] QString actionText(const std::string& action);
+/// "use with note: line A only"; what is no disposition stands as it is.
+[[nodiscard]] QString dispositionText(const std::string& disposition);
 
 /// What a signature says, as a whole sentence.
 [[nodiscard]] QString meaningText(Meaning meaning);

@@ -76,7 +76,7 @@ TEST_F(DaySheetTest, givesEachBagsAge)
     EXPECT_EQ(bag.age.limit, 60min);
     EXPECT_TRUE(bag.age.isOver);
     EXPECT_FALSE(morning().bags[1].age.took);
-    EXPECT_EQ(morning().bags[1].bag.held->why, HoldReason::Colour);
+    EXPECT_EQ(morning().bags[1].bag.held()->why, HoldReason::Colour);
 }
 
 TEST_F(DaySheetTest, keepsWhatStandsApartFromWhatACorrectionHasCleared)

@@ -195,6 +195,23 @@ TEST(DaySheetPagesTest, aReviewOfALaterDaySaysWhen)
     EXPECT_FALSE(same.contains(QStringLiteral(", on 2026")));
 }
 
+TEST(DaySheetPagesTest, aHoldSaysWhyAndHowItEnded)
+{
+    DaySheet sheet = sampleSheet();
+    EXPECT_TRUE(wordsOf(sheet).contains(QStringLiteral("! NOT DECIDED")));
+    BagHold& hold = sheet.shifts.front().bags.at(1).bag.holds.at(0);
+    hold.words = "rosy";
+    hold.released =
+        HoldRelease{.moment = {.at = {.wall = fromRfc3339("2026-03-05T07:35:00Z").value()}},
+                    .by = {"LD"},
+                    .words = "use with note: line A"};
+    const QString all = wordsOf(sheet);
+    for (const char* part : {"colour", "rosy", "08:35:00", "LD", "use with a note: line A"})
+        EXPECT_TRUE(all.contains(QString::fromLatin1(part))) << part << qPrintable(all);
+    EXPECT_FALSE(all.contains(QStringLiteral("NOT DECIDED")));
+    EXPECT_FALSE(all.contains(QStringLiteral("ON HOLD")));
+}
+
 TEST(DaySheetPagesTest, aDayWithoutAShiftSaysSo)
 {
     DaySheet sheet;

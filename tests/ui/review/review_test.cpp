@@ -145,9 +145,9 @@ TEST_F(ReviewPageTest, wordsOfOnesOwnAndANoteForTheBag)
 TEST_F(ReviewPageTest, aHeldBagIsReleasedBySignature)
 {
     stand().taps({"review.held.B3", "review.judge", "ask.use"});
-    EXPECT_TRUE(pages.bench().bag({"B3"})->held);
+    EXPECT_TRUE(pages.bench().bag({"B3"})->held());
     pages.pin("4071");
-    EXPECT_FALSE(pages.bench().bag({"B3"})->held);
+    EXPECT_FALSE(pages.bench().bag({"B3"})->held());
     const auto released = all<BagReleased>();
     ASSERT_EQ(released.size(), 1U);
     EXPECT_EQ(released[0].by, PersonId{"LS"});
