@@ -77,14 +77,14 @@ void on(Bench& bench, const Event& event, const BagHeld& fact)
         bag->holds.push_back({momentOf(event), fact.why, fact.words.value_or("")});
 }
 
-/// Every hold that stands.
+/// Every hold that stands; of a bag of a shift before only the one that is named.
 void on(Bench& bench, const Event& event, const BagReleased& fact)
 {
     Bag* bag = bagIn(bench, fact.bag);
     if (!bag)
         return;
     for (BagHold& hold : bag->holds) {
-        if (!hold.released)
+        if (!hold.released && fact.of.value_or(hold.moment.seq) == hold.moment.seq)
             hold.released = {momentOf(event), fact.by, fact.why};
     }
 }

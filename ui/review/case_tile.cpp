@@ -23,7 +23,7 @@ QString lineOf(const ReviewCase& one)
         parts.append(subjectText(subjectOf(*one.bag)));
     if (one.isCarried)
         parts.append(CaseTile::tr("from a shift before"));
-    if (!one.deviation)
+    else if (one.hold)
         parts.append(CaseTile::tr("blocked until a shift lead decides"));
     return parts.join(QStringLiteral(" · "));
 }
@@ -38,14 +38,14 @@ Role roleOf(const ReviewCase& one)
 {
     if (!one.isOpen)
         return Role::Good;
-    if (!one.deviation || one.severity == Severity::Critical)
+    if (one.hold || one.severity == Severity::Critical)
         return Role::Overrun;
     return one.severity == Severity::Major ? Role::Limit : Role::HeadsUp;
 }
 
 QString standingText(const ReviewCase& one)
 {
-    if (!one.deviation)
+    if (one.hold)
         return CaseTile::tr("on hold");
     if (!one.isOpen)
         return CaseTile::tr("reviewed by %1").arg(idText(one.deviation->reviewed->by));

@@ -99,8 +99,7 @@ void ReviewPage::pressTile(std::size_t index)
     const std::size_t at = static_cast<std::size_t>(m_page) * m_tiles.size() + index;
     if (at >= all.size())
         return;
-    m_seq = all[at].deviation ? all[at].deviation->seq : 0;
-    m_bag = all[at].bag;
+    m_seq = all[at].seq();
     put(View::Case);
 }
 

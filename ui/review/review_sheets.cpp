@@ -38,12 +38,12 @@ QList<Field> ReviewPage::fieldsOf(const ReviewCase& one) const
         add(tr("When"), localDateTimeText(found.at.wall, zoneNow()));
         add(tr("On duty"), found.onDuty ? personText(bench.people, *found.onDuty) : QString());
     }
-    const Bag* bag = one.bag ? bench.bag(*one.bag) : nullptr;
-    if (bag && bag->held()) {
+    if (one.hold) {
         add(tr("On hold because"),
-            bag->held()->words.empty() ? wordOf(bag->held()->why) : fromCore(bag->held()->words));
-        add(tr("Since"), localDateTimeText(bag->held()->moment.at.wall, zoneNow()));
+            one.hold->fact.words ? fromCore(*one.hold->fact.words) : wordOf(one.hold->fact.why));
+        add(tr("Since"), localDateTimeText(one.hold->at.wall, zoneNow()));
     }
+    const Bag* bag = one.bag ? bench.bag(*one.bag) : nullptr;
     if (bag)
         add(tr("Bag"), bag->down ? tr("%1, taken down").arg(idText(bag->id)) : idText(bag->id));
     if (one.birds)
@@ -82,8 +82,8 @@ void ReviewPage::renderCase()
     if (all == m_shown)  // showing it anew would turn it to its first sheet
         return;
     m_shown = all;
-    m_sheet->show(ui::roleOf(*one),
-                  QStringLiteral("%1 · %2").arg(titleOf(*one), standingText(*one)), fields);
+    m_sheet->show(ui::roleOf(*one), QStringLiteral("%1 · %2").arg(titleOf(*one), standingText(*one)),
+                  fields);
 }
 
 void ReviewPage::renderCard()

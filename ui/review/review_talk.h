@@ -24,7 +24,10 @@ private:
     void askWords(const QString& title, std::string* into, void (ReviewTalk::*then)());
     void askSigned();
     void write(const Proven& by, const AnswerTap& tap);
-    [[nodiscard]] const Bag* bag() const;  // null: none, or it is down
+    [[nodiscard]] const Bag* bag() const;       // of this shift; null: none
+    [[nodiscard]] bool isOnItsWay() const;      // the bag: something can still become of it
+    [[nodiscard]] std::string becomes() const;  // of the bag, as the trail says it
+    [[nodiscard]] QString signedSentence() const;
     [[nodiscard]] std::vector<Intent> intents(const PersonId& by) const;
 
     Signing& m_signing;

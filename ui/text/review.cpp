@@ -171,10 +171,43 @@ QString personText(const People& people, const PersonId& person)
 
 QString titleOf(const ReviewCase& one)
 {
-    if (!one.deviation)
-        return ReviewText::tr("%1 on hold", "bag B2").arg(subjectText(subjectOf(*one.bag)));
+    if (one.hold)
+        return ReviewText::tr("%1 on hold", "bag B2")
+            .arg(subjectText(subjectOf(one.hold->fact.bag)));
     return ReviewText::tr("%1, %2", "limit, whom")
         .arg(wordOf(one.deviation->fact.limit), fullSubjectText(one.deviation->fact.subject));
+}
+
+QString earlierText(const ReviewCase& one, const std::string& zone)
+{
+    constexpr qsizetype kDay = 10;  // "2026-03-04"
+    return ReviewText::tr("%1, entry %2", "day, number in the record")
+        .arg(localDateTimeText(one.at(), zone).left(kDay))
+        .arg(one.seq());
+}
+
+QString fullTitleOf(const ReviewCase& one, const std::string& zone)
+{
+    QStringList parts{titleOf(one)};
+    const bool saysBag = one.hold || one.deviation->fact.subject.kind == SubjectKind::Bag;
+    if (one.about() && !saysBag)
+        parts.append(subjectText(subjectOf(*one.about())));
+    if (one.isCarried)
+        parts.append(earlierText(one, zone));
+    return parts.join(QStringLiteral(", "));
+}
+
+QString wasWordOf(Disposition disposition)
+{
+    switch (disposition) {
+        case Disposition::Use:
+            return ReviewText::tr("it was used", "a bag that is down");
+        case Disposition::UseWithNote:
+            return ReviewText::tr("it was used, with a note", "a bag that is down");
+        case Disposition::Discard:
+            return ReviewText::tr("what was left was thrown away", "a bag that is down");
+    }
+    Q_UNREACHABLE();
 }
 
 QString courseText(CourseUnit unit, std::int64_t value)

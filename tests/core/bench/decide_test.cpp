@@ -190,6 +190,15 @@ TEST_F(BagOnHold, everyHoldStaysWithItsRelease)
     EXPECT_EQ(bag.held()->words, "rosy");
 }
 
+TEST_F(BagOnHold, oneThatIsDownIsStillDecidedOn)
+{
+    shift.say(TakeBagDown{BagId{"B1"}, DownReason::Empty, {}});
+    EXPECT_TRUE(shift.bench().bags[0].held());
+    shift.say(ReleaseBag{{}, {"LS"}, "discard"});
+    EXPECT_FALSE(shift.bench().bags[0].held());
+    EXPECT_EQ(shift.refused(ReleaseBag{BagId{"B1"}, {"LS"}, "use"}), RefusalCode::BagNotHeld);
+}
+
 TEST(DecideTest, twoBagsOnOneLineCannotBe)
 {
     BenchShift shift;

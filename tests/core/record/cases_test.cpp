@@ -36,7 +36,7 @@ protected:
         for (const ReviewCase& one : reviewCases(shift.bench()))
             all.push_back(one.deviation ? std::string(nameOf(one.deviation->fact.limit)) + " " +
                                               toText(one.deviation->fact.subject)
-                                        : "held " + one.bag->text);
+                                        : "held " + one.hold->fact.bag.text);
         return all;
     }
     Course course(std::size_t index)
@@ -64,6 +64,34 @@ TEST_F(CasesTest, standWorstFirst)
                                         "in use bag:B1"));
     shift.say(ReleaseBag{BagId{"B2"}, {"LS"}, "dry"});
     EXPECT_EQ(subjects().size(), 3U);
+}
+
+TEST_F(CasesTest, aBagOnHoldWaitsForALeadAlsoWhenItIsDown)
+{
+    shift.at(60).readyBag("B1").say(HoldBag{BagId{"B1"}, HoldReason::Leak, {}});
+    shift.say(TakeBagDown{BagId{"B1"}, DownReason::Empty, {}});
+    EXPECT_THAT(subjects(), ElementsAre("held B1"));
+    shift.say(CloseShift{});
+    shift.at(86'400).open();
+    EXPECT_THAT(subjects(), ElementsAre("held B1"));
+    const ReviewCase carried = reviewCases(shift.bench()).front();
+    EXPECT_TRUE(carried.isCarried);
+    EXPECT_FALSE(carried.bag);
+    shift.say(ReleaseBag{carried.about(), {"LS"}, "discard", carried.seq()});
+    EXPECT_TRUE(subjects().empty());
+}
+
+TEST_F(CasesTest, whatMayBecomeOfABagFollowsFromItsEnd)
+{
+    using enum Disposition;
+    Bag bag;
+    EXPECT_THAT(dispositionsFor(bag), ElementsAre(Use, UseWithNote, Discard));
+    bag.down = BagEnd{{}, DownReason::Discarded, {4'000}};
+    EXPECT_THAT(dispositionsFor(bag), ElementsAre(Discard));
+    bag.hung = Moment{};
+    EXPECT_THAT(dispositionsFor(bag), ElementsAre(Use, UseWithNote, Discard));
+    bag.down = BagEnd{{}, DownReason::Empty, {}};
+    EXPECT_THAT(dispositionsFor(bag), ElementsAre(Use, UseWithNote));
 }
 
 TEST_F(CasesTest, birdsAreThoseBetweenHungAndDown)

@@ -40,7 +40,7 @@ DaySheet sampleSheet()
 DaySheet reviewedSheet(const char* at)
 {
     DaySheet sheet = sampleSheet();
-    DeviationOnRecord& deviation = *sheet.shifts.front().cases.front().deviation;
+    DeviationOnRecord& deviation = *sheet.shifts.front().cases.back().deviation;
     deviation.reviewed = Reviewed{.cause = {},
                                   .words = {},
                                   .action = {},

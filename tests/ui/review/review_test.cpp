@@ -7,6 +7,7 @@
 #include "core/record/cases.h"
 #include "tests/support/cards.h"
 #include "tests/ui/review/review_stand.h"
+#include "ui/controls/label.h"
 #include "ui/record/field_sheet.h"
 #include "ui/review/case_tile.h"
 
@@ -95,17 +96,18 @@ TEST_F(ReviewPageTest, aReviewIsSignedByPinAndStandsOnRecord)
 {
     const Seq seq = seqOf(LimitName::InUse, "bag:B1");
     tapCase(seq);
-    stand().taps({"review.judge", "ask.plan too tight", "ask.plan changed"});
+    stand().taps({"review.judge", "ask.plan too tight", "ask.plan changed", "ask.use"});
     EXPECT_FALSE(reviewOf(seq));
     pages.pin("4071");
 
     const Reviewed* review = reviewOf(seq);
     ASSERT_TRUE(review);
     EXPECT_EQ(review->cause, "plan too tight");
-    EXPECT_EQ(review->action, "plan changed");
+    EXPECT_EQ(review->action, "plan changed; bag: use");
     EXPECT_TRUE(review->isSigned);
     EXPECT_EQ(last().person, (Person{{"LS"}, Proof::Proven}));
     EXPECT_EQ(all<RecordSigned>().back().meaning, Meaning::Reviewed);
+    EXPECT_EQ(all<RecordSigned>().back().words, "bag B1");
     EXPECT_TRUE(pages.notice("review.notice").contains(QStringLiteral("signed by LS, Lena Sanz")))
         << pages.notice("review.notice").toStdString();
     EXPECT_TRUE(pages.bench().onDuty->id == PersonId{"MK"});
@@ -167,13 +169,52 @@ TEST_F(ReviewPageTest, aBagIsDiscardedWithWhatIsLeftInIt)
     EXPECT_EQ(bag->down->why, DownReason::Discarded);
     EXPECT_EQ(bag->down->left, MicroLitres{395'000});
     EXPECT_EQ(reviewOf(seq)->action, "none needed; bag: discard");
+    EXPECT_FALSE(bag->held());
+    EXPECT_FALSE(stand().target(QStringLiteral("review.held.B3")));
+}
+
+// Poured away by whoever stood there; it never hung, so nothing of it was used.
+TEST_F(ReviewPageTest, aHeldBagThatIsDownStillWaitsForTheLead)
+{
+    stand().say(TakeBagDown{BagId{"B3"}, DownReason::Empty, {}});
+    stand().taps({"review.held.B3", "review.judge"});
+    EXPECT_FALSE(stand().target(QStringLiteral("ask.use")));
+    stand().tap(QStringLiteral("ask.discard"));
+    pages.pin("4071");
+    EXPECT_EQ(all<BagReleased>().back().why, "discard");
+    EXPECT_EQ(all<BagDown>().back().why, DownReason::Empty);
+    EXPECT_FALSE(stand().target(QStringLiteral("review.held.B3")));
+}
+
+TEST_F(ReviewPageTest, aHoldIsDecidedOnTheDayAfter)
+{
+    const Seq held = reviewCases(pages.bench()).front().seq();
+    stand().say(TakeBagDown{BagId{"B2"}, DownReason::Finished, {}});
+    stand().say(TakeBagDown{BagId{"B3"}, DownReason::Empty, {}});
+    stand().say(CloseShift{});
+    stand().say(OpenShift{"Europe/Madrid", {"MK"}});
+    stand().tap(QStringLiteral("review.case.%1").arg(held));
+    stand().taps({"review.judge", "ask.discard"});
+    pages.pin("4071");
+    EXPECT_EQ(all<BagReleased>().back().of, held);
+    EXPECT_TRUE(pages.bench().reviews.holds.empty());
+}
+
+TEST_F(ReviewPageTest, whatIsSignedNamesTheBagAndWhatWasDoneWithIt)
+{
+    tapCase(seqOf(LimitName::InUse, "bag:B1"));
+    stand().taps({"review.judge", "ask.interrupted", "ask.none needed", "ask.use"});
+    const auto labels = stand().frame().findChildren<ui::Label*>();
+    EXPECT_TRUE(std::ranges::any_of(labels, [](const ui::Label* label) {
+        return label->text().contains(QStringLiteral("in use, bag B1: it was used."));
+    }));
 }
 
 TEST_F(ReviewPageTest, yesterdaysCaseIsReviewedToday)
 {
     const Seq seq = seqOf(LimitName::Exposure, "ampoule:1/1", true);
     tapCase(seq);
-    stand().taps({"review.judge", "ask.hands not ready", "ask.shown again"});
+    stand().taps({"review.judge", "ask.hands not ready", "ask.shown again", "ask.use"});
     pages.pin("4071");
     EXPECT_TRUE(reviewOf(seq));
 }
@@ -182,7 +223,7 @@ TEST_F(ReviewPageTest, aWrongPinIsSaidNotedAndAskedAgain)
 {
     const Seq seq = seqOf(LimitName::InUse, "bag:B1");
     tapCase(seq);
-    stand().taps({"review.judge", "ask.interrupted", "ask.none needed"});
+    stand().taps({"review.judge", "ask.interrupted", "ask.none needed", "ask.use"});
     pages.pin("9314");  // MK's
     EXPECT_EQ(all<PinRefused>().size(), 1U);
     EXPECT_TRUE(pages.notice("review.notice").contains(QStringLiteral("not the PIN of LS")));
@@ -196,7 +237,7 @@ TEST_F(ReviewPageTest, afterFourWrongPinsEvenTheRightOneWaits)
 {
     const Seq seq = seqOf(LimitName::InUse, "bag:B1");
     tapCase(seq);
-    stand().taps({"review.judge", "ask.interrupted", "ask.none needed"});
+    stand().taps({"review.judge", "ask.interrupted", "ask.none needed", "ask.use"});
     for (int i = 0; i < 4; ++i)
         pages.pin("1212");
     EXPECT_EQ(all<PinRefused>().size(), 4U);
