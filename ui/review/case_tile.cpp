@@ -13,16 +13,16 @@
 namespace bathside::ui {
 namespace {
 
-QString lineOf(const ReviewCase& one)
+QString lineOf(const ReviewCase& one, const std::string& zone)
 {
     QStringList parts;
     if (one.deviation)
         parts.append(QStringLiteral("+") +
                      overText(one.deviation->fact.limit, one.deviation->fact.over));
-    if (one.bag && one.deviation)
-        parts.append(subjectText(subjectOf(*one.bag)));
+    if (one.deviation && one.about())
+        parts.append(subjectText(subjectOf(*one.about())));
     if (one.isCarried)
-        parts.append(CaseTile::tr("from a shift before"));
+        parts.append(earlierText(one, zone));
     else if (one.hold)
         parts.append(CaseTile::tr("blocked until a shift lead decides"));
     return parts.join(QStringLiteral(" · "));
@@ -52,12 +52,13 @@ QString standingText(const ReviewCase& one)
     return wordOf(one.severity);
 }
 
-void CaseTile::setCase(const ReviewCase& one, const std::optional<Course>& course)
+void CaseTile::setCase(const ReviewCase& one, const std::optional<Course>& course,
+                       const std::string& zone)
 {
     m_standing = standingText(one);
     m_course = course;
     setWord(titleOf(one));
-    setLine(lineOf(one));
+    setLine(lineOf(one, zone));
     setRole(ui::roleOf(one));
     setAccessibleName(QStringList{m_standing, word(), line()}.join(QStringLiteral(", ")));
     update();

@@ -146,9 +146,10 @@ void ReviewPage::renderTiles()
             continue;
         const ReviewCase& one = all[first + i];
         m_tiles[i]->setPlace(placeOf(one));
-        m_tiles[i]->setCase(one, one.deviation
-                                     ? std::optional(courseOf(m_model.state(), *one.deviation))
-                                     : std::nullopt);
+        m_tiles[i]->setCase(
+            one,
+            one.deviation ? std::optional(courseOf(m_model.state(), *one.deviation)) : std::nullopt,
+            zoneNow());
     }
 }
 

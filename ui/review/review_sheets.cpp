@@ -44,14 +44,18 @@ QList<Field> ReviewPage::fieldsOf(const ReviewCase& one) const
         add(tr("Since"), localDateTimeText(one.hold->at.wall, zoneNow()));
     }
     const Bag* bag = one.bag ? bench.bag(*one.bag) : nullptr;
-    if (bag)
-        add(tr("Bag"), bag->down ? tr("%1, taken down").arg(idText(bag->id)) : idText(bag->id));
+    if (const auto& about = one.about())
+        add(tr("Bag"), one.isCarried || (bag && bag->down)
+                           ? tr("%1, taken down").arg(idText(*about))
+                           : idText(*about));
     if (one.birds)
         add(tr("Birds touched"), countText(*one.birds, QLocale()));
     else if (bag)
         add(tr("Birds touched"), tr("none: it never hung on a line"));
     if (one.isCarried)
-        add(tr("From"), tr("a shift before; its bag and steps are on the record page"));
+        add(tr("From"),
+            tr("a shift before, %1; its bag and steps are on the record page", "day, entry")
+                .arg(earlierText(one, zoneNow())));
     if (one.deviation && one.deviation->reviewed) {
         const Reviewed& said = *one.deviation->reviewed;
         const QString words =
@@ -76,13 +80,14 @@ void ReviewPage::renderCase()
             courseOf(m_model.state(), *one->deviation),
             QStringLiteral("+") + overText(one->deviation->fact.limit, one->deviation->fact.over));
     const QList<Field> fields = fieldsOf(*one);
-    QString all = titleOf(*one);
+    const QString title = fullTitleOf(*one, zoneNow());
+    QString all = title;
     for (const Field& field : fields)
         all += field.name + field.value;
     if (all == m_shown)  // showing it anew would turn it to its first sheet
         return;
     m_shown = all;
-    m_sheet->show(ui::roleOf(*one), QStringLiteral("%1 · %2").arg(titleOf(*one), standingText(*one)),
+    m_sheet->show(ui::roleOf(*one), QStringLiteral("%1 · %2").arg(title, standingText(*one)),
                   fields);
 }
 

@@ -1,9 +1,12 @@
 // The review page, by real taps to the recorded facts. Sizes as in tests/ui/bench/walk_test.cpp.
 
+#include "ui/text/review.h"
+
 #include <algorithm>
 
 #include <gmock/gmock.h>
 
+#include "core/base/rfc3339.h"
 #include "core/record/cases.h"
 #include "tests/support/cards.h"
 #include "tests/ui/review/review_stand.h"
@@ -198,6 +201,29 @@ TEST_F(ReviewPageTest, aHoldIsDecidedOnTheDayAfter)
     pages.pin("4071");
     EXPECT_EQ(all<BagReleased>().back().of, held);
     EXPECT_TRUE(pages.bench().reviews.holds.empty());
+}
+
+// The same limit, ampoule and bag on two days: day and entry tell them apart.
+TEST_F(ReviewPageTest, twoOfShiftsBeforeDoNotReadAlike)
+{
+    const auto read = [](Seq seq, const char* at) {
+        ReviewCase one;
+        one.deviation = DeviationOnRecord{
+            .seq = seq,
+            .at = {.wall = fromRfc3339(at).value()},
+            .fact = {LimitName::Exposure, subjectOf(AmpouleRef{1, 1}), BagId{"B1"}, 2000, {}},
+            .onDuty = {},
+            .reviewed = {}};
+        one.isCarried = true;
+        ui::CaseTile tile{QString()};
+        tile.setCase(one, {}, "Europe/Madrid");
+        return QStringLiteral("%1|%2").arg(tile.line(), ui::fullTitleOf(one, "Europe/Madrid"));
+    };
+    const QString first = read(37, "2026-03-04T23:30:00Z");
+    EXPECT_EQ(first.count(QStringLiteral("2026-03-05, entry 37")), 2) << first.toStdString();
+    EXPECT_EQ(first.count(QStringLiteral("bag B1")), 2) << first.toStdString();
+    EXPECT_NE(first, read(52, "2026-03-04T23:30:00Z"));
+    EXPECT_NE(first, read(37, "2026-03-05T23:30:00Z"));
 }
 
 TEST_F(ReviewPageTest, whatIsSignedNamesTheBagAndWhatWasDoneWithIt)
