@@ -17,7 +17,8 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr double kNoticeMm = 11, kGapMm = 1.5, kTileWide = 95, kTileHigh = 21, kCourseMm = 32;
+constexpr double kNoticeMm = 11, kGapMm = 1.5, kTileWide = 95, kTileHigh = 21, kCourseMm = 32,
+                 kBathStripMm = 9;
 constexpr auto kToldFor = 12s;
 
 QString placeOf(const ReviewCase& one)
@@ -86,7 +87,8 @@ void ReviewPage::place()
         m_tiles[i]->setGeometry(cellOf(middle, {m_columns, m_rows}, static_cast<int>(i)));
     const auto one = m_view == View::Case ? current() : std::nullopt;
     const bool hasCourse = one && one->deviation;
-    const int course = hasCourse ? metrics.ceilPx(kCourseMm) : 0;
+    const bool hasBath = hasCourse && !courseOf(m_model.state(), *one->deviation).readings.empty();
+    const int course = hasCourse ? metrics.ceilPx(kCourseMm + (hasBath ? kBathStripMm : 0)) : 0;
     m_course->setGeometry(middle.x(), middle.y(), middle.width(), course);
     m_sheet->setGeometry(middle.adjusted(0, hasCourse ? course + after : 0, 0, 0));
 }
