@@ -115,7 +115,7 @@ void ReviewPage::pressMore()
 void ReviewPage::pressJudge(const TapStamp& stamp)
 {
     if (const auto one = current())
-        ask(stamp, [this, one] { m_talk.begin(*one); });
+        ask(stamp, [this, one] { m_talk.begin(*one, m_parts.language.cardCode()); });
 }
 
 void ReviewPage::pressApprove(const TapStamp& stamp)

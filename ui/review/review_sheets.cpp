@@ -60,7 +60,9 @@ QList<Field> ReviewPage::fieldsOf(const ReviewCase& one) const
         const Reviewed& said = *one.deviation->reviewed;
         const QString words =
             said.words.empty() ? QString() : u'.' + QStringLiteral(" ") + fromCore(said.words);
-        add(tr("Cause"), causeText(said.cause) + words);
+        add(tr("Cause"),
+            causeText(said.cause, cardOf(bench, *one.deviation), m_parts.language.cardCode()) +
+                words);
         add(tr("Action"), actionText(said.action));
         add(tr("Signed"),
             tr("%1, %2. %3", "name, time, meaning")

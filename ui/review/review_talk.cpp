@@ -38,13 +38,30 @@ Choice back()
 }
 
 template <typename E>
+Choice choiceOf(E value)
+{
+    return {.id = fromCore(std::string(nameOf(value))), .word = wordOf(value)};
+}
+
+template <typename E>
 QList<Choice> choicesOf()
 {
     QList<Choice> choices;
-    for (std::size_t i = 0; i < Names<E>::all.size(); ++i) {
-        const auto value = static_cast<E>(i);
-        choices.append({.id = fromCore(std::string(nameOf(value))), .word = wordOf(value)});
-    }
+    for (std::size_t i = 0; i < Names<E>::all.size(); ++i)
+        choices.append(choiceOf(static_cast<E>(i)));
+    choices.append(back());
+    return choices;
+}
+
+/// The card's own where it lists any, and always one in words of one's own.
+QList<Choice> causesOf(const Card* card, const std::string& language)
+{
+    if (!card || card->content().causes.empty())
+        return choicesOf<Cause>();
+    QList<Choice> choices;
+    for (const CauseOnCard& cause : card->content().causes)
+        choices.append({.id = fromCore(cause.id), .word = fromCore(cause.words.in(language))});
+    choices.append(choiceOf(Cause::Other));
     choices.append(back());
     return choices;
 }
@@ -56,9 +73,10 @@ QString isDone(const QString& what, const QString& who, const QString& time)
 
 }  // namespace
 
-void ReviewTalk::begin(const ReviewCase& one)
+void ReviewTalk::begin(const ReviewCase& one, const std::string& language)
 {
     m_case = one;
+    m_language = language;
     m_cause = m_words = m_remedy = m_note = {};
     m_disposition.reset();
     m_left = {};
@@ -76,13 +94,13 @@ bool ReviewTalk::isOnItsWay() const { return bag() && bag()->isOpen(); }
 
 void ReviewTalk::askCause()
 {
+    const Card* card = cardOf(m_signing.model.bench(), *m_case.deviation);
     m_signing.asker.choose(TalkText::tr("%1: what was the cause?").arg(titleOf(m_case)),
-                           choicesOf<Cause>(), [this](const QString& id, const AnswerTap&) {
-                               const auto cause = named<Cause>(id.toStdString());
-                               if (!cause)
+                           causesOf(card, m_language), [this](const QString& id, const AnswerTap&) {
+                               if (id == back().id)
                                    return m_signing.asker.close();
                                m_cause = id.toStdString();
-                               if (*cause == Cause::Other)
+                               if (named<Cause>(m_cause) == Cause::Other)
                                    return askWords(TalkText::tr("The cause, in your words"),
                                                    &m_words, &ReviewTalk::askRemedy);
                                askRemedy();

@@ -13,7 +13,8 @@ class ReviewTalk {
 public:
     explicit ReviewTalk(Signing& signing) : m_signing(signing) {}
 
-    void begin(const ReviewCase& one);
+    /// `language`: of the card's own words.
+    void begin(const ReviewCase& one, const std::string& language);
 
 private:
     void askCause();
@@ -32,6 +33,7 @@ private:
 
     Signing& m_signing;
     ReviewCase m_case;
+    std::string m_language;
     std::string m_cause, m_words, m_remedy, m_note;
     std::optional<Disposition> m_disposition;
     MicroLitres m_left;

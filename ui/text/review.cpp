@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <algorithm>
 
 #include "ui/text/numbers.h"
 #include "ui/text/subjects.h"
@@ -105,6 +106,15 @@ QString causeText(const std::string& cause)
 {
     const auto known = named<Cause>(cause);
     return known && *known != Cause::Other ? wordOf(*known) : fromCore(cause);
+}
+
+QString causeText(const std::string& cause, const Card* card, const std::string& language)
+{
+    if (!card)
+        return causeText(cause);
+    const auto& all = card->content().causes;
+    const auto found = std::ranges::find(all, cause, &CauseOnCard::id);
+    return found == all.end() ? causeText(cause) : fromCore(found->words.in(language));
 }
 
 QString dispositionText(const std::string& text)

@@ -20,6 +20,9 @@ namespace bathside::ui {
 [[nodiscard]] QString wordOf(Course::What what);
 /// As the trail has them, in the language of the screen.
 [[nodiscard]] QString causeText(const std::string& cause);
+/// In that card's own words, where it lists the cause.
+[[nodiscard]] QString causeText(const std::string& cause, const Card* card,
+                                const std::string& language);
 [[nodiscard]] QString actionText(const std::string& action);
 /// "use with note: line A only"; what is no disposition stands as it is.
 [[nodiscard]] QString dispositionText(const std::string& disposition);

@@ -292,6 +292,27 @@ TEST_F(ReviewPageTest, aNewCardIsShownBesideTheOldAndApproved)
     EXPECT_FALSE(stand().target(QStringLiteral("review.card")));
 }
 
+TEST_F(ReviewPageTest, theCardsOwnCausesAreOfferedInItsWords)
+{
+    stand().note(AdoptCard{cardWith(R"({"version": 2, "review": {"source": "the site", "causes": [
+        {"cause": "door", "words": {"en": "door stood open", "es": "puerta abierta"}}]}})")
+                               ->document()});
+    stand().tap(QStringLiteral("review.card"));
+    stand().tap(QStringLiteral("review.approve"));
+    pages.pin("4071");
+    stand().say(StartBag{{"B4"}, MicroLitres{400'000}, {"D-0417"}, MilliCelsius{29'500}});
+    const Seq seq = seqOf(LimitName::Diluent, "bag:B4");
+    tapCase(seq);
+    stand().tap(QStringLiteral("review.judge"));
+    EXPECT_FALSE(stand().target(QStringLiteral("ask.interrupted")));
+    EXPECT_TRUE(stand().target(QStringLiteral("ask.other")));
+    stand().taps({"ask.door", "ask.none needed", "ask.use"});
+    pages.pin("4071");
+    EXPECT_EQ(reviewOf(seq)->cause, "door");
+    EXPECT_EQ(ui::causeText("door", pages.bench().card.get(), "en"),
+              QStringLiteral("door stood open"));
+}
+
 TEST_F(ReviewPageTest, theBenchLeadsHereToReleaseABag)
 {
     toBench();
