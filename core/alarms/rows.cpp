@@ -58,7 +58,7 @@ Row diluent(const View& view, const Bag& bag)
 
 Row swirl(const View& view, const Bag& bag)
 {
-    if (!bag.isOpen() || bag.held || !bag.mixed)
+    if (!bag.isOpen() || bag.held() || !bag.mixed)
         return std::nullopt;
     const Moment& last = bag.swirled ? *bag.swirled : *bag.mixed;
     return timedCourse(LimitName::Swirl, subjectOf(bag.id), view.origin(last.at),

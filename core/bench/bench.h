@@ -74,10 +74,18 @@ struct Pull {
     std::optional<Moment> closed;    // its last ampoule in a bag or lost
 };
 
+/// What a shift lead decided on a bag on hold, in their words.
+struct HoldRelease {
+    Moment moment;
+    PersonId by;
+    std::string words;
+};
+
 struct BagHold {
     Moment moment;
     HoldReason why{};
     std::string words;
+    std::optional<HoldRelease> released{};
 };
 
 struct BagEnd {
@@ -109,12 +117,17 @@ struct Bag {
     std::optional<LineId> line;          // hangs on
     std::int64_t hungAtBirds = 0;        // the line's running total when it was hung there
     std::optional<Moment> hung;
-    std::optional<BagHold> held;
+    std::vector<BagHold> holds;  // in order, released ones too
     std::optional<BagEnd> down;
     std::optional<Gap> longestSwirlGap;  // ms
 
     [[nodiscard]] bool isOpen() const { return !down; }
-    [[nodiscard]] bool isBeingMadeUp() const { return !down && !held && !mixed; }
+    /// The hold that stands, also after the bag is down; null: none does.
+    [[nodiscard]] const BagHold* held() const
+    {
+        return holds.empty() || holds.back().released ? nullptr : &holds.back();
+    }
+    [[nodiscard]] bool isBeingMadeUp() const { return !down && !held() && !mixed; }
 };
 
 /// A running total as it was counted.

@@ -76,7 +76,7 @@ public:
         for (const Bag& bag : std::vector(m_state.bench.bags)) {
             const bool isNew =
                 mixesLots(m_state.bench, bag.id) && !mixesLots(m_before.bench, bag.id);
-            if (bag.isOpen() && !bag.held && isNew)
+            if (bag.isOpen() && !bag.held() && isNew)
                 add(BagHeld{bag.id, HoldReason::WrongLot, {}});
         }
     }
@@ -93,7 +93,7 @@ public:
                             : ampoule ? ampoule->bag
                                       : std::nullopt;
             const Bag* bag = id ? m_state.bench.bag(*id) : nullptr;
-            if (bag && !bag->held)
+            if (bag && !bag->held())
                 add(BagHeld{*id, HoldReason::WrongLot, {}});
         }
     }
@@ -103,7 +103,7 @@ public:
     {
         for (const Bag& bag : std::vector(m_state.bench.bags)) {
             const bool isNew = unfitIn(m_state.bench, bag) > unfitIn(m_before.bench, bag);
-            if (bag.isOpen() && !bag.held && isNew)
+            if (bag.isOpen() && !bag.held() && isNew)
                 add(BagHeld{bag.id, HoldReason::LotNotFit, {}});
         }
     }

@@ -27,6 +27,33 @@ bool isInAnyBag(const Context& now, const Bag& bag)
     });
 }
 
+/// Today's bag on hold, also one that is down: who takes a bag off its line does not decide on it.
+Result<BagId, Refusal> heldBag(const Bench& bench, const std::optional<BagId>& named)
+{
+    if (named) {
+        const Bag* bag = bench.bag(*named);
+        if (!bag)
+            return refuse(RefusalCode::NoSuchBag, subjectOf(*named));
+        return bag->held() ? Result<BagId, Refusal>(*named)
+                           : refuse(RefusalCode::BagNotHeld, subjectOf(*named));
+    }
+    const auto isHeld = [](const Bag& bag) { return bag.held() != nullptr; };
+    const auto only = std::ranges::find_if(bench.bags, isHeld);
+    return std::ranges::count_if(bench.bags, isHeld) == 1 ? Result<BagId, Refusal>(only->id)
+                                                          : refuse(RefusalCode::WhichBag);
+}
+
+/// The one whose hold a shift before left, where that is pointed at.
+Result<BagId, Refusal> bagToRelease(const Bench& bench, const ReleaseBag& meant)
+{
+    if (!meant.of)
+        return heldBag(bench, meant.bag);
+    const auto found = bench.reviews.holds.find(*meant.of);
+    if (found == bench.reviews.holds.end())
+        return refuse(RefusalCode::BagNotHeld, meant.bag ? subjectOf(*meant.bag) : Subject{});
+    return found->second.fact.bag;
+}
+
 }  // namespace
 
 Decision on(const Context& now, const StartBag& meant)
@@ -52,7 +79,7 @@ Decision on(const Context& now, const StartBag& meant)
 Decision on(const Context& now, const InspectBag& meant)
 {
     const auto bag =
-        bagMeant(now.bench, meant.bag, [](const Bag& b) { return !b.inspected && !b.held; });
+        bagMeant(now.bench, meant.bag, [](const Bag& b) { return !b.inspected && !b.held(); });
     if (!bag)
         return failure(bag.error());
     if ((*bag)->inspected)
@@ -69,7 +96,7 @@ Decision on(const Context& now, const DrawDiluent& meant)
     if (!bag)
         return failure(bag.error());
     const Subject subject = subjectOf((*bag)->id);
-    if ((*bag)->held)
+    if ((*bag)->held())
         return refuse(RefusalCode::BagIsHeld, subject);
     if (!(*bag)->inspected)
         return refuse(RefusalCode::BagNotInspected, subject);
@@ -89,7 +116,7 @@ Decision on(const Context& now, const MixBag& meant)
     if (!bag)
         return failure(bag.error());
     const Subject subject = subjectOf((*bag)->id);
-    if ((*bag)->held)
+    if ((*bag)->held())
         return refuse(RefusalCode::BagIsHeld, subject);
     if ((*bag)->mixed)
         return refuse(RefusalCode::BagAlreadyMixed, subject);
@@ -100,14 +127,14 @@ Decision on(const Context& now, const MixBag& meant)
 
 Decision on(const Context& now, const HangBag& meant)
 {
-    const auto bag =
-        bagMeant(now.bench, meant.bag, [](const Bag& b) { return b.mixed && !b.line && !b.held; });
+    const auto bag = bagMeant(now.bench, meant.bag,
+                              [](const Bag& b) { return b.mixed && !b.line && !b.held(); });
     if (!bag)
         return failure(bag.error());
     const Subject subject = subjectOf((*bag)->id);
     if (meant.line.empty())
         return refuse(RefusalCode::WhichLine, subject);
-    if ((*bag)->held)
+    if ((*bag)->held())
         return refuse(RefusalCode::BagIsHeld, subject);
     if (!(*bag)->mixed)
         return refuse(RefusalCode::BagNotMixed, subject);
@@ -131,10 +158,10 @@ Decision on(const Context& now, const SwirlBag& meant)
 
 Decision on(const Context& now, const HoldBag& meant)
 {
-    const auto bag = bagMeant(now.bench, meant.bag, [](const Bag& b) { return !b.held; });
+    const auto bag = bagMeant(now.bench, meant.bag, [](const Bag& b) { return !b.held(); });
     if (!bag)
         return failure(bag.error());
-    if ((*bag)->held)
+    if ((*bag)->held())
         return refuse(RefusalCode::BagIsHeld, subjectOf((*bag)->id));
     const auto words = meant.words.empty() ? std::nullopt : std::optional(meant.words);
     return facts(BagHeld{(*bag)->id, meant.why, words});
@@ -142,19 +169,16 @@ Decision on(const Context& now, const HoldBag& meant)
 
 Decision on(const Context& now, const ReleaseBag& meant)
 {
-    const auto bag =
-        bagMeant(now.bench, meant.bag, [](const Bag& b) { return b.held.has_value(); });
+    const auto bag = bagToRelease(now.bench, meant);
     if (!bag)
         return failure(bag.error());
-    if (!(*bag)->held)
-        return refuse(RefusalCode::BagNotHeld, subjectOf((*bag)->id));
     if (meant.by.empty())
         return refuse(RefusalCode::NoPerson);
     if (meant.why.empty())
         return refuse(RefusalCode::ReasonMissing);
     if (const auto no = unprovenJudge(now.bench, meant.by))
         return failure(*no);
-    return facts(BagReleased{(*bag)->id, meant.by, meant.why});
+    return facts(BagReleased{*bag, meant.by, meant.why, meant.of});
 }
 
 Decision on(const Context& now, const TakeBagDown& meant)

@@ -165,7 +165,10 @@ Decision on(const Context& now, const ReviewDeviation& meant)
         return refuse(RefusalCode::ReasonMissing);
     if (saysTheSame(known->second, meant))
         return refuse(RefusalCode::NothingChanges);
-    return facts(meant.as, RecordSigned{Meaning::Reviewed, {meant.as.of}, {}});
+    const auto& bag = known->second.fact.bag;
+    return facts(
+        meant.as,
+        RecordSigned{Meaning::Reviewed, {meant.as.of}, bag ? "bag " + bag->text : std::string()});
 }
 
 Decision on(const Context& now, const CommentNote& meant)

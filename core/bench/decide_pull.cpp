@@ -174,7 +174,7 @@ Result<BagId, Refusal> bagForAmpoules(const Bench& bench, const std::optional<Ba
                      : refuse(RefusalCode::WhichBag);
     if (!bag->isOpen())
         return refuse(RefusalCode::BagIsDown, subjectOf(bag->id));
-    if (bag->held)
+    if (bag->held())
         return refuse(RefusalCode::BagIsHeld, subjectOf(bag->id));
     return bag->id;
 }

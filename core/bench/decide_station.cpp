@@ -15,7 +15,7 @@ std::vector<BagId> agelessBags(const Context& now)
     const bool inPull = now.bench.openPull() != nullptr;
     for (const Bag& bag : now.bench.bags) {
         const bool running = bag.firstDiluent || (inPull && bag.isBeingMadeUp());
-        if (bag.isOpen() && !bag.held && running)
+        if (bag.isOpen() && !bag.held() && running)
             ids.push_back(bag.id);
     }
     return ids;

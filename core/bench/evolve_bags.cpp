@@ -74,13 +74,19 @@ void on(Bench& bench, const Event& event, const BagSwirled& fact)
 void on(Bench& bench, const Event& event, const BagHeld& fact)
 {
     if (Bag* bag = bagIn(bench, fact.bag))
-        bag->held = BagHold{momentOf(event), fact.why, fact.words.value_or("")};
+        bag->holds.push_back({momentOf(event), fact.why, fact.words.value_or("")});
 }
 
-void on(Bench& bench, const Event&, const BagReleased& fact)
+/// Every hold that stands; of a bag of a shift before only the one that is named.
+void on(Bench& bench, const Event& event, const BagReleased& fact)
 {
-    if (Bag* bag = bagIn(bench, fact.bag))
-        bag->held.reset();
+    Bag* bag = bagIn(bench, fact.bag);
+    if (!bag)
+        return;
+    for (BagHold& hold : bag->holds) {
+        if (!hold.released && fact.of.value_or(hold.moment.seq) == hold.moment.seq)
+            hold.released = {momentOf(event), fact.by, fact.why};
+    }
 }
 
 void on(Bench& bench, const Event& event, const BagDown& fact)

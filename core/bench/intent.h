@@ -35,7 +35,8 @@ struct MixBag { std::optional<BagId> bag; };
 struct HangBag { std::optional<BagId> bag; LineId line; };
 struct SwirlBag { std::optional<BagId> bag; };
 struct HoldBag { std::optional<BagId> bag; HoldReason why{}; std::string words; };
-struct ReleaseBag { std::optional<BagId> bag; PersonId by; std::string why; };
+/// `of`: the hold's entry, where a shift before left it undecided; its bag is none of today's.
+struct ReleaseBag { std::optional<BagId> bag; PersonId by; std::string why; std::optional<Seq> of{}; };
 struct TakeBagDown { std::optional<BagId> bag; DownReason why{}; MicroLitres left; };
 
 /// One ampoule leaving the cryogen. Number 0: the next free one. Component empty: the recipe's first

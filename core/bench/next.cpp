@@ -177,7 +177,7 @@ Next next(const Bench& bench)
     if (const Bag* bag = bench.bagBeingMadeUp())
         return nextForBag(bench, *bag);
     for (const Bag& bag : bench.bags) {
-        if (bag.isOpen() && bag.mixed && !bag.line && !bag.held)
+        if (bag.isOpen() && bag.mixed && !bag.line && !bag.held())
             return {.deed = NextDeed::Hang, .step = {}, .ampoules = {}, .bag = bag.id};
     }
     const bool inUse = std::ranges::any_of(bench.bags, &Bag::isOpen);

@@ -129,6 +129,13 @@ struct PlanRules {
     friend bool operator==(const PlanRules&, const PlanRules&) = default;
 };
 
+/// A cause that a shift lead may give for a deviation. The record has its id, people its words.
+struct CauseOnCard {
+    std::string id;
+    Words words;
+    friend bool operator==(const CauseOnCard&, const CauseOnCard&) = default;
+};
+
 class Card {
 public:
     struct Content {
@@ -145,6 +152,7 @@ public:
         HeatRules heat;
         LiveCellRules liveCells;
         std::vector<Check> checks;
+        std::vector<CauseOnCard> causes;      // of deviations; none: those of core/review/causes.h
         std::vector<MicroLitres> bagVolumes;  // offered at start, smallest first
         MicroLitres dose, syringe, diluentDrawn;
         int ampoulesPerPull = 3;

@@ -86,6 +86,8 @@ private:
         if (auto cells = root.objectIfAny("live_cells"))
             m_content.liveCells = liveCellsFrom(*cells);
         readChecks(root);
+        if (auto review = root.objectIfAny("review"))
+            readReview(*review);
         root.noOthers();
     }
 
@@ -263,6 +265,20 @@ private:
             line.noOthers();
             m_content.checks.push_back(std::move(check));
         }
+    }
+
+    void readReview(JsonObject& review)
+    {
+        std::set<std::string> known;
+        for (JsonObject& line : review.objects("causes", 1, 20)) {
+            CauseOnCard cause{line.text("cause", 40), {}};
+            cause.words = wordsFrom(line, "words", m_content.languages);
+            if (!known.insert(cause.id).second)
+                line.refuse("cause", "each cause once");
+            line.noOthers();
+            m_content.causes.push_back(std::move(cause));
+        }
+        end(review, "review");
     }
 
     void end(JsonObject& group, const std::string& name)

@@ -82,7 +82,7 @@ LineToday lineToday(const Bench& bench, const LinePlanned& planned, const DayClo
                    .flow = flowOf(bench, planned, clock, now),
                    .openBag = {},
                    .mixedBags = {}};
-    if (const Bag* bag = bench.bagOn(planned.line); bag && !bag->held)
+    if (const Bag* bag = bench.bagOn(planned.line); bag && !bag->held())
         line.openBag = bag->id;
     return line;
 }

@@ -10,7 +10,7 @@ namespace {
 
 using namespace std::chrono_literals;
 
-bool isThere(const Bag& bag) { return bag.isOpen() && !bag.held && !bag.line; }
+bool isThere(const Bag& bag) { return bag.isOpen() && !bag.held() && !bag.line; }
 
 WallTime since(const std::optional<Moment>& moment, WallTime otherwise)
 {

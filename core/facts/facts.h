@@ -115,8 +115,8 @@ struct BagSwirled { BagId bag;
     BATHSIDE_FACT("bag.swirled", see("bag", self.bag);) };
 struct BagHeld { BagId bag; HoldReason why{}; std::optional<std::string> words;
     BATHSIDE_FACT("bag.held", see("bag", self.bag); see("why", self.why); see("words", self.words);) };
-struct BagReleased { BagId bag; PersonId by; std::string why;
-    BATHSIDE_FACT("bag.released", see("bag", self.bag); see("by", self.by); see("why", self.why);) };
+struct BagReleased { BagId bag; PersonId by; std::string why; std::optional<Seq> of{};  // the hold, where a shift before had it
+    BATHSIDE_FACT("bag.released", see("bag", self.bag); see("by", self.by); see("why", self.why); see("of", self.of);) };
 struct BagDown { BagId bag; DownReason why{}; MicroLitres left;
     BATHSIDE_FACT("bag.down", see("bag", self.bag); see("why", self.why); see("left_ul", self.left);) };
 

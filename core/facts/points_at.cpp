@@ -7,6 +7,7 @@ using Seqs = std::vector<Seq>;
 
 Seqs of(const DeviationFound& fact) { return fact.from; }
 Seqs of(const Rejudged& fact) { return fact.from; }
+Seqs of(const BagReleased& fact) { return fact.of ? Seqs{*fact.of} : Seqs(); }
 Seqs of(const DeviationReviewed& fact) { return {fact.of}; }
 Seqs of(const NoteCommented& fact) { return {fact.of}; }
 Seqs of(const RecordSigned& fact) { return fact.of; }

@@ -9,6 +9,11 @@ namespace {
 
 constexpr std::int64_t kThousand = 1000;
 
+bool isOfAShiftBefore(const Bench& bench, Seq seq)
+{
+    return bench.shift && seq < bench.shift->opened.seq;
+}
+
 /// The bag of this shift that a deviation is about.
 std::optional<BagId> bagOf(const Bench& bench, const DeviationOnRecord& deviation)
 {
@@ -28,6 +33,7 @@ ReviewCase caseOf(const Bench& bench, const DeviationOnRecord& deviation)
 {
     const Card* card = cardOf(bench, deviation);
     ReviewCase made{.deviation = deviation,
+                    .hold = {},
                     .bag = bagOf(bench, deviation),
                     .birds = {},
                     .isCarried = isCarried(bench, deviation),
@@ -39,11 +45,26 @@ ReviewCase caseOf(const Bench& bench, const DeviationOnRecord& deviation)
     return made;
 }
 
+ReviewCase caseOf(const Bench& bench, const HoldOnRecord& hold)
+{
+    ReviewCase made{.deviation = {},
+                    .hold = hold,
+                    .bag = {},
+                    .birds = {},
+                    .isCarried = isOfAShiftBefore(bench, hold.seq),
+                    .severity = Severity::Critical};
+    if (made.isCarried)
+        return made;
+    made.bag = hold.fact.bag;
+    made.birds = birdsServed(bench, *made.bag);
+    return made;
+}
+
 bool isWorse(const ReviewCase& a, const ReviewCase& b)
 {
     const auto rank = [](const ReviewCase& one) {
         return std::tuple(!one.isOpen, one.deviation.has_value(), -static_cast<int>(one.severity),
-                          -one.share, one.deviation ? one.deviation->seq : Seq{});
+                          -one.share, one.seq());
     };
     return rank(a) < rank(b);
 }
@@ -58,13 +79,8 @@ std::optional<std::int64_t> countOf(std::optional<Millis> time)
 std::vector<ReviewCase> reviewCases(const Bench& bench)
 {
     std::vector<ReviewCase> cases;
-    for (const Bag& bag : bench.bags) {
-        if (bag.held && bag.isOpen())
-            cases.push_back({.deviation = {},
-                             .bag = bag.id,
-                             .birds = birdsServed(bench, bag.id),
-                             .severity = Severity::Critical});
-    }
+    for (const auto& [seq, hold] : bench.reviews.holds)
+        cases.push_back(caseOf(bench, hold));
     for (const auto& [seq, deviation] : bench.reviews.deviations) {
         if (!deviation.isKept)
             cases.push_back(caseOf(bench, deviation));
@@ -90,9 +106,21 @@ std::optional<std::int64_t> birdsServed(const Bench& bench, const BagId& id)
     return std::max<std::int64_t>(0, total - bag->hungAtBirds);
 }
 
+std::vector<Disposition> dispositionsFor(const Bag& bag)
+{
+    if (bag.isOpen())
+        return {Disposition::Use, Disposition::UseWithNote, Disposition::Discard};
+    if (!bag.hung)
+        return {Disposition::Discard};
+    const bool isLeft = bag.down->why == DownReason::Discarded || bag.down->left.count > 0;
+    if (!isLeft)
+        return {Disposition::Use, Disposition::UseWithNote};
+    return {Disposition::Use, Disposition::UseWithNote, Disposition::Discard};
+}
+
 bool isCarried(const Bench& bench, const DeviationOnRecord& deviation)
 {
-    return bench.shift && deviation.seq < bench.shift->opened.seq;
+    return isOfAShiftBefore(bench, deviation.seq);
 }
 
 const Card* cardOf(const Bench& bench, const DeviationOnRecord& deviation)

@@ -50,9 +50,26 @@ void spread(Course& course, std::int64_t begin, std::int64_t limit, std::int64_t
     course.reached = course.to + over;
 }
 
-Course ofAmpoule(const Ampoule& ampoule, const DeviationFound& fact, std::int64_t limit)
+/// What the journal has of the bath from the first of all to the last.
+void addReadings(Course& course, const State& state, const Moment& first)
 {
-    Course course{.unit = CourseUnit::Time, .ticks = {}};
+    std::int64_t last = std::max(course.to, course.reached);
+    for (const Course::Tick& tick : course.ticks)
+        last = std::max(last, tick.at);
+    for (const auto& event : state.journal) {
+        const auto* reading = std::get_if<ReadingTaken>(&event->fact);
+        if (!reading || reading->fault || !reading->corrected || event->at.wall < first.at.wall)
+            continue;
+        const std::int64_t at = since(first, {.at = event->at});
+        if (at <= last)
+            course.readings.push_back({at, *reading->corrected, reading->verdict});
+    }
+}
+
+Course ofAmpoule(const State& state, const Ampoule& ampoule, const DeviationFound& fact,
+                 std::int64_t limit)
+{
+    Course course{.unit = CourseUnit::Time, .ticks = {}, .readings = {}};
     const Moment& out = *ampoule.when(Step::Out);
     for (std::size_t i = 0; i < kSteps; ++i)
         addTick(course, static_cast<What>(i), out, ampoule.steps[i]);
@@ -60,12 +77,13 @@ Course ofAmpoule(const Ampoule& ampoule, const DeviationFound& fact, std::int64_
     const auto& bath = ampoule.when(Step::Bath);
     const bool fromBath = fact.limit == LimitName::Thaw && bath && bath->timed;
     spread(course, fromBath ? since(out, *bath) : 0, limit, fact.over);
+    addReadings(course, state, out);
     return course;
 }
 
-Course ofBag(const Bag& bag, const DeviationFound& fact, std::int64_t limit)
+Course ofBag(const State& state, const Bag& bag, const DeviationFound& fact, std::int64_t limit)
 {
-    Course course{.unit = CourseUnit::Time, .ticks = {}};
+    Course course{.unit = CourseUnit::Time, .ticks = {}, .readings = {}};
     addTick(course, What::Started, bag.started, bag.started);
     addTick(course, What::FirstDiluent, bag.started, bag.firstDiluent);
     addTick(course, What::Mixed, bag.started, bag.mixed);
@@ -76,6 +94,8 @@ Course ofBag(const Bag& bag, const DeviationFound& fact, std::int64_t limit)
     spread(course, hasBegun ? since(bag.started, *bag.firstDiluent) : 0, limit, fact.over);
     if (!hasBegun)
         course.ticks.clear();  // swirls are not kept one by one
+    else
+        addReadings(course, state, bag.started);
     return course;
 }
 
@@ -97,7 +117,7 @@ bool wasBelow(const State& state, const DeviationFound& fact, MilliCelsius middl
 Course ofTemperature(const State& state, const DeviationOnRecord& deviation)
 {
     const DeviationFound& fact = deviation.fact;
-    Course course{.unit = CourseUnit::Temperature, .ticks = {}};
+    Course course{.unit = CourseUnit::Temperature, .ticks = {}, .readings = {}};
     const Card* card = cardOf(state.bench, deviation);
     if (!card)
         return course;
@@ -123,11 +143,11 @@ Course courseOf(const State& state, const DeviationOnRecord& deviation)
     const std::int64_t limit = limitOf(bench, deviation).value_or(0);
     const Ampoule* ampoule = isHere ? bench.ampoule(ampouleOf(fact.subject)) : nullptr;
     if (ampoule)
-        return ofAmpoule(*ampoule, fact, limit);
+        return ofAmpoule(state, *ampoule, fact, limit);
     const Bag* bag = isHere && fact.bag ? bench.bag(*fact.bag) : nullptr;
     if (bag && fact.subject.kind == SubjectKind::Bag)
-        return ofBag(*bag, fact, limit);
-    Course course{.unit = unitOf(fact.limit), .ticks = {}};
+        return ofBag(state, *bag, fact, limit);
+    Course course{.unit = unitOf(fact.limit), .ticks = {}, .readings = {}};
     spread(course, 0, limit, fact.over);
     return course;
 }

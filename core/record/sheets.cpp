@@ -43,7 +43,8 @@ constexpr std::array kBagColumns{
     TableColumn{"age_at_down", "s"},  TableColumn{"uncertain", ""},
     TableColumn{"down_why", ""},      TableColumn{"left", "mL"},
     TableColumn{"held", kInstant},    TableColumn{"held_why", ""},
-    TableColumn{"held_words", ""}};
+    TableColumn{"held_words", ""},    TableColumn{"released", kInstant},
+    TableColumn{"released_by", ""},   TableColumn{"released_words", ""}};
 
 constexpr std::array kDeviationColumns{
     TableColumn{"shift", kInstant}, TableColumn{"offset", ""}, TableColumn{"seq", ""},
@@ -127,6 +128,19 @@ void writeAmpoule(Table& table, const Bench& bench, const Ampoule& ampoule,
 
 // --- bags ---
 
+/// The last one, whether it stands or not.
+void writeHold(Table& table, const Bag& bag, std::chrono::seconds offset)
+{
+    const auto hold = bag.holds.empty() ? std::nullopt : std::optional(bag.holds.back());
+    const auto released = hold ? hold->released : std::nullopt;
+    instant(table, hold ? std::optional(hold->moment) : std::nullopt, offset);
+    word(table, hold ? std::optional(hold->why) : std::nullopt);
+    table.text(hold ? hold->words : "");
+    instant(table, released ? std::optional(released->moment) : std::nullopt, offset);
+    table.text(released ? released->by.text : "");
+    table.text(released ? released->words : "");
+}
+
 void writeBag(Table& table, const Bench& bench, const Bag& bag, std::chrono::seconds offset)
 {
     const auto down = bag.down ? std::optional(bag.down->moment) : std::nullopt;
@@ -147,9 +161,7 @@ void writeBag(Table& table, const Bench& bench, const Bag& bag, std::chrono::sec
     table.yesNo(isUncertain(age));
     word(table, bag.down ? std::optional(bag.down->why) : std::nullopt);
     bag.down ? table.scaled(bag.down->left.count, 3) : table.none();
-    instant(table, bag.held ? std::optional(bag.held->moment) : std::nullopt, offset);
-    word(table, bag.held ? std::optional(bag.held->why) : std::nullopt);
-    table.text(bag.held ? bag.held->words : "");
+    writeHold(table, bag, offset);
     table.endRow();
 }
 

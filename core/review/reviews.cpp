@@ -27,7 +27,7 @@ void on(Reviews& reviews, const Event& event, const DeviationFound& fact)
 }
 
 /// Written in a shift before: its ampoules and bags are not those of today with the same names.
-bool isCarried(const DeviationOnRecord& deviation) { return deviation.at.bootId == BootId{}; }
+bool isCarried(const auto& onRecord) { return onRecord.at.bootId == BootId{}; }
 
 /// The last one of that limit and subject; one that a correction found is written as a rejudgement.
 /// What was reviewed has to be looked at again when it comes out otherwise.
@@ -82,42 +82,78 @@ void on(Reviews& reviews, const Event& event, const RecordSigned& fact)
     }
 }
 
+/// Every hold of today's bag with that name, or the one that is pointed at.
+void settle(Reviews& reviews, const BagId& bag, std::optional<Seq> of)
+{
+    std::erase_if(reviews.holds, [&](const auto& item) {
+        const HoldOnRecord& hold = item.second;
+        return of ? hold.seq == *of : !isCarried(hold) && hold.fact.bag == bag;
+    });
+}
+
+void on(Reviews& reviews, const Event& event, const BagHeld& fact)
+{
+    settle(reviews, fact.bag, {});  // held twice: one case, for the last reason
+    reviews.holds[event.seq] = {event.seq, event.at, fact};
+}
+
+void on(Reviews& reviews, const Event&, const BagReleased& fact)
+{
+    settle(reviews, fact.bag, fact.of);
+}
+
 void on(Reviews& reviews, const Event&, const NoteCommented& fact)
 {
     reviews.comments[fact.of].push_back(fact.text);
 }
 
-/// Nothing where the document is not one of ours: a record that was tampered with still folds.
-std::optional<DeviationOnRecord> carriedItem(const Json& item)
+// {"open": [{"seq", "at_ms" (since 1970), "person"?, "deviation": payload}, …],
+//  "held"?: [{"seq", "at_ms", "held": payload}, …]}
+
+/// Its entry, its time and its fact under that key. Nothing where the document is not one of ours:
+/// a record that was tampered with still folds.
+template <typename OnRecord, typename F>
+std::optional<OnRecord> carriedItem(const Json& item, const char* key)
 {
-    const auto whole = [&](const char* key) {
-        return item.is_object() && item.contains(key) && item[key].is_number_integer();
+    const auto whole = [&](const char* name) {
+        return item.is_object() && item.contains(name) && item[name].is_number_integer();
     };
-    if (!whole("seq") || !whole("at_ms") || !item.contains("deviation"))
+    if (!whole("seq") || !whole("at_ms") || !item.contains(key))
         return std::nullopt;
-    const auto fact = factFrom(DeviationFound::kKind, item["deviation"].dump());
-    const auto* found = fact ? std::get_if<DeviationFound>(&*fact) : nullptr;
+    const auto fact = factFrom(F::kKind, item[key].dump());
+    const auto* found = fact ? std::get_if<F>(&*fact) : nullptr;
     if (!found)
         return std::nullopt;
-    DeviationOnRecord kept;
+    OnRecord kept;
     kept.seq = item["seq"].get<Seq>();
     kept.at.wall = WallTime(Millis(item["at_ms"].get<std::int64_t>()));
     kept.fact = *found;
-    if (item.contains("person") && item["person"].is_string())
-        kept.onDuty = PersonId{item["person"].get<std::string>()};
     return kept;
 }
 
-// {"open": [{"seq", "at_ms" (since 1970), "person"?, "deviation": payload}, …]}
+const Json& listIn(const Json& document, const char* key)
+{
+    static const Json none = Json::array();
+    const bool isThere = document.is_object() && document.contains(key) && document[key].is_array();
+    return isThere ? document[key] : none;
+}
+
 void on(Reviews& reviews, const Event&, const ReviewCarried& fact)
 {
     reviews.deviations.clear();
+    reviews.holds.clear();
     const Json document = Json::parse(fact.document.text, nullptr, false);
-    if (!document.is_object() || !document.contains("open") || !document["open"].is_array())
-        return;
-    for (const Json& item : document["open"]) {
-        if (auto kept = carriedItem(item))
-            reviews.deviations.insert_or_assign(kept->seq, std::move(*kept));
+    for (const Json& item : listIn(document, "open")) {
+        auto kept = carriedItem<DeviationOnRecord, DeviationFound>(item, "deviation");
+        if (!kept)
+            continue;
+        if (item.contains("person") && item["person"].is_string())
+            kept->onDuty = PersonId{item["person"].get<std::string>()};
+        reviews.deviations.insert_or_assign(kept->seq, std::move(*kept));
+    }
+    for (const Json& item : listIn(document, "held")) {
+        if (auto kept = carriedItem<HoldOnRecord, BagHeld>(item, "held"))
+            reviews.holds.insert_or_assign(kept->seq, std::move(*kept));
     }
 }
 
@@ -142,19 +178,26 @@ void evolve(Reviews& reviews, const Event& event)
 
 std::optional<Document> carriedFrom(const Reviews& reviews)
 {
-    Json open = Json::array();
+    const auto item = [](const auto& onRecord, const char* key) {
+        return Json{{"seq", onRecord.seq},
+                    {"at_ms", onRecord.at.wall.time_since_epoch().count()},
+                    {key, Json::parse(payloadOf(onRecord.fact))}};
+    };
+    Json open = Json::array(), held = Json::array();
     for (const Seq seq : reviews.open()) {
         const DeviationOnRecord& deviation = reviews.deviations.at(seq);
-        Json item{{"seq", seq},
-                  {"at_ms", deviation.at.wall.time_since_epoch().count()},
-                  {"deviation", Json::parse(payloadOf(deviation.fact))}};
+        open.push_back(item(deviation, "deviation"));
         if (deviation.onDuty)
-            item["person"] = deviation.onDuty->text;
-        open.push_back(std::move(item));
+            open.back()["person"] = deviation.onDuty->text;
     }
-    if (open.empty())
+    for (const auto& [seq, hold] : reviews.holds)
+        held.push_back(item(hold, "held"));
+    if (open.empty() && held.empty())
         return std::nullopt;
-    return Document{canonicalised(Json{{"open", std::move(open)}}.dump()).value_or("{}")};
+    Json document{{"open", std::move(open)}};
+    if (!held.empty())
+        document["held"] = std::move(held);
+    return Document{canonicalised(document.dump()).value_or("{}")};
 }
 
 }  // namespace bathside

@@ -1,7 +1,8 @@
 #pragma once
 
-// What the shift lead has to look at: deviations, until they are reviewed. A fold over the trail;
-// what is still open is carried from shift to shift. (Spec: the job, 2.7.)
+// What the shift lead has to look at: deviations, until they are reviewed, and bags on hold, until
+// they are decided on. A fold over the trail; what is still open is carried from shift to shift.
+// (Spec: the job, 2.5 and 2.7.)
 
 #include <map>
 #include <optional>
@@ -31,8 +32,16 @@ struct DeviationOnRecord {
     [[nodiscard]] bool isOpen() const { return !isKept && !reviewed; }
 };
 
+/// A bag on hold, down or not, until a shift lead has decided on it.
+struct HoldOnRecord {
+    Seq seq = 0;
+    Stamp at;
+    BagHeld fact;
+};
+
 struct Reviews {
     std::map<Seq, DeviationOnRecord> deviations;  // of this shift, and the open ones from before
+    std::map<Seq, HoldOnRecord> holds;            // undecided: one a bag, and those from before
     std::map<Seq, std::vector<std::string>> comments;  // by the note's seq, in order
 
     /// What nobody has reviewed yet, oldest first.

@@ -78,12 +78,12 @@ BagState bagState(const Bag& bag, const Alarms& due, const Stamp& now)
     state.name = idText(bag.id);
     state.line = bag.line ? subjectText(subjectOf(*bag.line)) : QString();
     const auto level = worstFor(due, subjectOf(bag.id));
-    state.role = bag.held ? Role::Limit : bag.firstDiluent ? roleOf(level) : Role::Neutral;
+    state.role = bag.held() ? Role::Limit : bag.firstDiluent ? roleOf(level) : Role::Neutral;
     if (level)
         state.level = wordOf(*level);
-    if (bag.held) {
+    if (bag.held()) {
         //: On a bag's tile; %1 is why ("leak").
-        state.left = BagPlaceText::tr("ON HOLD: %1").arg(wordOf(bag.held->why));
+        state.left = BagPlaceText::tr("ON HOLD: %1").arg(wordOf(bag.held()->why));
         return state;
     }
     state.next = bag.line ? swirlText(bag, now) : standing(bag);

@@ -4,6 +4,7 @@
 
 #include "ui/print/day_sheet_cells.h"
 #include "ui/print/day_sheet_tables.h"
+#include "ui/text/review.h"
 #include "ui/text/subjects.h"
 #include "ui/text/words.h"
 
@@ -69,15 +70,29 @@ QString hungText(const Bag& bag, const std::string& zone)
 QString downText(const Bag& bag, const std::string& zone)
 {
     QStringList parts;
-    if (bag.held)
-        parts.append(
-            DayText::tr("ON HOLD %1: %2", "since when, why")
-                .arg(localTimeText(bag.held->moment.at.wall, zone), wordOf(bag.held->why)));
+    if (const BagHold* hold = bag.held())
+        parts.append(DayText::tr("ON HOLD %1: %2", "since when, why")
+                         .arg(localTimeText(hold->moment.at.wall, zone), wordOf(hold->why)));
     if (bag.down)
         parts.append(DayText::tr("%1 %2, %3 left", "when, why, how much was left in the bag")
                          .arg(localTimeText(bag.down->moment.at.wall, zone), wordOf(bag.down->why),
                               volumeText(bag.down->left)));
     return parts.isEmpty() ? DayText::tr("not down", "a bag") : parts.join(QStringLiteral("; "));
+}
+
+Row holdRow(const Bag& bag, const BagHold& hold, const std::string& zone)
+{
+    const auto& released = hold.released;
+    const QString why =
+        hold.words.empty() ? wordOf(hold.why) : joined({wordOf(hold.why), fromCore(hold.words)});
+    return {{idText(bag.id), true},
+            {localTimeText(hold.moment.at.wall, zone)},
+            {why},
+            {released ? localDateTimeText(released->moment.at.wall, zone)
+                      : DayText::tr("! NOT DECIDED", "on a bag on hold"),
+             !released},
+            {released ? idText(released->by) : kNone},
+            {released ? dispositionText(released->words) : kNone}};
 }
 
 QString remarkOf(const SheetAmpoule& ampoule)
@@ -147,10 +162,27 @@ SheetTable bagsTable(const SheetShift& shift)
                               {timeText(bag.firstDiluent, shift.zone)},
                               {timeText(bag.mixed, shift.zone)},
                               {hungText(bag, shift.zone)},
-                              {downText(bag, shift.zone), bag.held.has_value()},
+                              {downText(bag, shift.zone), bag.held() != nullptr},
                               {row.birds ? countOf(*row.birds) : kNone},
                               tookCell(row.age),
                               {limitText(row.age)}});
+    }
+    return table;
+}
+
+SheetTable holdsTable(const SheetShift& shift)
+{
+    SheetTable table{{{DayText::tr("bag"), 0.08},
+                      {DayText::tr("on hold since"), 0.14},
+                      {DayText::tr("why"), 0.28},
+                      {DayText::tr("decided"), 0.16},
+                      {DayText::tr("by"), 0.08},
+                      {DayText::tr("decision"), 0.26}},
+                     {},
+                     {}};
+    for (const SheetBag& row : shift.bags) {
+        for (const BagHold& hold : row.bag.holds)
+            table.rows.push_back(holdRow(row.bag, hold, shift.zone));
     }
     return table;
 }

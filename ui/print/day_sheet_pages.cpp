@@ -153,6 +153,8 @@ void writeShift(SheetWriter& writer, const DaySheet& sheet, const SheetShift& sh
     writer.table(checksTable(shift, language));
     writer.heading(DayText::tr("Bags"));
     writer.table(bagsTable(shift));
+    if (const SheetTable holds = holdsTable(shift); !holds.rows.empty())
+        writer.table(holds);
     writeTimes(writer, shift);
     writeTemperatures(writer, shift);
     writer.heading(DayText::tr("Stores reckoned up"));

@@ -11,6 +11,8 @@ namespace bathside::ui {
 /// `language`: of the card's own words.
 [[nodiscard]] SheetTable checksTable(const SheetShift& shift, const std::string& language);
 [[nodiscard]] SheetTable bagsTable(const SheetShift& shift);
+/// Every hold of those bags, and how it ended.
+[[nodiscard]] SheetTable holdsTable(const SheetShift& shift);
 [[nodiscard]] SheetTable ampoulesTable(const SheetShift& shift);
 [[nodiscard]] SheetTable bathsTable(const SheetShift& shift);
 [[nodiscard]] SheetTable deviationsTable(const SheetShift& shift, const People& people);

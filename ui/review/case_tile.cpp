@@ -13,17 +13,17 @@
 namespace bathside::ui {
 namespace {
 
-QString lineOf(const ReviewCase& one)
+QString lineOf(const ReviewCase& one, const std::string& zone)
 {
     QStringList parts;
     if (one.deviation)
         parts.append(QStringLiteral("+") +
                      overText(one.deviation->fact.limit, one.deviation->fact.over));
-    if (one.bag && one.deviation)
-        parts.append(subjectText(subjectOf(*one.bag)));
+    if (one.deviation && one.about())
+        parts.append(subjectText(subjectOf(*one.about())));
     if (one.isCarried)
-        parts.append(CaseTile::tr("from a shift before"));
-    if (!one.deviation)
+        parts.append(earlierText(one, zone));
+    else if (one.hold)
         parts.append(CaseTile::tr("blocked until a shift lead decides"));
     return parts.join(QStringLiteral(" · "));
 }
@@ -38,26 +38,27 @@ Role roleOf(const ReviewCase& one)
 {
     if (!one.isOpen)
         return Role::Good;
-    if (!one.deviation || one.severity == Severity::Critical)
+    if (one.hold || one.severity == Severity::Critical)
         return Role::Overrun;
     return one.severity == Severity::Major ? Role::Limit : Role::HeadsUp;
 }
 
 QString standingText(const ReviewCase& one)
 {
-    if (!one.deviation)
+    if (one.hold)
         return CaseTile::tr("on hold");
     if (!one.isOpen)
         return CaseTile::tr("reviewed by %1").arg(idText(one.deviation->reviewed->by));
     return wordOf(one.severity);
 }
 
-void CaseTile::setCase(const ReviewCase& one, const std::optional<Course>& course)
+void CaseTile::setCase(const ReviewCase& one, const std::optional<Course>& course,
+                       const std::string& zone)
 {
     m_standing = standingText(one);
     m_course = course;
     setWord(titleOf(one));
-    setLine(lineOf(one));
+    setLine(lineOf(one, zone));
     setRole(ui::roleOf(one));
     setAccessibleName(QStringList{m_standing, word(), line()}.join(QStringLiteral(", ")));
     update();

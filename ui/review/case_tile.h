@@ -18,7 +18,9 @@ class CaseTile final : public TapButton {
 public:
     using TapButton::TapButton;
 
-    void setCase(const ReviewCase& one, const std::optional<Course>& course);
+    /// `zone`: for the day of one from a shift before.
+    void setCase(const ReviewCase& one, const std::optional<Course>& course,
+                 const std::string& zone);
 
 protected:
     [[nodiscard]] QList<PlacedText> texts() const override;

@@ -4,13 +4,14 @@
 #include <algorithm>
 
 #include "ui/controls/paint.h"
+#include "ui/text/numbers.h"
 #include "ui/text/review.h"
 #include "ui/theme/theme.h"
 
 namespace bathside::ui {
 namespace {
 
-constexpr double kBarMm = 6, kTopMm = 7, kSideMm = 8, kDotMm = 2.2, kAfterMm = 2;
+constexpr double kBarMm = 6, kTopMm = 7, kSideMm = 8, kDotMm = 2.2, kAfterMm = 2, kBathMm = 4;
 
 struct Ends {
     std::int64_t low = 0, high = 1;
@@ -39,6 +40,13 @@ double across(const Ends& ends, const QRectF& room, std::int64_t value)
                              static_cast<double>(ends.high - ends.low);
 }
 
+/// What is outside says so by a sign, too.
+QString readingText(const Course::Reading& reading)
+{
+    const QString value = temperatureText(reading.value);
+    return reading.verdict == Verdict::Outside ? QStringLiteral("! %1").arg(value) : value;
+}
+
 double smallLine() { return heightOf(1, Metrics::kSmall, Weight::Regular) + 1; }
 
 }  // namespace
@@ -57,6 +65,9 @@ void CoursePicture::show(const Course& course, const QString& over)
     for (const Course::Tick& tick : course.ticks)
         parts.append(
             QStringLiteral("%1 %2").arg(wordOf(tick.what), courseText(course.unit, tick.at)));
+    for (const Course::Reading& reading : course.readings)
+        parts.append(tr("bath %1 at %2", "temperature, time since the first step")
+                         .arg(readingText(reading), courseText(course.unit, reading.at)));
     suggestAccessibleName(parts.join(QStringLiteral(", ")));
     update();
 }
@@ -84,7 +95,7 @@ QList<CoursePicture::Label> CoursePicture::ticks() const
 {
     QList<Label> labels;
     const double gap = theme().metrics().px(kAfterMm), line = smallLine();
-    const double top = axis().bottom() + gap;
+    const double top = strip().bottom() + gap;
     const int rows = std::max(1, static_cast<int>((height() - top) / line));
     QList<double> ends(rows, 0.0);  // of each row
     for (const Course::Tick& tick : m_course->ticks) {
@@ -100,6 +111,57 @@ QList<CoursePicture::Label> CoursePicture::ticks() const
         labels.append({text, {start, top + index * line, wide, line}, at});
     }
     return labels;
+}
+
+QRectF CoursePicture::strip() const
+{
+    const Metrics& metrics = theme().metrics();
+    const QRectF bar = axis();
+    if (m_course->readings.empty())
+        return {bar.left(), bar.bottom(), bar.width(), 0};
+    return {bar.left(), bar.bottom() + metrics.px(kAfterMm), bar.width(),
+            metrics.px(kBathMm) + smallLine()};
+}
+
+QList<CoursePicture::Label> CoursePicture::readings() const
+{
+    QList<Label> labels;
+    const QRectF room = strip();
+    const double line = smallLine(), gap = theme().metrics().px(kAfterMm);
+    double end = 0;
+    for (const Course::Reading& reading : m_course->readings) {
+        const QString text = readingText(reading);
+        const double wide = widthOf(text, Metrics::kSmall, Weight::Strong) + 2, at = x(reading.at);
+        const double left = std::clamp(at - wide / 2, 0.0, std::max(0.0, width() - wide));
+        const bool fits = left >= end;
+        if (fits)
+            end = left + wide + gap;
+        labels.append({fits ? text : QString(), {left, room.bottom() - line, wide, line}, at});
+    }
+    return labels;
+}
+
+/// A dot each, the warmer the higher.
+void CoursePicture::paintReadings(QPainter& painter) const
+{
+    const auto& all = m_course->readings;
+    if (all.empty())
+        return;
+    const Metrics& metrics = theme().metrics();
+    const QRectF room = strip();
+    const double dot = metrics.px(kDotMm), high = metrics.px(kBathMm);
+    const auto [coldest, warmest] = std::ranges::minmax(all, {}, &Course::Reading::value);
+    const auto span = static_cast<double>((warmest.value - coldest.value).count);
+    painter.fillRect(QRectF(room.left(), room.top(), room.width(), high),
+                     theme().palette().track());
+    painter.setPen(Qt::NoPen);
+    for (const Course::Reading& reading : all) {
+        const auto above = static_cast<double>((reading.value - coldest.value).count);
+        const double up = span > 0 ? above / span : 0.5;
+        painter.setBrush(theme().tone(roleOf(reading.verdict)).edge);
+        painter.drawEllipse(QPointF(x(reading.at), room.top() + dot / 2 + (1 - up) * (high - dot)),
+                            dot / 2, dot / 2);
+    }
 }
 
 /// Over the axis: the limit that was passed, and by how much.
@@ -131,6 +193,13 @@ QList<PlacedText> CoursePicture::texts() const
     QList<PlacedText> texts;
     for (const Label& label : ticks())
         texts.append({label.text, label.room, Qt::AlignCenter, plain, palette.ink()});
+    for (qsizetype i = 0; const Label& label : readings()) {
+        const auto& reading = m_course->readings[static_cast<std::size_t>(i++)];
+        const bool isOut = reading.verdict == Verdict::Outside;
+        if (!label.text.isEmpty())
+            texts.append(
+                {label.text, label.room, Qt::AlignCenter, isOut ? strong : plain, palette.ink()});
+    }
     const QList<Label> over = limits();
     texts.append({over.first().text, over.first().room, Qt::AlignCenter, plain, palette.softInk()});
     texts.append({over.last().text, over.last().room, Qt::AlignCenter, strong, palette.ink()});
@@ -179,6 +248,7 @@ void CoursePicture::paintEvent(QPaintEvent*)
         painter.setBrush(timed ? palette.ink() : palette.panel());
         painter.drawEllipse(QPointF(label.x, bar.center().y()), dot / 2, dot / 2);
     }
+    paintReadings(painter);
     drawAll(painter, texts());
 }
 

@@ -1,7 +1,7 @@
 #pragma once
 
-// How it came to a deviation, as a picture: an axis, what was allowed, how far it went beyond, and
-// the steps with their times on the way. No target.
+// How it came to a deviation, as a picture: an axis, what was allowed, how far it went beyond, the
+// steps with their times on the way, and under the axis what the bath was meanwhile. No target.
 //
 // What is beyond the limit is said by colour, by its place behind the limit's line, and in words.
 // Labels that would overlap go to the next row; a step that was not tapped has a hollow dot.
@@ -40,6 +40,9 @@ private:
     [[nodiscard]] double x(std::int64_t value) const;
     [[nodiscard]] QList<Label> ticks() const;
     [[nodiscard]] QList<Label> limits() const;
+    [[nodiscard]] QRectF strip() const;           // of the bath; without height: nothing is known
+    [[nodiscard]] QList<Label> readings() const;  // one each, without text where it has no room
+    void paintReadings(QPainter& painter) const;
 
     std::optional<Course> m_course;
     QString m_over;

@@ -99,8 +99,7 @@ void ReviewPage::pressTile(std::size_t index)
     const std::size_t at = static_cast<std::size_t>(m_page) * m_tiles.size() + index;
     if (at >= all.size())
         return;
-    m_seq = all[at].deviation ? all[at].deviation->seq : 0;
-    m_bag = all[at].bag;
+    m_seq = all[at].seq();
     put(View::Case);
 }
 
@@ -116,7 +115,7 @@ void ReviewPage::pressMore()
 void ReviewPage::pressJudge(const TapStamp& stamp)
 {
     if (const auto one = current())
-        ask(stamp, [this, one] { m_talk.begin(*one); });
+        ask(stamp, [this, one] { m_talk.begin(*one, m_parts.language.cardCode()); });
 }
 
 void ReviewPage::pressApprove(const TapStamp& stamp)

@@ -4,8 +4,8 @@
 // and its signature; a card that waits for approval beside what it changes.
 //
 // Places: review.bench, .back, .more, .judge, .card, .approve, .charts; cases under review.case.N
-// (the deviation's event) and review.held.B; what is asked as on the bench (ask.X, pad.X,
-// letters.X).
+// (the deviation's event, or that of a hold from a shift before) and review.held.B; what is asked
+// as on the bench (ask.X, pad.X, letters.X).
 
 #include <vector>
 
@@ -88,8 +88,7 @@ private:
     Signing m_signing;
     ReviewTalk m_talk;
     View m_view = View::List;
-    Seq m_seq = 0;               // the deviation looked at; 0: a bag on hold
-    std::optional<BagId> m_bag;  // which
+    Seq m_seq = 0;  // the case looked at
     int m_columns = 2, m_rows = 3, m_page = 0;
     std::optional<Stamp> m_toldAt;
     QString m_told;

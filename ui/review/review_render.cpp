@@ -17,13 +17,14 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr double kNoticeMm = 11, kGapMm = 1.5, kTileWide = 95, kTileHigh = 21, kCourseMm = 32;
+constexpr double kNoticeMm = 11, kGapMm = 1.5, kTileWide = 95, kTileHigh = 21, kCourseMm = 32,
+                 kBathStripMm = 9;
 constexpr auto kToldFor = 12s;
 
 QString placeOf(const ReviewCase& one)
 {
-    return one.deviation ? QStringLiteral("review.case.%1").arg(one.deviation->seq)
-                         : QStringLiteral("review.held.%1").arg(idText(*one.bag));
+    return one.hold && one.bag ? QStringLiteral("review.held.%1").arg(idText(*one.bag))
+                               : QStringLiteral("review.case.%1").arg(one.seq());
 }
 
 }  // namespace
@@ -51,12 +52,9 @@ std::vector<ReviewCase> ReviewPage::cases() const { return reviewCases(m_model.b
 
 std::optional<ReviewCase> ReviewPage::current() const
 {
-    for (const ReviewCase& one : cases()) {
-        const Seq seq = one.deviation ? one.deviation->seq : 0;
-        if (seq == m_seq && (seq != 0 || one.bag == m_bag))
-            return one;
-    }
-    return std::nullopt;
+    const auto all = cases();
+    const auto found = std::ranges::find(all, m_seq, &ReviewCase::seq);
+    return found == all.end() ? std::nullopt : std::optional(*found);
 }
 
 int ReviewPage::pages() const
@@ -87,8 +85,10 @@ void ReviewPage::place()
     makeTiles();
     for (std::size_t i = 0; i < m_tiles.size(); ++i)
         m_tiles[i]->setGeometry(cellOf(middle, {m_columns, m_rows}, static_cast<int>(i)));
-    const bool hasCourse = m_view == View::Case && m_seq != 0;
-    const int course = hasCourse ? metrics.ceilPx(kCourseMm) : 0;
+    const auto one = m_view == View::Case ? current() : std::nullopt;
+    const bool hasCourse = one && one->deviation;
+    const bool hasBath = hasCourse && !courseOf(m_model.state(), *one->deviation).readings.empty();
+    const int course = hasCourse ? metrics.ceilPx(kCourseMm + (hasBath ? kBathStripMm : 0)) : 0;
     m_course->setGeometry(middle.x(), middle.y(), middle.width(), course);
     m_sheet->setGeometry(middle.adjusted(0, hasCourse ? course + after : 0, 0, 0));
 }
@@ -116,7 +116,7 @@ void ReviewPage::render()
 {
     if (m_toldAt && elapsed(*m_toldAt, m_model.now()).time > kToldFor)
         m_toldAt.reset();
-    if (m_view == View::Case && !current()) {  // judged away, or the bag is down or free
+    if (m_view == View::Case && !current()) {  // judged away, or decided on
         m_view = View::List;
         place();
     }
@@ -124,7 +124,8 @@ void ReviewPage::render()
         m_view = View::List;
     m_page = std::min(m_page, std::max(0, pages() - 1));
     const bool covered = m_ask->isOpen();
-    m_course->setVisible(!covered && m_view == View::Case && m_seq != 0);
+    const auto looked = m_view == View::Case ? current() : std::nullopt;
+    m_course->setVisible(!covered && looked && looked->deviation);
     m_sheet->setVisible(!covered && m_view != View::List);
     renderTiles();
     if (m_view == View::Case)
@@ -147,9 +148,10 @@ void ReviewPage::renderTiles()
             continue;
         const ReviewCase& one = all[first + i];
         m_tiles[i]->setPlace(placeOf(one));
-        m_tiles[i]->setCase(one, one.deviation
-                                     ? std::optional(courseOf(m_model.state(), *one.deviation))
-                                     : std::nullopt);
+        m_tiles[i]->setCase(
+            one,
+            one.deviation ? std::optional(courseOf(m_model.state(), *one.deviation)) : std::nullopt,
+            zoneNow());
     }
 }
 

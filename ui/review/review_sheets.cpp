@@ -38,25 +38,31 @@ QList<Field> ReviewPage::fieldsOf(const ReviewCase& one) const
         add(tr("When"), localDateTimeText(found.at.wall, zoneNow()));
         add(tr("On duty"), found.onDuty ? personText(bench.people, *found.onDuty) : QString());
     }
-    const Bag* bag = one.bag ? bench.bag(*one.bag) : nullptr;
-    if (bag && bag->held) {
+    if (one.hold) {
         add(tr("On hold because"),
-            bag->held->words.empty() ? wordOf(bag->held->why) : fromCore(bag->held->words));
-        add(tr("Since"), localDateTimeText(bag->held->moment.at.wall, zoneNow()));
+            one.hold->fact.words ? fromCore(*one.hold->fact.words) : wordOf(one.hold->fact.why));
+        add(tr("Since"), localDateTimeText(one.hold->at.wall, zoneNow()));
     }
-    if (bag)
-        add(tr("Bag"), bag->down ? tr("%1, taken down").arg(idText(bag->id)) : idText(bag->id));
+    const Bag* bag = one.bag ? bench.bag(*one.bag) : nullptr;
+    if (const auto& about = one.about())
+        add(tr("Bag"), one.isCarried || (bag && bag->down)
+                           ? tr("%1, taken down").arg(idText(*about))
+                           : idText(*about));
     if (one.birds)
         add(tr("Birds touched"), countText(*one.birds, QLocale()));
     else if (bag)
         add(tr("Birds touched"), tr("none: it never hung on a line"));
     if (one.isCarried)
-        add(tr("From"), tr("a shift before; its bag and steps are on the record page"));
+        add(tr("From"),
+            tr("a shift before, %1; its bag and steps are on the record page", "day, entry")
+                .arg(earlierText(one, zoneNow())));
     if (one.deviation && one.deviation->reviewed) {
         const Reviewed& said = *one.deviation->reviewed;
         const QString words =
             said.words.empty() ? QString() : u'.' + QStringLiteral(" ") + fromCore(said.words);
-        add(tr("Cause"), causeText(said.cause) + words);
+        add(tr("Cause"),
+            causeText(said.cause, cardOf(bench, *one.deviation), m_parts.language.cardCode()) +
+                words);
         add(tr("Action"), actionText(said.action));
         add(tr("Signed"),
             tr("%1, %2. %3", "name, time, meaning")
@@ -76,14 +82,15 @@ void ReviewPage::renderCase()
             courseOf(m_model.state(), *one->deviation),
             QStringLiteral("+") + overText(one->deviation->fact.limit, one->deviation->fact.over));
     const QList<Field> fields = fieldsOf(*one);
-    QString all = titleOf(*one);
+    const QString title = fullTitleOf(*one, zoneNow());
+    QString all = title;
     for (const Field& field : fields)
         all += field.name + field.value;
     if (all == m_shown)  // showing it anew would turn it to its first sheet
         return;
     m_shown = all;
-    m_sheet->show(ui::roleOf(*one),
-                  QStringLiteral("%1 · %2").arg(titleOf(*one), standingText(*one)), fields);
+    m_sheet->show(ui::roleOf(*one), QStringLiteral("%1 · %2").arg(title, standingText(*one)),
+                  fields);
 }
 
 void ReviewPage::renderCard()

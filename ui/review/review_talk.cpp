@@ -14,6 +14,20 @@ struct TalkText {
 };
 
 constexpr int kShortestWords = 3, kLongestWords = 80;
+const std::vector kAnyDisposition{Disposition::Use, Disposition::UseWithNote, Disposition::Discard};
+
+Role roleOf(Disposition disposition)
+{
+    switch (disposition) {
+        case Disposition::Use:
+            return Role::Good;
+        case Disposition::UseWithNote:
+            return Role::HeadsUp;
+        case Disposition::Discard:
+            return Role::Limit;
+    }
+    Q_UNREACHABLE();
+}
 
 Choice back()
 {
@@ -24,13 +38,30 @@ Choice back()
 }
 
 template <typename E>
+Choice choiceOf(E value)
+{
+    return {.id = fromCore(std::string(nameOf(value))), .word = wordOf(value)};
+}
+
+template <typename E>
 QList<Choice> choicesOf()
 {
     QList<Choice> choices;
-    for (std::size_t i = 0; i < Names<E>::all.size(); ++i) {
-        const auto value = static_cast<E>(i);
-        choices.append({.id = fromCore(std::string(nameOf(value))), .word = wordOf(value)});
-    }
+    for (std::size_t i = 0; i < Names<E>::all.size(); ++i)
+        choices.append(choiceOf(static_cast<E>(i)));
+    choices.append(back());
+    return choices;
+}
+
+/// The card's own where it lists any, and always one in words of one's own.
+QList<Choice> causesOf(const Card* card, const std::string& language)
+{
+    if (!card || card->content().causes.empty())
+        return choicesOf<Cause>();
+    QList<Choice> choices;
+    for (const CauseOnCard& cause : card->content().causes)
+        choices.append({.id = fromCore(cause.id), .word = fromCore(cause.words.in(language))});
+    choices.append(choiceOf(Cause::Other));
     choices.append(back());
     return choices;
 }
@@ -42,9 +73,10 @@ QString isDone(const QString& what, const QString& who, const QString& time)
 
 }  // namespace
 
-void ReviewTalk::begin(const ReviewCase& one)
+void ReviewTalk::begin(const ReviewCase& one, const std::string& language)
 {
     m_case = one;
+    m_language = language;
     m_cause = m_words = m_remedy = m_note = {};
     m_disposition.reset();
     m_left = {};
@@ -55,19 +87,20 @@ void ReviewTalk::begin(const ReviewCase& one)
 
 const Bag* ReviewTalk::bag() const
 {
-    const Bag* known = m_case.bag ? m_signing.model.bench().bag(*m_case.bag) : nullptr;
-    return known && known->isOpen() ? known : nullptr;
+    return m_case.bag ? m_signing.model.bench().bag(*m_case.bag) : nullptr;
 }
+
+bool ReviewTalk::isOnItsWay() const { return bag() && bag()->isOpen(); }
 
 void ReviewTalk::askCause()
 {
+    const Card* card = cardOf(m_signing.model.bench(), *m_case.deviation);
     m_signing.asker.choose(TalkText::tr("%1: what was the cause?").arg(titleOf(m_case)),
-                           choicesOf<Cause>(), [this](const QString& id, const AnswerTap&) {
-                               const auto cause = named<Cause>(id.toStdString());
-                               if (!cause)
+                           causesOf(card, m_language), [this](const QString& id, const AnswerTap&) {
+                               if (id == back().id)
                                    return m_signing.asker.close();
                                m_cause = id.toStdString();
-                               if (*cause == Cause::Other)
+                               if (named<Cause>(m_cause) == Cause::Other)
                                    return askWords(TalkText::tr("The cause, in your words"),
                                                    &m_words, &ReviewTalk::askRemedy);
                                askRemedy();
@@ -110,33 +143,35 @@ void ReviewTalk::askWords(const QString& title, std::string* into, void (ReviewT
                          });
 }
 
+/// Of a bag from a shift before no more is known than that it is down.
 void ReviewTalk::askBag()
 {
-    if (!bag())
+    if (!m_case.about())
         return askSigned();
-    const QString name = subjectText(subjectOf(*m_case.bag));
-    const QString hold = bag()->held ? TalkText::tr("ends the hold") : QString();
-    const QList<Choice> choices{{.id = QStringLiteral("use"),
-                                 .word = wordOf(Disposition::Use),
-                                 .line = hold,
-                                 .role = Role::Good},
-                                {.id = QStringLiteral("use with note"),
-                                 .word = wordOf(Disposition::UseWithNote),
-                                 .line = hold,
-                                 .role = Role::HeadsUp},
-                                {.id = QStringLiteral("discard"),
-                                 .word = wordOf(Disposition::Discard),
-                                 .line = TalkText::tr("volume left …"),
-                                 .role = Role::Limit},
-                                back()};
-    m_signing.asker.choose(TalkText::tr("What becomes of %1?").arg(name), choices,
-                           [this](const QString& id, const AnswerTap&) {
+    const bool isHeld = m_case.hold || (bag() && bag()->held());
+    const QString name = subjectText(subjectOf(*m_case.about()));
+    const auto lineOf = [&](Disposition what) {
+        if (what == Disposition::Discard && isOnItsWay())
+            return TalkText::tr("volume left …");
+        return isHeld ? TalkText::tr("ends the hold") : QString();
+    };
+    QList<Choice> choices;
+    for (const Disposition what : bag() ? dispositionsFor(*bag()) : kAnyDisposition)
+        choices.append({.id = fromCore(std::string(nameOf(what))),
+                        .word = isOnItsWay() ? wordOf(what) : wasWordOf(what),
+                        .line = lineOf(what),
+                        .role = roleOf(what)});
+    choices.append(back());
+    m_signing.asker.choose(isOnItsWay()
+                               ? TalkText::tr("What becomes of %1?").arg(name)
+                               : TalkText::tr("%1 is down: what was done with it?").arg(name),
+                           choices, [this](const QString& id, const AnswerTap&) {
                                m_disposition = named<Disposition>(id.toStdString());
                                if (!m_disposition)
                                    return m_signing.asker.close();
                                if (*m_disposition == Disposition::UseWithNote)
                                    return askNote();
-                               if (*m_disposition == Disposition::Discard)
+                               if (*m_disposition == Disposition::Discard && isOnItsWay())
                                    return askLeft();
                                askSigned();
                            });
@@ -164,36 +199,50 @@ void ReviewTalk::askLeft()
                            });
 }
 
+/// Names the case, its bag and what becomes of that.
+QString ReviewTalk::signedSentence() const
+{
+    QStringList parts{fullTitleOf(m_case, m_signing.zone)};
+    if (m_disposition)
+        parts.append(isOnItsWay() ? wordOf(*m_disposition) : wasWordOf(*m_disposition));
+    if (!m_note.empty())
+        parts.append(fromCore(m_note));
+    return QStringLiteral("%1. %2").arg(parts.join(QStringLiteral(": ")),
+                                        meaningText(Meaning::Reviewed));
+}
+
 void ReviewTalk::askSigned()
 {
-    askSignature(m_signing, Act::Judge,
-                 QStringLiteral("%1. %2").arg(titleOf(m_case), meaningText(Meaning::Reviewed)),
+    askSignature(m_signing, Act::Judge, signedSentence(),
                  [this](const Proven& by, const AnswerTap& tap) { write(by, tap); });
 }
 
+std::string ReviewTalk::becomes() const
+{
+    return m_disposition ? bathside::textOf(*m_disposition, m_note) : std::string();
+}
+
+/// A discarded bag's hold is decided on, too.
 std::vector<Intent> ReviewTalk::intents(const PersonId& by) const
 {
-    const std::string becomes =
-        m_disposition ? bathside::textOf(*m_disposition, m_note) : std::string();
     std::vector<Intent> all;
     if (m_case.deviation)
         all.emplace_back(ReviewDeviation{by,
                                          {.of = m_case.deviation->seq,
                                           .cause = m_cause,
                                           .words = m_words,
-                                          .action = bathside::actionText(m_remedy, becomes)}});
-    const Bag* meant = bag();
-    if (!meant || !m_disposition)
-        return all;
-    if (!m_case.deviation)
+                                          .action = bathside::actionText(m_remedy, becomes())}});
+    else
         all.emplace_back(Sign{by,
                               Meaning::Reviewed,
-                              {meant->held ? meant->held->moment.seq : meant->started.seq},
-                              "bag " + meant->id.text + ": " + becomes});
-    if (*m_disposition == Disposition::Discard)
-        all.emplace_back(TakeBagDown{meant->id, DownReason::Discarded, m_left});
-    else if (meant->held)
-        all.emplace_back(ReleaseBag{meant->id, by, becomes});
+                              {m_case.hold->seq},
+                              "bag " + m_case.hold->fact.bag.text + ": " + becomes()});
+    if (m_disposition == Disposition::Discard && isOnItsWay())
+        all.emplace_back(TakeBagDown{bag()->id, DownReason::Discarded, m_left});
+    if (bag() && bag()->held())
+        all.emplace_back(ReleaseBag{bag()->id, by, becomes()});
+    else if (m_case.hold)
+        all.emplace_back(ReleaseBag{m_case.hold->fact.bag, by, becomes(), m_case.hold->seq});
     return all;
 }
 

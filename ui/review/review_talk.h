@@ -13,7 +13,8 @@ class ReviewTalk {
 public:
     explicit ReviewTalk(Signing& signing) : m_signing(signing) {}
 
-    void begin(const ReviewCase& one);
+    /// `language`: of the card's own words.
+    void begin(const ReviewCase& one, const std::string& language);
 
 private:
     void askCause();
@@ -24,11 +25,15 @@ private:
     void askWords(const QString& title, std::string* into, void (ReviewTalk::*then)());
     void askSigned();
     void write(const Proven& by, const AnswerTap& tap);
-    [[nodiscard]] const Bag* bag() const;  // null: none, or it is down
+    [[nodiscard]] const Bag* bag() const;       // of this shift; null: none
+    [[nodiscard]] bool isOnItsWay() const;      // the bag: something can still become of it
+    [[nodiscard]] std::string becomes() const;  // of the bag, as the trail says it
+    [[nodiscard]] QString signedSentence() const;
     [[nodiscard]] std::vector<Intent> intents(const PersonId& by) const;
 
     Signing& m_signing;
     ReviewCase m_case;
+    std::string m_language;
     std::string m_cause, m_words, m_remedy, m_note;
     std::optional<Disposition> m_disposition;
     MicroLitres m_left;

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <algorithm>
 
 #include "ui/text/numbers.h"
 #include "ui/text/subjects.h"
@@ -16,19 +17,6 @@ struct ReviewText {
 };
 
 constexpr std::string_view kBag = "; bag: ";
-
-/// "use with note: line A only" in words; what is no disposition stands as it is.
-QString dispositionText(const std::string& text)
-{
-    const auto colon = text.find(": ");
-    const auto known = named<Disposition>(text.substr(0, colon));
-    if (!known)
-        return fromCore(text);
-    const QString note = colon == std::string::npos
-                             ? QString()
-                             : QStringLiteral(": ") + fromCore(text.substr(colon + 2));
-    return wordOf(*known) + note;
-}
 
 }  // namespace
 
@@ -120,6 +108,27 @@ QString causeText(const std::string& cause)
     return known && *known != Cause::Other ? wordOf(*known) : fromCore(cause);
 }
 
+QString causeText(const std::string& cause, const Card* card, const std::string& language)
+{
+    if (!card)
+        return causeText(cause);
+    const auto& all = card->content().causes;
+    const auto found = std::ranges::find(all, cause, &CauseOnCard::id);
+    return found == all.end() ? causeText(cause) : fromCore(found->words.in(language));
+}
+
+QString dispositionText(const std::string& text)
+{
+    const auto colon = text.find(": ");
+    const auto known = named<Disposition>(text.substr(0, colon));
+    if (!known)
+        return fromCore(text);
+    const QString note = colon == std::string::npos
+                             ? QString()
+                             : QStringLiteral(": ") + fromCore(text.substr(colon + 2));
+    return wordOf(*known) + note;
+}
+
 QString actionText(const std::string& action)
 {
     const auto at = action.find(kBag);
@@ -172,10 +181,43 @@ QString personText(const People& people, const PersonId& person)
 
 QString titleOf(const ReviewCase& one)
 {
-    if (!one.deviation)
-        return ReviewText::tr("%1 on hold", "bag B2").arg(subjectText(subjectOf(*one.bag)));
+    if (one.hold)
+        return ReviewText::tr("%1 on hold", "bag B2")
+            .arg(subjectText(subjectOf(one.hold->fact.bag)));
     return ReviewText::tr("%1, %2", "limit, whom")
         .arg(wordOf(one.deviation->fact.limit), fullSubjectText(one.deviation->fact.subject));
+}
+
+QString earlierText(const ReviewCase& one, const std::string& zone)
+{
+    constexpr qsizetype kDay = 10;  // "2026-03-04"
+    return ReviewText::tr("%1, entry %2", "day, number in the record")
+        .arg(localDateTimeText(one.at(), zone).left(kDay))
+        .arg(one.seq());
+}
+
+QString fullTitleOf(const ReviewCase& one, const std::string& zone)
+{
+    QStringList parts{titleOf(one)};
+    const bool saysBag = one.hold || one.deviation->fact.subject.kind == SubjectKind::Bag;
+    if (one.about() && !saysBag)
+        parts.append(subjectText(subjectOf(*one.about())));
+    if (one.isCarried)
+        parts.append(earlierText(one, zone));
+    return parts.join(QStringLiteral(", "));
+}
+
+QString wasWordOf(Disposition disposition)
+{
+    switch (disposition) {
+        case Disposition::Use:
+            return ReviewText::tr("it was used", "a bag that is down");
+        case Disposition::UseWithNote:
+            return ReviewText::tr("it was used, with a note", "a bag that is down");
+        case Disposition::Discard:
+            return ReviewText::tr("what was left was thrown away", "a bag that is down");
+    }
+    Q_UNREACHABLE();
 }
 
 QString courseText(CourseUnit unit, std::int64_t value)

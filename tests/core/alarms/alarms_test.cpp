@@ -133,7 +133,7 @@ TEST(Alarms, goOnForAHeldBagsAgeButNotItsSwirl)
 {
     BenchMaker maker;
     maker.bag("B1", 0s).mixed("B1", 0s, 10s);
-    maker.bagOf("B1").held = BagHold{momentAt(20s), HoldReason::Leak, {}};
+    maker.bagOf("B1").holds = {BagHold{momentAt(20s), HoldReason::Leak, {}}};
     EXPECT_THAT(idsIn(alarms(maker.bench, at(46min))),
                 ElementsAre("reading bath", "in use bag:B1"));
 }

@@ -99,7 +99,7 @@ private:
             if (chance(2))
                 m_maker.mixed(id, started, before(16min));
             if (chance(5))
-                m_maker.bagOf(id).held = BagHold{momentAt(0s), HoldReason::Leak, {}};
+                m_maker.bagOf(id).holds = {BagHold{momentAt(0s), HoldReason::Leak, {}}};
             if (m_maker.bagOf(id).firstDiluent)
                 age(m_maker.bagOf(id).firstDiluent->at);
         }

@@ -68,7 +68,7 @@ const std::vector<TimedRow> kTimedRows{
     {"SwirlAfterSwirl", "swirl bag:B1",
      [](BenchMaker& m) { m.bag("B1", 10s).mixed("B1", 120s, 150s).bagOf("B1").swirled = momentAt(300s); }, 300s,
      9min, 10min, 15min,
-     [](BenchMaker& m) { m.bagOf("B1").held = BagHold{momentAt(1200s), HoldReason::Leak, {}}; }},
+     [](BenchMaker& m) { m.bagOf("B1").holds = {BagHold{momentAt(1200s), HoldReason::Leak, {}}}; }},
     {"SwirlEndedByDown", "swirl bag:B1",
      [](BenchMaker& m) { m.bag("B1", 10s).mixed("B1", 120s, 150s); }, 150s,
      9min, 10min, 15min,
@@ -399,7 +399,7 @@ TEST(Diluent, standsUntilTheBagIsMixedHeldOrDown)
     EXPECT_TRUE(standsAfter([](Bag& bag) { bag.firstDiluent = momentAt(60s); }));
     EXPECT_FALSE(standsAfter([](Bag& bag) { bag.mixed = momentAt(60s); }));
     EXPECT_FALSE(standsAfter([](Bag& bag) {
-        bag.held = BagHold{momentAt(60s), HoldReason::Other, {}};
+        bag.holds = {BagHold{momentAt(60s), HoldReason::Other, {}}};
     }));
     EXPECT_FALSE(standsAfter([](Bag& bag) {
         bag.down = BagEnd{momentAt(60s), DownReason::Discarded, {}};

@@ -226,7 +226,7 @@ TEST_F(ScanTest, anotherLotIsAskedAboutAndCorrected)
     EXPECT_THAT(shift.kindsFrom(answer.first),
                 ElementsAre("question.answered", "fact.corrected", "bag.held"));
     EXPECT_EQ(shift.bench().ampoule({1, 1})->lot.text, "K51");
-    EXPECT_EQ(shift.bench().bag({"B1"})->held->why, HoldReason::WrongLot);
+    EXPECT_EQ(shift.bench().bag({"B1"})->held()->why, HoldReason::WrongLot);
     EXPECT_EQ(shift.bench().stores.lot(ampoulesOf(kThree, {"K50"}))->balance(), 2);
     EXPECT_TRUE(asked().empty());
 }

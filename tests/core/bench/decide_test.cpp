@@ -158,9 +158,45 @@ TEST(DecideTest, aFailedInspectionHoldsTheBag)
 
     shift.say(InspectBag{{}, false});
 
-    ASSERT_TRUE(shift.bench().bags[0].held);
-    EXPECT_EQ(shift.bench().bags[0].held->why, HoldReason::Inspection);
+    ASSERT_TRUE(shift.bench().bags[0].held());
+    EXPECT_EQ(shift.bench().bags[0].held()->why, HoldReason::Inspection);
     EXPECT_EQ(shift.refused(DrawDiluent{BagId{"B1"}, {}}), RefusalCode::BagIsHeld);
+}
+
+class BagOnHold : public testing::Test {
+protected:
+    BagOnHold()
+    {
+        shift.open();
+        shift.say(kBag);
+        shift.say(HoldBag{BagId{"B1"}, HoldReason::Leak, {}});
+    }
+
+    BenchShift shift;
+};
+
+TEST_F(BagOnHold, everyHoldStaysWithItsRelease)
+{
+    shift.say(ReleaseBag{BagId{"B1"}, {"LS"}, "dry again"});
+    shift.say(HoldBag{BagId{"B1"}, HoldReason::Colour, "rosy"});
+    const Bag& bag = shift.bench().bags[0];
+    ASSERT_EQ(bag.holds.size(), 2U);
+    EXPECT_EQ(bag.holds[0].why, HoldReason::Leak);
+    ASSERT_TRUE(bag.holds[0].released);
+    EXPECT_EQ(bag.holds[0].released->by, PersonId{"LS"});
+    EXPECT_EQ(bag.holds[0].released->words, "dry again");
+    EXPECT_GT(bag.holds[0].released->moment.seq, bag.holds[0].moment.seq);
+    ASSERT_TRUE(bag.held());
+    EXPECT_EQ(bag.held()->words, "rosy");
+}
+
+TEST_F(BagOnHold, oneThatIsDownIsStillDecidedOn)
+{
+    shift.say(TakeBagDown{BagId{"B1"}, DownReason::Empty, {}});
+    EXPECT_TRUE(shift.bench().bags[0].held());
+    shift.say(ReleaseBag{{}, {"LS"}, "discard"});
+    EXPECT_FALSE(shift.bench().bags[0].held());
+    EXPECT_EQ(shift.refused(ReleaseBag{BagId{"B1"}, {"LS"}, "use"}), RefusalCode::BagNotHeld);
 }
 
 TEST(DecideTest, twoBagsOnOneLineCannotBe)

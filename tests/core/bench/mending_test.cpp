@@ -128,8 +128,8 @@ TEST_F(MendingTest, aCorrectedLotHoldsEveryBagThatHasIt)
     shift.at(400).say(Correct{{taken.first}, "lot", "K9", "label read again"});
 
     EXPECT_EQ(ampoule(1).lot.text, "K9");
-    ASSERT_TRUE(shift.bench().bag({"B1"})->held);
-    EXPECT_EQ(shift.bench().bag({"B1"})->held->why, HoldReason::WrongLot);
+    ASSERT_TRUE(shift.bench().bag({"B1"})->held());
+    EXPECT_EQ(shift.bench().bag({"B1"})->held()->why, HoldReason::WrongLot);
 }
 
 TEST_F(MendingTest, aCorrectedBagMovesTheAmpoule)

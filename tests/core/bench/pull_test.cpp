@@ -142,13 +142,13 @@ TEST_F(PullTest, twoLotsOfOneComponentHoldTheBag)
     shift.at(65).say(moved(Step::Bath));
     shift.at(145).say(moved(Step::Bagged));
 
-    ASSERT_TRUE(shift.bench().bag({"B1"})->held);
-    EXPECT_EQ(shift.bench().bag({"B1"})->held->why, HoldReason::WrongLot);
+    ASSERT_TRUE(shift.bench().bag({"B1"})->held());
+    EXPECT_EQ(shift.bench().bag({"B1"})->held()->why, HoldReason::WrongLot);
 
     // a shift lead's release stands: it is not held again by the next tap
     shift.at(200).say(ReleaseBag{BagId{"B1"}, {"LS"}, "labels were misread"});
     shift.say(MixBag{BagId{"B1"}});
-    EXPECT_FALSE(shift.bench().bag({"B1"})->held);
+    EXPECT_FALSE(shift.bench().bag({"B1"})->held());
 }
 
 TEST_F(PullTest, aBurstInTheBathForgetsTheWater)
@@ -211,7 +211,7 @@ TEST(RestartTest, clocksGoOnByWallTimeWhereItCanBeTrusted)
         elapsed(shift.bench().pulls[0].ampoules[0].when(Step::Bath)->at, shift.clock.now());
     EXPECT_EQ(run.time, std::chrono::seconds(30));
     EXPECT_FALSE(run.certain);
-    EXPECT_FALSE(shift.bench().bag({"B1"})->held);
+    EXPECT_FALSE(shift.bench().bag({"B1"})->held());
 }
 
 TEST(RestartTest, anUntrustedClockHoldsTheBagAndPassesTheLimit)
@@ -225,8 +225,8 @@ TEST(RestartTest, anUntrustedClockHoldsTheBagAndPassesTheLimit)
         .version = "test", .head = {}, .rehearsal = false, .synchronised = false, .offset = {}});
     shift.say(moved(Step::Diluent));
 
-    ASSERT_TRUE(shift.bench().bag({"B1"})->held);
-    EXPECT_EQ(shift.bench().bag({"B1"})->held->why, HoldReason::AgeUnknown);
+    ASSERT_TRUE(shift.bench().bag({"B1"})->held());
+    EXPECT_EQ(shift.bench().bag({"B1"})->held()->why, HoldReason::AgeUnknown);
     const auto deviations = shift.all<DeviationFound>();
     ASSERT_EQ(deviations.size(), 1U);
     EXPECT_EQ(deviations[0].limit, LimitName::Thaw);

@@ -31,8 +31,8 @@ std::string portrait(const Bench& bench)
     }
     for (const Bag& bag : bench.bags) {
         text += bag.id.text + (bag.inspected ? "i" : "") + (bag.drawn ? "d" : "") +
-                (bag.mixed ? "m" : "") + (bag.line ? bag.line->text : "") + (bag.held ? "h" : "") +
-                (bag.down ? "x" : "") + "\n";
+                (bag.mixed ? "m" : "") + (bag.line ? bag.line->text : "") +
+                (bag.held() ? "h" : "") + (bag.down ? "x" : "") + "\n";
     }
     for (const auto& [key, judgement] : bench.judgements)
         text += std::string(nameOf(key.first)) + toText(key.second) +

@@ -313,6 +313,37 @@ TEST(CardFromTest, hashesContentNotLayout)
     EXPECT_NE(test::cardWith(R"({"version": 2})")->hash(), card->hash());
 }
 
+json withCauses(const char* causes)
+{
+    json document = defaultDocument();
+    document["review"] = {{"causes", json::parse(causes)}, {"source", "the site"}};
+    return document;
+}
+
+TEST(CardFromTest, takesTheCausesOfAReview)
+{
+    EXPECT_TRUE(test::defaultCard()->content().causes.empty());
+    const auto card = cardFrom(
+        withCauses(R"([{"cause": "door open", "words": {"en": "door open", "es": "puerta abierta"}},
+                       {"cause": "fan", "words": {"en": "fan on", "es": "ventilador"}}])")
+            .dump());
+    ASSERT_TRUE(card);
+    ASSERT_EQ(card->content().causes.size(), 2U);
+    EXPECT_EQ(card->content().causes[0].id, "door open");
+    EXPECT_EQ(card->content().causes[0].words.in("es"), "puerta abierta");
+    EXPECT_EQ(card->content().causes[1].words.in("en"), "fan on");
+}
+
+TEST(CardFromTest, refusesCausesThatCannotBeTold)
+{
+    EXPECT_EQ(keyAt(withCauses("[]")), "review.causes");
+    EXPECT_EQ(keyAt(withCauses(R"([{"cause": "fan", "words": {"en": "fan"}}])")),
+              "review.causes[0].words.es");
+    EXPECT_EQ(keyAt(withCauses(R"([{"cause": "fan", "words": {"en": "a", "es": "a"}},
+                                   {"cause": "fan", "words": {"en": "b", "es": "b"}}])")),
+              "review.causes[1].cause");
+}
+
 TEST(CardFromTest, takesTheSitesOwn)
 {
     const auto card = cardFrom(test::bytesOf(BATHSIDE_SITE_CARD));

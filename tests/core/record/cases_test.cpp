@@ -36,7 +36,7 @@ protected:
         for (const ReviewCase& one : reviewCases(shift.bench()))
             all.push_back(one.deviation ? std::string(nameOf(one.deviation->fact.limit)) + " " +
                                               toText(one.deviation->fact.subject)
-                                        : "held " + one.bag->text);
+                                        : "held " + one.hold->fact.bag.text);
         return all;
     }
     Course course(std::size_t index)
@@ -64,6 +64,34 @@ TEST_F(CasesTest, standWorstFirst)
                                         "in use bag:B1"));
     shift.say(ReleaseBag{BagId{"B2"}, {"LS"}, "dry"});
     EXPECT_EQ(subjects().size(), 3U);
+}
+
+TEST_F(CasesTest, aBagOnHoldWaitsForALeadAlsoWhenItIsDown)
+{
+    shift.at(60).readyBag("B1").say(HoldBag{BagId{"B1"}, HoldReason::Leak, {}});
+    shift.say(TakeBagDown{BagId{"B1"}, DownReason::Empty, {}});
+    EXPECT_THAT(subjects(), ElementsAre("held B1"));
+    shift.say(CloseShift{});
+    shift.at(86'400).open();
+    EXPECT_THAT(subjects(), ElementsAre("held B1"));
+    const ReviewCase carried = reviewCases(shift.bench()).front();
+    EXPECT_TRUE(carried.isCarried);
+    EXPECT_FALSE(carried.bag);
+    shift.say(ReleaseBag{carried.about(), {"LS"}, "discard", carried.seq()});
+    EXPECT_TRUE(subjects().empty());
+}
+
+TEST_F(CasesTest, whatMayBecomeOfABagFollowsFromItsEnd)
+{
+    using enum Disposition;
+    Bag bag;
+    EXPECT_THAT(dispositionsFor(bag), ElementsAre(Use, UseWithNote, Discard));
+    bag.down = BagEnd{{}, DownReason::Discarded, {4'000}};
+    EXPECT_THAT(dispositionsFor(bag), ElementsAre(Discard));
+    bag.hung = Moment{};
+    EXPECT_THAT(dispositionsFor(bag), ElementsAre(Use, UseWithNote, Discard));
+    bag.down = BagEnd{{}, DownReason::Empty, {}};
+    EXPECT_THAT(dispositionsFor(bag), ElementsAre(Use, UseWithNote));
 }
 
 TEST_F(CasesTest, birdsAreThoseBetweenHungAndDown)
@@ -110,6 +138,35 @@ TEST_F(CasesTest, theCourseOfABagRunsFromItsFirstAmpoule)
     EXPECT_EQ(found.ticks.back().at, found.reached);
 }
 
+// Out at 60 s; readings 2 s and 40 s after it, one with a fault, one before and one after.
+TEST_F(CasesTest, theCourseOfATimeHasTheBathMeanwhile)
+{
+    const auto reading = [&](double at, std::variant<MilliCelsius, ReadingFault> value) {
+        shift.at(at).say(TakeReading{{"T1"}, value});
+    };
+    shift.at(50).readyBag("B1");
+    reading(55, MilliCelsius{28'300});
+    shift.at(60).say(out({1}));
+    reading(62, MilliCelsius{28'000});
+    shift.at(65).say(moved(Step::Bath));
+    reading(80, ReadingFault::Lost);
+    reading(100, MilliCelsius{30'100});
+    shift.at(160).say(moved(Step::Diluent));
+    shift.at(170).say(moved(Step::Bagged));
+    reading(200, MilliCelsius{28'100});
+    const auto all = reviewCases(shift.bench());
+    const auto thaw = std::ranges::find_if(all, [](const ReviewCase& one) {
+        return one.deviation && one.deviation->fact.limit == LimitName::Thaw;
+    });
+    ASSERT_NE(thaw, all.end());
+    const Course found = courseOf(shift.station.state(), *thaw->deviation);
+    ASSERT_EQ(found.readings.size(), 2U);
+    EXPECT_EQ(found.readings[0].at, 2'000);
+    EXPECT_EQ(found.readings[1].at, 40'000);
+    EXPECT_EQ(found.readings[1].value, MilliCelsius{30'100});
+    EXPECT_TRUE(found.readings[1].verdict == Verdict::Outside);
+}
+
 TEST_F(CasesTest, aTemperatureIsShownOnItsOwnSide)
 {
     for (const auto& [name, celsius] : {std::pair{"B1", 16'500}, std::pair{"B2", 29'000}}) {
@@ -142,6 +199,7 @@ TEST_F(CasesTest, oneFromAShiftBeforeKnowsNothingOfTodaysBags)
     EXPECT_EQ(found.to, 10'000);
     EXPECT_EQ(found.reached, 12'000);
     EXPECT_TRUE(found.ticks.empty());
+    EXPECT_TRUE(found.readings.empty());
 }
 
 }  // namespace

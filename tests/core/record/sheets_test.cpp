@@ -124,6 +124,24 @@ TEST(SheetFoldTest, whatWasTakenBackIsNotThere)
     EXPECT_TRUE(rowsOf(sheets.bags).empty());
 }
 
+TEST(SheetFoldTest, aBagHasItsLastHoldAndHowItEnded)
+{
+    test::DayScript day;
+    day.at("2026-03-05T06:00:00Z", ShiftOpened{"Europe/Amsterdam", {}})
+        .at("2026-03-05T06:01:00Z", BagStarted{{"B1"}, {400000}, {"D7"}, std::nullopt})
+        .at("2026-03-05T06:02:00Z", BagHeld{{"B1"}, HoldReason::Leak, std::nullopt})
+        .at("2026-03-05T06:03:00Z", BagReleased{{"B1"}, {"LS"}, "use"})
+        .at("2026-03-05T06:04:00Z", BagHeld{{"B1"}, HoldReason::Colour, "rosy"})
+        .at("2026-03-05T06:05:00Z", BagReleased{{"B1"}, {"LS"}, "use with note: line A"});
+    Sheets sheets = sheetsOf(day.events);
+    const auto rows = rowsOf(sheets.bags);
+    ASSERT_EQ(rows.size(), 1U);
+    EXPECT_TRUE(has(rows[0],
+                    ",2026-03-05T06:04:00.000Z,colour,rosy,"
+                    "2026-03-05T06:05:00.000Z,LS,use with note: line A"))
+        << rows[0];
+}
+
 // The second shift reviews a deviation of the first and says something of itself; after its closing
 // a lot of it is corrected, past the end of what is exported.
 TEST(SheetFoldTest, eachShiftHasWhatLaterOnesSaidOfIt)

@@ -137,6 +137,28 @@ TEST_F(ReviewsTest, whatIsOpenIsCarriedAndCanBeReviewedLater)
     EXPECT_TRUE(reviews().deviations.empty());
 }
 
+// Today's B1 is another bag than the one that was left on hold.
+TEST_F(ReviewsTest, aHoldThatNobodyDecidedOnIsCarriedAndDecidedOnLater)
+{
+    shift.at(60).readyBag("B1").say(HoldBag{BagId{"B1"}, HoldReason::Leak, "at the port"});
+    shift.say(TakeBagDown{BagId{"B1"}, DownReason::Empty, {}});
+    ASSERT_EQ(reviews().holds.size(), 1U);
+    const Seq held = reviews().holds.begin()->first;
+    shift.say(CloseShift{});
+    shift.at(86'400).open();
+    ASSERT_TRUE(reviews().holds.contains(held));
+    EXPECT_EQ(reviews().holds.at(held).fact.words, "at the port");
+
+    shift.readyBag("B1").say(HoldBag{BagId{"B1"}, HoldReason::Colour, {}});
+    shift.say(ReleaseBag{BagId{"B1"}, {"LS"}, "use"});
+    EXPECT_TRUE(reviews().holds.contains(held));
+    shift.say(HoldBag{BagId{"B1"}, HoldReason::Other, {}});
+    shift.say(ReleaseBag{{}, {"LS"}, "discard", held});
+    EXPECT_FALSE(reviews().holds.contains(held));
+    EXPECT_TRUE(shift.bench().bag({"B1"})->held());
+    EXPECT_EQ(shift.refused(ReleaseBag{{}, {"LS"}, "discard", held}), RefusalCode::BagNotHeld);
+}
+
 TEST_F(ReviewsTest, whatWasReviewedAfterTheCloseIsNotCarried)
 {
     const Seq seq = lateAmpoule("B1", 60, 2);

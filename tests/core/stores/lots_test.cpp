@@ -49,7 +49,7 @@ TEST_F(LotsTest, aShiftLeadsWordIsEnough)
     shift.at(61).say(taking("K05"));
     intoBag(65);
 
-    EXPECT_FALSE(bag().held);
+    EXPECT_FALSE(bag().held());
 }
 
 TEST_F(LotsTest, theWordNeedsAPersonAndAReason)
@@ -65,10 +65,10 @@ TEST_F(LotsTest, withinAPullNothingIsRefusedAndTheBagIsHeld)
     shift.say(taking("K07"));
     shift.at(61).say(QuarantineLot{kK07, {}, "telephone call from the hatchery"});
     shift.at(62).say(taking("K07"));
-    EXPECT_FALSE(bag().held);
+    EXPECT_FALSE(bag().held());
     intoBag(65);
 
-    ASSERT_TRUE(bag().held);
+    ASSERT_TRUE(bag().held());
     EXPECT_EQ(shift.all<BagHeld>().front().why, HoldReason::LotNotFit);
 }
 
@@ -101,7 +101,7 @@ TEST_F(LotsTest, diluentIsHeldToTheSameRule)
 
     shift.at(63).say(taking("K07"));
     shift.at(64).say(start("B3", "D9"));  // an ampoule is out: no refusal now
-    EXPECT_TRUE(shift.bench().bag({"B3"})->held);
+    EXPECT_TRUE(shift.bench().bag({"B3"})->held());
 }
 
 TEST_F(LotsTest, aCorrectedLotGoesBackIntoTheStores)

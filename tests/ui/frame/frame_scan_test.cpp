@@ -186,7 +186,7 @@ TEST_F(FrameScan, withinTheWindowItIsOnlyWrittenDownAndAskedAfter)
     stand().pass(11s);
     stand().tap(QStringLiteral("ask.1"));
     EXPECT_EQ(bench().ampoule({1, 1})->lot.text, "K05-031");
-    EXPECT_TRUE(bench().bag({"B1"})->held);
+    EXPECT_TRUE(bench().bag({"B1"})->held());
 }
 
 TEST_F(FrameScan, aBagsLabelOpensItsPane)

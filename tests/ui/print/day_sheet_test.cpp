@@ -40,7 +40,7 @@ DaySheet sampleSheet()
 DaySheet reviewedSheet(const char* at)
 {
     DaySheet sheet = sampleSheet();
-    DeviationOnRecord& deviation = *sheet.shifts.front().cases.front().deviation;
+    DeviationOnRecord& deviation = *sheet.shifts.front().cases.back().deviation;
     deviation.reviewed = Reviewed{.cause = {},
                                   .words = {},
                                   .action = {},
@@ -193,6 +193,23 @@ TEST(DaySheetPagesTest, aReviewOfALaterDaySaysWhen)
     const QString same = wordsOf(reviewedSheet("2026-03-05T09:00:00Z"));
     EXPECT_TRUE(same.contains(QStringLiteral("LD, signed"))) << qPrintable(same);
     EXPECT_FALSE(same.contains(QStringLiteral(", on 2026")));
+}
+
+TEST(DaySheetPagesTest, aHoldSaysWhyAndHowItEnded)
+{
+    DaySheet sheet = sampleSheet();
+    EXPECT_TRUE(wordsOf(sheet).contains(QStringLiteral("! NOT DECIDED")));
+    BagHold& hold = sheet.shifts.front().bags.at(1).bag.holds.at(0);
+    hold.words = "rosy";
+    hold.released =
+        HoldRelease{.moment = {.at = {.wall = fromRfc3339("2026-03-05T07:35:00Z").value()}},
+                    .by = {"LD"},
+                    .words = "use with note: line A"};
+    const QString all = wordsOf(sheet);
+    for (const char* part : {"colour", "rosy", "08:35:00", "LD", "use with a note: line A"})
+        EXPECT_TRUE(all.contains(QString::fromLatin1(part))) << part << qPrintable(all);
+    EXPECT_FALSE(all.contains(QStringLiteral("NOT DECIDED")));
+    EXPECT_FALSE(all.contains(QStringLiteral("ON HOLD")));
 }
 
 TEST(DaySheetPagesTest, aDayWithoutAShiftSaysSo)

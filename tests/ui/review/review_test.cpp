@@ -1,12 +1,16 @@
 // The review page, by real taps to the recorded facts. Sizes as in tests/ui/bench/walk_test.cpp.
 
+#include "ui/text/review.h"
+
 #include <algorithm>
 
 #include <gmock/gmock.h>
 
+#include "core/base/rfc3339.h"
 #include "core/record/cases.h"
 #include "tests/support/cards.h"
 #include "tests/ui/review/review_stand.h"
+#include "ui/controls/label.h"
 #include "ui/controls/tap_button.h"
 #include "ui/frame/scan_notice.h"
 #include "ui/record/field_sheet.h"
@@ -105,17 +109,18 @@ TEST_F(ReviewPageTest, aReviewIsSignedByPinAndStandsOnRecord)
 {
     const Seq seq = seqOf(LimitName::InUse, "bag:B1");
     tapCase(seq);
-    stand().taps({"review.judge", "ask.plan too tight", "ask.plan changed"});
+    stand().taps({"review.judge", "ask.plan too tight", "ask.plan changed", "ask.use"});
     EXPECT_FALSE(reviewOf(seq));
     pages.pin("4071");
 
     const Reviewed* review = reviewOf(seq);
     ASSERT_TRUE(review);
     EXPECT_EQ(review->cause, "plan too tight");
-    EXPECT_EQ(review->action, "plan changed");
+    EXPECT_EQ(review->action, "plan changed; bag: use");
     EXPECT_TRUE(review->isSigned);
     EXPECT_EQ(last().person, (Person{{"LS"}, Proof::Proven}));
     EXPECT_EQ(all<RecordSigned>().back().meaning, Meaning::Reviewed);
+    EXPECT_EQ(all<RecordSigned>().back().words, "bag B1");
     EXPECT_TRUE(pages.notice("review.notice").contains(QStringLiteral("signed by LS, Lena Sanz")))
         << pages.notice("review.notice").toStdString();
     EXPECT_TRUE(pages.bench().onDuty->id == PersonId{"MK"});
@@ -125,7 +130,7 @@ TEST_F(ReviewPageTest, aPersonsCodeSaysWhoSignsAndTheirPinSignsIt)
 {
     listSecondLead(pages);
     tapCase(seqOf(LimitName::InUse, "bag:B1"));
-    stand().taps({"review.judge", "ask.plan too tight", "ask.plan changed"});
+    stand().taps({"review.judge", "ask.plan too tight", "ask.plan changed", "ask.use"});
     ASSERT_TRUE(stand().target(QStringLiteral("ask.signer:EF")));
     pages.badge("MK");
     EXPECT_TRUE(scanNotice().contains(QStringLiteral("not for MK")));
@@ -198,9 +203,9 @@ TEST_F(ReviewPageTest, wordsOfOnesOwnAndANoteForTheBag)
 TEST_F(ReviewPageTest, aHeldBagIsReleasedBySignature)
 {
     stand().taps({"review.held.B3", "review.judge", "ask.use"});
-    EXPECT_TRUE(pages.bench().bag({"B3"})->held);
+    EXPECT_TRUE(pages.bench().bag({"B3"})->held());
     pages.pin("4071");
-    EXPECT_FALSE(pages.bench().bag({"B3"})->held);
+    EXPECT_FALSE(pages.bench().bag({"B3"})->held());
     const auto released = all<BagReleased>();
     ASSERT_EQ(released.size(), 1U);
     EXPECT_EQ(released[0].by, PersonId{"LS"});
@@ -220,13 +225,75 @@ TEST_F(ReviewPageTest, aBagIsDiscardedWithWhatIsLeftInIt)
     EXPECT_EQ(bag->down->why, DownReason::Discarded);
     EXPECT_EQ(bag->down->left, MicroLitres{395'000});
     EXPECT_EQ(reviewOf(seq)->action, "none needed; bag: discard");
+    EXPECT_FALSE(bag->held());
+    EXPECT_FALSE(stand().target(QStringLiteral("review.held.B3")));
+}
+
+// Poured away by whoever stood there; it never hung, so nothing of it was used.
+TEST_F(ReviewPageTest, aHeldBagThatIsDownStillWaitsForTheLead)
+{
+    stand().say(TakeBagDown{BagId{"B3"}, DownReason::Empty, {}});
+    stand().taps({"review.held.B3", "review.judge"});
+    EXPECT_FALSE(stand().target(QStringLiteral("ask.use")));
+    stand().tap(QStringLiteral("ask.discard"));
+    pages.pin("4071");
+    EXPECT_EQ(all<BagReleased>().back().why, "discard");
+    EXPECT_EQ(all<BagDown>().back().why, DownReason::Empty);
+    EXPECT_FALSE(stand().target(QStringLiteral("review.held.B3")));
+}
+
+TEST_F(ReviewPageTest, aHoldIsDecidedOnTheDayAfter)
+{
+    const Seq held = reviewCases(pages.bench()).front().seq();
+    stand().say(TakeBagDown{BagId{"B2"}, DownReason::Finished, {}});
+    stand().say(TakeBagDown{BagId{"B3"}, DownReason::Empty, {}});
+    stand().say(CloseShift{});
+    stand().say(OpenShift{"Europe/Madrid", {"MK"}});
+    stand().tap(QStringLiteral("review.case.%1").arg(held));
+    stand().taps({"review.judge", "ask.discard"});
+    pages.pin("4071");
+    EXPECT_EQ(all<BagReleased>().back().of, held);
+    EXPECT_TRUE(pages.bench().reviews.holds.empty());
+}
+
+// The same limit, ampoule and bag on two days: day and entry tell them apart.
+TEST_F(ReviewPageTest, twoOfShiftsBeforeDoNotReadAlike)
+{
+    const auto read = [](Seq seq, const char* at) {
+        ReviewCase one;
+        one.deviation = DeviationOnRecord{
+            .seq = seq,
+            .at = {.wall = fromRfc3339(at).value()},
+            .fact = {LimitName::Exposure, subjectOf(AmpouleRef{1, 1}), BagId{"B1"}, 2000, {}},
+            .onDuty = {},
+            .reviewed = {}};
+        one.isCarried = true;
+        ui::CaseTile tile{QString()};
+        tile.setCase(one, {}, "Europe/Madrid");
+        return QStringLiteral("%1|%2").arg(tile.line(), ui::fullTitleOf(one, "Europe/Madrid"));
+    };
+    const QString first = read(37, "2026-03-04T23:30:00Z");
+    EXPECT_EQ(first.count(QStringLiteral("2026-03-05, entry 37")), 2) << first.toStdString();
+    EXPECT_EQ(first.count(QStringLiteral("bag B1")), 2) << first.toStdString();
+    EXPECT_NE(first, read(52, "2026-03-04T23:30:00Z"));
+    EXPECT_NE(first, read(37, "2026-03-05T23:30:00Z"));
+}
+
+TEST_F(ReviewPageTest, whatIsSignedNamesTheBagAndWhatWasDoneWithIt)
+{
+    tapCase(seqOf(LimitName::InUse, "bag:B1"));
+    stand().taps({"review.judge", "ask.interrupted", "ask.none needed", "ask.use"});
+    const auto labels = stand().frame().findChildren<ui::Label*>();
+    EXPECT_TRUE(std::ranges::any_of(labels, [](const ui::Label* label) {
+        return label->text().contains(QStringLiteral("in use, bag B1: it was used."));
+    }));
 }
 
 TEST_F(ReviewPageTest, yesterdaysCaseIsReviewedToday)
 {
     const Seq seq = seqOf(LimitName::Exposure, "ampoule:1/1", true);
     tapCase(seq);
-    stand().taps({"review.judge", "ask.hands not ready", "ask.shown again"});
+    stand().taps({"review.judge", "ask.hands not ready", "ask.shown again", "ask.use"});
     pages.pin("4071");
     EXPECT_TRUE(reviewOf(seq));
 }
@@ -235,7 +302,7 @@ TEST_F(ReviewPageTest, aWrongPinIsSaidNotedAndAskedAgain)
 {
     const Seq seq = seqOf(LimitName::InUse, "bag:B1");
     tapCase(seq);
-    stand().taps({"review.judge", "ask.interrupted", "ask.none needed"});
+    stand().taps({"review.judge", "ask.interrupted", "ask.none needed", "ask.use"});
     pages.pin("9314");  // MK's
     EXPECT_EQ(all<PinRefused>().size(), 1U);
     EXPECT_TRUE(pages.notice("review.notice").contains(QStringLiteral("not the PIN of LS")));
@@ -249,7 +316,7 @@ TEST_F(ReviewPageTest, afterFourWrongPinsEvenTheRightOneWaits)
 {
     const Seq seq = seqOf(LimitName::InUse, "bag:B1");
     tapCase(seq);
-    stand().taps({"review.judge", "ask.interrupted", "ask.none needed"});
+    stand().taps({"review.judge", "ask.interrupted", "ask.none needed", "ask.use"});
     for (int i = 0; i < 4; ++i)
         pages.pin("1212");
     EXPECT_EQ(all<PinRefused>().size(), 4U);
@@ -276,6 +343,27 @@ TEST_F(ReviewPageTest, aNewCardIsShownBesideTheOldAndApproved)
     pages.pin("4071");
     EXPECT_EQ(all<CardApproved>().size(), 1U);
     EXPECT_FALSE(stand().target(QStringLiteral("review.card")));
+}
+
+TEST_F(ReviewPageTest, theCardsOwnCausesAreOfferedInItsWords)
+{
+    stand().note(AdoptCard{cardWith(R"({"version": 2, "review": {"source": "the site", "causes": [
+        {"cause": "door", "words": {"en": "door stood open", "es": "puerta abierta"}}]}})")
+                               ->document()});
+    stand().tap(QStringLiteral("review.card"));
+    stand().tap(QStringLiteral("review.approve"));
+    pages.pin("4071");
+    stand().say(StartBag{{"B4"}, MicroLitres{400'000}, {"D-0417"}, MilliCelsius{29'500}});
+    const Seq seq = seqOf(LimitName::Diluent, "bag:B4");
+    tapCase(seq);
+    stand().tap(QStringLiteral("review.judge"));
+    EXPECT_FALSE(stand().target(QStringLiteral("ask.interrupted")));
+    EXPECT_TRUE(stand().target(QStringLiteral("ask.other")));
+    stand().taps({"ask.door", "ask.none needed", "ask.use"});
+    pages.pin("4071");
+    EXPECT_EQ(reviewOf(seq)->cause, "door");
+    EXPECT_EQ(ui::causeText("door", pages.bench().card.get(), "en"),
+              QStringLiteral("door stood open"));
 }
 
 TEST_F(ReviewPageTest, theBenchLeadsHereToReleaseABag)
