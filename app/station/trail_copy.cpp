@@ -22,6 +22,17 @@ constexpr std::uintmax_t kSpare = 1024 * 1024;  // what a file system needs besi
 
 using Written = Result<Head, StoreTrouble>;
 
+/// What any file system takes.
+QString inFileName(const StationId& station)
+{
+    QString name = QString::fromStdString(station.text);
+    for (QChar& sign : name) {
+        if (!sign.isLetterOrNumber())
+            sign = QLatin1Char('-');
+    }
+    return name;
+}
+
 QString nameOfCopy(Session& session)
 {
     const auto& shift = session.station().bench().shift;
@@ -29,7 +40,7 @@ QString nameOfCopy(Session& session)
         ui::localDateTimeText(session.station().now().wall, shift ? shift->zone : "UTC");
     // "2026-03-14 09:41:07 +01:00" as "2026-03-14-0941"
     return QStringLiteral("%1-trail-%2-%3%4")
-        .arg(QString::fromLatin1(kStation), at.left(10), at.mid(11, 2), at.mid(14, 2));
+        .arg(inFileName(session.name()), at.left(10), at.mid(11, 2), at.mid(14, 2));
 }
 
 std::optional<StoreTrouble> roomTrouble(const QString& folder, std::uintmax_t size)

@@ -243,7 +243,7 @@ TEST_F(CopyDeskTest, aTrailThatGoesOnAfterDamageIsCopiedWithTheDamagedFile)
                             "UPDATE event SET person = 'ZZ' WHERE seq = " + std::to_string(last))
                   .first,
               0);
-    ASSERT_TRUE(goOnAfterDamage(stand.trail(), stand.clock));
+    ASSERT_TRUE(goOnAfterDamage(stand.trail(), stand.clock, {"bench"}));
     for (int i = 0; i < 2; ++i) {
         open();
         m_desk->copyNow();
@@ -270,6 +270,16 @@ TEST_F(CopyDeskTest, aTrailThatGoesOnAfterDamageIsCopiedWithTheDamagedFile)
     const auto state = store::stateOf(*trail, store::soundParts(parts, trail->origin()));
     ASSERT_TRUE(state);
     EXPECT_TRUE(state->bench.shiftIsOpen());
+}
+
+TEST_F(CopyDeskTest, whoseCopyItIsStandsInItsName)
+{
+    open();
+    stand.session->call({"Bench 2/b"});
+    m_desk->copyNow();
+    waitForCopy();
+    ASSERT_EQ(files().size(), 1U);
+    EXPECT_THAT(files()[0].filename().string(), testing::StartsWith("Bench-2-b-trail-"));
 }
 
 TEST_F(CopyDeskTest, theWayBackFromACopy)

@@ -64,7 +64,7 @@ protected:
     Damage goOn()
     {
         EXPECT_FALSE(stand.tryToOpen());
-        const auto damage = goOnAfterDamage(stand.trail(), stand.clock);
+        const auto damage = goOnAfterDamage(stand.trail(), stand.clock, {"bench"});
         EXPECT_TRUE(damage);
         return damage.value_or(Damage{});
     }
@@ -76,8 +76,8 @@ protected:
 TEST_F(DamageTest, aSoundTrailIsLeftAlone)
 {
     aMorning();
-    EXPECT_FALSE(goOnAfterDamage(stand.trail(), stand.clock));
-    EXPECT_FALSE(goOnAfterDamage(stand.folder / "none.db", stand.clock));
+    EXPECT_FALSE(goOnAfterDamage(stand.trail(), stand.clock, {"bench"}));
+    EXPECT_FALSE(goOnAfterDamage(stand.folder / "none.db", stand.clock, {"bench"}));
     EXPECT_FALSE(std::filesystem::exists(second()));
 }
 
@@ -316,7 +316,7 @@ TEST_F(DamageTest, aFileThatWasNeverATrailIsNoRuin)
               SQLITE_OK);
     sqlite3_close(made);
     for (const auto& file : {letter, other}) {
-        EXPECT_FALSE(goOnAfterDamage(file, stand.clock));
+        EXPECT_FALSE(goOnAfterDamage(file, stand.clock, {"bench"}));
         EXPECT_FALSE(std::filesystem::exists(store::nextPart(file)));
     }
 }
@@ -396,7 +396,7 @@ TEST_F(DamageTest, whereNoSecondFileCanBeMadeItIsSaid)
     aMorning();
     change(seqOf("four"));
     std::filesystem::create_directory(stand.folder / "trail.part-2.db-wal");
-    const auto damage = goOnAfterDamage(stand.trail(), stand.clock);
+    const auto damage = goOnAfterDamage(stand.trail(), stand.clock, {"bench"});
     ASSERT_TRUE(damage);
     EXPECT_FALSE(damage->goesOn);
     EXPECT_THAT(damage->sentence.toStdString(), testing::HasSubstr("restore a copy"));
