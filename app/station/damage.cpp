@@ -62,7 +62,8 @@ std::vector<std::filesystem::path> partsBegun(const std::filesystem::path& trail
 }
 
 Result<void, StoreTrouble> begin(const std::filesystem::path& next, State state, const Head& after,
-                                 const std::filesystem::path& damaged, const Clock& clock)
+                                 const std::filesystem::path& damaged, const Clock& clock,
+                                 const StationId& station)
 {
     const std::string name = damaged.filename().string();
     store::DiskFiles files(
@@ -70,11 +71,11 @@ Result<void, StoreTrouble> begin(const std::filesystem::path& next, State state,
          .spoolFolders = {},
          .spoolsOf = {},
          .origin = {.role = store::Role::Trail, .after = after, .continues = name}});
-    store::DirectRecorder recorder(files, {kStation});
+    store::DirectRecorder recorder(files, station);
     if (const auto started = recorder.start(); !started)
         return started;
-    Station station(std::move(state), clock, recorder, newTapId);
-    (void)station.note(
+    Station service(std::move(state), clock, recorder, newTapId);
+    (void)service.note(
         NoteContinued{TrailContinued{.count = after.seq, .head = toHex(after.hash), .file = name}});
     if (recorder.state().health != RecordState::Health::Recorded)
         return failure(recorder.state().trouble);
@@ -83,7 +84,8 @@ Result<void, StoreTrouble> begin(const std::filesystem::path& next, State state,
 
 }  // namespace
 
-std::optional<Damage> goOnAfterDamage(const std::filesystem::path& trail, const Clock& clock)
+std::optional<Damage> goOnAfterDamage(const std::filesystem::path& trail, const Clock& clock,
+                                      const StationId& station)
 {
     const auto lock = TrailLock::take(trail);
     if (!lock)
@@ -96,7 +98,7 @@ std::optional<Damage> goOnAfterDamage(const std::filesystem::path& trail, const 
     if (!isBrokenOff && !nothingIsLeft && !store::damageOf(damaged))
         return std::nullopt;
     if (nothingIsLeft) {
-        const auto begun = begin(next, {}, {}, damaged, clock);
+        const auto begun = begin(next, {}, {}, damaged, clock, station);
         return begun ? begunAnew(damaged, next) : nothingDone(damaged, begun.error());
     }
     const auto file = store::TrailDb::open(damaged, store::Mode::Salvage);
@@ -108,7 +110,7 @@ std::optional<Damage> goOnAfterDamage(const std::filesystem::path& trail, const 
     auto state = store::stateOf(sound);
     if (!state)
         return nothingDone(damaged, state.error());
-    if (const auto begun = begin(next, std::move(*state), head, damaged, clock); !begun)
+    if (const auto begun = begin(next, std::move(*state), head, damaged, clock, station); !begun)
         return nothingDone(damaged, begun.error());
     return done(damaged, next, head);
 }

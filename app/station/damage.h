@@ -19,8 +19,8 @@ struct Damage {
     bool goesOn = false;  // the next start works
 };
 
-/// None: the trail is not damaged, or not there.
+/// `station`: its name in the record. None: the trail is not damaged, or not there.
 [[nodiscard]] std::optional<Damage> goOnAfterDamage(const std::filesystem::path& trail,
-                                                    const Clock& clock);
+                                                    const Clock& clock, const StationId& station);
 
 }  // namespace bathside::app

@@ -3,6 +3,8 @@
 #include <QCommandLineParser>
 #include <QCoreApplication>
 
+#include "ui/models/preferences.h"
+
 namespace bathside::app {
 namespace {
 
@@ -31,6 +33,7 @@ void describe(QCommandLineParser& parser)
          OptionText::tr("Rehearse at once; nothing counts, and it has a trail of its own."));
     value("trail", OptionText::tr("Keep the trail in FILE."), "FILE");
     value("card", OptionText::tr("Work by the procedure card in FILE."), "FILE");
+    value("station", OptionText::tr("The station's name in the record."), "NAME");
     value("lang", OptionText::tr("Language of the screen: en or es."), "LANG");
     flag("dark", OptionText::tr("Light words on a dark ground."));
     flag("light", OptionText::tr("Dark words on a light ground."));
@@ -65,6 +68,15 @@ Result<void, Instead> readDisplay(const QCommandLineParser& parser, Options& opt
     return {};
 }
 
+Result<void, Instead> readStation(const QCommandLineParser& parser, Options& options)
+{
+    options.station = parser.value(option("station"));
+    if (parser.isSet(option("station")) && !ui::isStationName(options.station))
+        return failure(wrong(OptionText::tr(
+            "--station wants a name of 1 to 24 signs, without a blank before or after it.")));
+    return {};
+}
+
 }  // namespace
 
 Result<Options, Instead> optionsFrom(const QStringList& arguments)
@@ -83,6 +95,8 @@ Result<Options, Instead> optionsFrom(const QStringList& arguments)
     Options options;
     if (const auto display = readDisplay(parser, options); !display)
         return failure(display.error());
+    if (const auto station = readStation(parser, options); !station)
+        return failure(station.error());
     if (parser.isSet(option("real")))
         options.day = Day::Real;
     if (parser.isSet(option("rehearsal")))

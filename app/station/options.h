@@ -16,6 +16,7 @@ struct Options {
     Day day = Day::Asked;  // Asked: the start page offers both
     QString trail;         // empty: where the day's trail is kept
     QString card;          // empty: the card in the trail, else the default one
+    QString station;       // its name in the record; empty: as set up
     QString language;      // empty: as set up, else the system's
     std::optional<bool> dark;
     std::optional<double> pxPerMm;

@@ -85,7 +85,7 @@ Result<std::unique_ptr<Session>, QString> Session::open(const SessionSetting& se
         return failure(lock.error());
     if (store::lacksFirstEntry(store::partsOf(setting.trail).back()))
         return failure(storeText(setting.trail, {StoreFault::Damaged, 0}));
-    std::unique_ptr<Session> session(new Session(setting.trail, std::move(*lock)));
+    std::unique_ptr<Session> session(new Session(setting, std::move(*lock)));
     const auto head = session->m_store->start();
     if (!head)
         return failure(storeText(setting.trail, head.error()));
@@ -98,8 +98,8 @@ Result<std::unique_ptr<Session>, QString> Session::open(const SessionSetting& se
     return session;
 }
 
-Session::Session(std::filesystem::path trail, TrailLock lock)
-    : m_trail(std::move(trail)), m_lock(std::move(lock)), m_pins(m_trail)
+Session::Session(const SessionSetting& setting, TrailLock lock)
+    : m_trail(setting.trail), m_name(setting.station), m_lock(std::move(lock)), m_pins(m_trail)
 {
     const auto told = [this](const RecordState& record) {
         QMetaObject::invokeMethod(
@@ -117,7 +117,13 @@ Session::Session(std::filesystem::path trail, TrailLock lock)
             store::DiskFiles::Places{.trail = store::partsOf(m_trail).back(),
                                      .spoolFolders = {m_trail.parent_path()},
                                      .spoolsOf = m_trail}),
-        store::StoreThread::Settings{.station = {kStation}}, told);
+        store::StoreThread::Settings{.station = m_name}, told);
+}
+
+void Session::call(StationId name)
+{
+    m_name = std::move(name);
+    m_store->call(m_name);
 }
 
 Session::~Session()

@@ -19,20 +19,19 @@
 #include "core/trail/store/continuation.h"
 #include "core/trail/store/store_thread.h"
 #include "core/trail/store/zone_days.h"
+#include "ui/models/preferences.h"
 #include "ui/models/record_source.h"
 #include "ui/models/station_model.h"
 
 namespace bathside::app {
 
-/// The station's name in the record.
-inline constexpr auto kStation = "bench";
-
 [[nodiscard]] TapId newTapId();
 
 struct SessionSetting {
     std::filesystem::path trail;
-    std::filesystem::path spoolFolder;  // besides the trail's own
-    std::string card;                   // document; empty: only where the trail has none
+    StationId station{ui::kUnnamedStation};  // its name in the record
+    std::filesystem::path spoolFolder;       // besides the trail's own
+    std::string card;                        // document; empty: only where the trail has none
     std::string defaultCard;
     bool rehearsal = false;
     std::filesystem::path sealKey{};  // the key's file; empty: a closed shift is not sealed
@@ -65,6 +64,9 @@ public:
     [[nodiscard]] const std::filesystem::path& trail() const { return m_trail; }
     /// The files before the one in use, where that goes on after damage.
     [[nodiscard]] const std::vector<store::SoundPart>& earlier() const { return m_earlier; }
+    /// The station's name in the record; that of every entry from the calling on.
+    [[nodiscard]] const StationId& name() const { return m_name; }
+    void call(StationId name);
     [[nodiscard]] bool isRehearsal() const { return m_station->bench().rehearsal; }
     /// Puts a copy that was read back and found sound on record.
     void noteCopy(const ui::CopyAnswer& answer);
@@ -74,7 +76,7 @@ public:
     [[nodiscard]] const QString& sealTrouble() const { return m_sealTrouble; }
 
 private:
-    Session(std::filesystem::path trail, TrailLock lock);
+    Session(const SessionSetting& setting, TrailLock lock);
 
     [[nodiscard]] Result<State, QString> restore();
     void startService(State state, const World& world);
@@ -85,6 +87,7 @@ private:
     [[nodiscard]] bool isToBeSealed() const;
 
     std::filesystem::path m_trail;
+    StationId m_name;
     std::vector<store::SoundPart> m_earlier;
     TrailLock m_lock;
     Pins m_pins;

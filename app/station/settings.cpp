@@ -9,14 +9,14 @@
 namespace bathside::app {
 namespace {
 
-constexpr auto kLanguage = "language", kDark = "dark", kPitch = "pitch_correction",
-               kSound = "sound_device", kLabelPrinter = "label_printer",
-               kLabelPaper = "label_paper", kSheetPrinter = "sheet_printer",
-               kSheetPaper = "sheet_paper", kCopyFolder = "copy_folder",
-               kCopyHours = "copy_every_hours", kCopyShift = "copy_at_shift_end",
-               kBalancePort = "balance_port", kBalanceBaud = "balance_baud",
-               kBalanceUnit = "balance_unit", kBalanceStill = "balance_still",
-               kBalanceMark = "balance_mark";
+constexpr auto kStation = "station", kLanguage = "language", kDark = "dark",
+               kPitch = "pitch_correction", kSound = "sound_device",
+               kLabelPrinter = "label_printer", kLabelPaper = "label_paper",
+               kSheetPrinter = "sheet_printer", kSheetPaper = "sheet_paper",
+               kCopyFolder = "copy_folder", kCopyHours = "copy_every_hours",
+               kCopyShift = "copy_at_shift_end", kBalancePort = "balance_port",
+               kBalanceBaud = "balance_baud", kBalanceUnit = "balance_unit",
+               kBalanceStill = "balance_still", kBalanceMark = "balance_mark";
 
 QString key(const char* name) { return QString::fromLatin1(name); }
 
@@ -116,6 +116,9 @@ ui::Preference readPreference(const std::filesystem::path& file)
 {
     const QSettings settings(iniName(file), QSettings::IniFormat);
     ui::Preference found;
+    const QString station = settings.value(key(kStation)).toString();
+    if (ui::isStationName(station))
+        found.station = station;
     found.language = settings.value(key(kLanguage)).toString();
     found.dark = settings.value(key(kDark), false).toBool();
     bool isNumber = false;
@@ -131,6 +134,7 @@ ui::Preference readPreference(const std::filesystem::path& file)
 bool writePreference(const std::filesystem::path& file, const ui::Preference& preference)
 {
     QSettings settings(iniName(file), QSettings::IniFormat);
+    settings.setValue(key(kStation), preference.station);
     settings.setValue(key(kLanguage), preference.language);
     settings.setValue(key(kDark), preference.dark);
     settings.setValue(key(kPitch), preference.pitchCorrection);

@@ -26,6 +26,8 @@ constexpr auto kDefaultCard = ":/cards/default.json";
 ui::Preference preferenceOf(const Options& options)
 {
     ui::Preference found = readPreference(folderFor(Keeps::Settings) / kSettings);
+    if (!options.station.isEmpty())
+        found.station = options.station;
     if (!options.language.isEmpty())
         found.language = options.language;
     if (!ui::Language::offered().contains(found.language))
@@ -33,6 +35,8 @@ ui::Preference preferenceOf(const Options& options)
     found.dark = options.dark.value_or(found.dark);
     return found;
 }
+
+StationId stationOf(const ui::Preference& preference) { return {preference.station.toStdString()}; }
 
 std::string wholeOf(QFile& file)
 {
@@ -65,6 +69,8 @@ StationApp::StationApp(Options options)
         writePreference(folderFor(Keeps::Settings) / kSettings, m_preferences.now());
         if (m_preferences.now().language != m_language.code())  // else nothing of it is asked anew
             m_language.use(m_preferences.now().language);
+        if (m_session)
+            m_session->call(stationOf(m_preferences.now()));
         dressScreen();
     });
     m_window.mayClose([this] { return !m_session || !m_session->model().isInCriticalWindow(); });
@@ -119,6 +125,7 @@ SessionSetting StationApp::settingFor(Day day) const
     const std::filesystem::path trail =
         m_options.trail.isEmpty() ? usual : std::filesystem::path(m_options.trail.toStdString());
     return {.trail = trail,
+            .station = stationOf(m_preferences.now()),
             .spoolFolder = folderFor(Keeps::State),
             .card = m_card,
             .defaultCard = defaultCard(),
@@ -140,7 +147,8 @@ std::optional<QString> StationApp::begin(Day day)
                                                    .ticking = ui::StationModel::Ticking::ByTimer,
                                                    .probes = ProbePlaces{}});
     if (!session) {
-        const auto damage = goOnAfterDamage(settingFor(day).trail, m_clock);
+        const auto damage =
+            goOnAfterDamage(settingFor(day).trail, m_clock, stationOf(m_preferences.now()));
         m_startsAgain = damage && damage->goesOn;
         const QString wrong = damage ? damage->sentence : session.error();
         logError(wrong.toStdString());

@@ -7,6 +7,7 @@
 #include "app/station/trail_tell.h"
 #include "core/trail/event_form.h"
 #include "core/trail/store/day_order.h"
+#include "core/trail/store/earlier_days.h"
 #include "core/trail/store/queries.h"
 
 namespace bathside::app {
@@ -16,19 +17,27 @@ using ChartsGuard = QPointer<TrailCharts>;
 
 using Spans = Result<std::vector<ShiftSpan>, StoreTrouble>;
 
+void keepThoseWith(std::vector<ShiftSpan>& shifts, const std::vector<SeqRange>& stretches)
+{
+    std::erase_if(shifts, [&](const ShiftSpan& shift) {
+        return std::ranges::none_of(stretches, [&](const SeqRange& stretch) {
+            return stretch.first <= shift.last && stretch.last >= shift.opened;
+        });
+    });
+}
+
+Spans allShifts(const store::TrailDb& trail)
+{
+    constexpr WallTime kEnd{std::chrono::sys_days(std::chrono::year(9999) / 1 / 1)};
+    return store::shiftsOpened(trail, WallTime{}, kEnd);
+}
+
 /// The shifts that have any of these entries.
 Spans shiftsWith(const store::TrailDb& trail, const std::vector<SeqRange>& stretches)
 {
-    constexpr WallTime kEnd{std::chrono::sys_days(std::chrono::year(9999) / 1 / 1)};
-    if (stretches.empty())
-        return std::vector<ShiftSpan>();
-    auto shifts = store::shiftsOpened(trail, WallTime{}, kEnd);
+    auto shifts = stretches.empty() ? Spans() : allShifts(trail);
     if (shifts)
-        std::erase_if(*shifts, [&](const ShiftSpan& shift) {
-            return std::ranges::none_of(stretches, [&](const SeqRange& stretch) {
-                return stretch.first <= shift.last && stretch.last >= shift.opened;
-            });
-        });
+        keepThoseWith(*shifts, stretches);
     return shifts;
 }
 
@@ -46,13 +55,42 @@ std::vector<SeqRange> withShifts(std::vector<SeqRange> runs, const std::vector<S
     return runs;
 }
 
-/// Reads and folds in turns: a slice on the store's thread, its events on another.
+/// A shift that the damage went through goes on in the last file, to the first opening there.
+Result<SeqRange, StoreTrouble> restOfShift(const store::TrailDb& trail)
+{
+    const auto shifts = allShifts(trail);
+    if (!shifts)
+        return failure(shifts.error());
+    return SeqRange{trail.origin().after.seq + 1,
+                    shifts->empty() ? trail.head().seq : shifts->front().opened - 1};
+}
+
+/// Reads and folds in turns: a slice on the store's thread, its events on another. What earlier
+/// files have of it comes first, whole, and never touches the store's thread.
 class PointsWalk : public std::enable_shared_from_this<PointsWalk> {
 public:
-    PointsWalk(store::StoreThread& store, ChartsGuard guard, ui::PointsWanted wanted)
-        : m_store(store), m_guard(std::move(guard)), m_wanted(std::move(wanted))
+    PointsWalk(Session& session, ChartsGuard guard, ui::PointsWanted wanted)
+        : m_store(session.store()),
+          m_earlier(session.earlier()),
+          m_guard(std::move(guard)),
+          m_wanted(std::move(wanted))
     {
+        if (const auto& shift = session.station().bench().shift)
+            m_zone = shift->zone;
     }
+
+    void start()
+    {
+        if (m_earlier.empty())
+            return queue();
+        QThreadPool::globalInstance()->start([self = shared_from_this()] {
+            self->foldEarlier();
+            tell(self->m_guard, [self](TrailCharts&) { self->queue(); });
+        });
+    }
+
+private:
+    using Slice = std::vector<Entry>;
 
     void queue()
     {
@@ -61,8 +99,32 @@ public:
             [self = shared_from_this()](const StoreTrouble& trouble) { self->end(trouble); });
     }
 
-private:
-    using Slice = std::vector<Entry>;
+    [[nodiscard]] std::optional<LocalDay> period() const
+    {
+        const store::ZoneDays days;
+        const auto first = days.day(m_zone, m_wanted.first);
+        const auto last = days.day(m_zone, m_wanted.last);
+        return first && last ? std::optional(LocalDay{first->start, last->end}) : std::nullopt;
+    }
+
+    void foldEarlier()
+    {
+        DayFinder finder;
+        store::readEarlier(m_earlier, [&](const Entry& entry) { finder.take(entry); });
+        if (const auto days = period())
+            m_days = finder.record(days->start, days->end);
+        auto besides = finder.shifts();
+        keepThoseWith(besides, m_wanted.baselines);
+        const auto runs = withShifts(m_days, besides);
+        store::readEarlier(m_earlier, [&](const Entry& entry) {
+            const bool isWanted = contain(runs, entry.seq);
+            if (isWanted || std::ranges::find(kContextKinds, entry.kind) != kContextKinds.end())
+                fold({entry}, !isWanted);
+        });
+        m_next = m_earlier.back().last + 1;
+        m_goesOn = contain(runs, m_earlier.back().last) && !finder.shifts().empty() &&
+                   !finder.shifts().back().closed;
+    }
 
     void go(const store::TrailDb& trail)
     {
@@ -86,22 +148,34 @@ private:
     {
         if (std::exchange(m_isPlanned, true))
             return {};
-        const store::ZoneDays days;
-        const auto zone = store::zoneOf(trail);
-        if (!zone)
-            return failure(zone.error());
-        const auto first = days.day(*zone, m_wanted.first);
-        const auto last = days.day(*zone, m_wanted.last);
-        if (first && last) {
-            auto runs = store::rangesOf(trail, first->start, last->end);
+        std::vector<SeqRange> own;
+        if (const auto days = period()) {
+            auto runs = store::rangesOf(trail, days->start, days->end);
             if (!runs)
                 return failure(runs.error());
-            m_days = std::move(*runs);
+            own = std::move(*runs);
         }
         const auto besides = shiftsWith(trail, m_wanted.baselines);
         if (!besides)
             return failure(besides.error());
-        m_runs = withShifts(m_days, *besides);
+        m_runs = withShifts(own, *besides);
+        std::ranges::move(own, std::back_inserter(m_days));
+        m_days = joined(std::move(m_days));
+        return m_goesOn ? addRest(trail) : Result<void, StoreTrouble>();
+    }
+
+    Result<void, StoreTrouble> addRest(const store::TrailDb& trail)
+    {
+        const auto rest = restOfShift(trail);
+        if (!rest)
+            return failure(rest.error());
+        if (rest->first > rest->last)
+            return {};
+        m_runs.push_back(*rest);
+        m_runs = joined(std::move(m_runs));
+        if (contain(m_days, rest->first - 1))
+            m_days.push_back(*rest);
+        m_days = joined(std::move(m_days));
         return {};
     }
 
@@ -157,13 +231,64 @@ private:
     }
 
     store::StoreThread& m_store;
+    std::vector<store::SoundPart> m_earlier;
     ChartsGuard m_guard;
     ui::PointsWanted m_wanted;
     std::vector<SeqRange> m_days, m_runs;  // the runs that are still to be read
+    std::string m_zone = "UTC";
     Seq m_next = 0;
     bool m_isPlanned = false, m_isInRun = false;
+    bool m_goesOn = false;  // the last shift of the earlier files is wanted and was open
     ChartFold m_fold;
 };
+
+void tellDone(const ChartsGuard& guard, Seq of, const std::optional<StoreTrouble>& trouble)
+{
+    tell(guard, [=](TrailCharts& charts) { emit charts.shiftRead(of, trouble); });
+}
+
+void tellEntries(const ChartsGuard& guard, Seq of, std::vector<Entry> entries)
+{
+    tell(guard, [of, entries = std::move(entries)](TrailCharts& charts) {
+        emit charts.entriesRead(of, entries);
+    });
+}
+
+void tellRuns(store::StoreThread& store, const ChartsGuard& guard, Seq of,
+              std::vector<SeqRange> runs)
+{
+    store.readSlices(
+        std::move(runs), kSlice,
+        [=](std::vector<Entry> entries) { tellEntries(guard, of, std::move(entries)); },
+        [=](const Result<void, StoreTrouble>& read) {
+            tellDone(guard, of, read ? std::nullopt : std::optional(read.error()));
+        });
+}
+
+/// Of a shift that was opened in an earlier file; `rest`: what the last file has of one that was
+/// open at its end. On a thread of its own.
+void tellEarlier(store::StoreThread& store, const ChartsGuard& guard,
+                 const std::vector<store::SoundPart>& parts, Seq of, const SeqRange& rest)
+{
+    DayFinder finder;
+    store::readEarlier(parts, [&](const Entry& entry) { finder.take(entry); });
+    auto shifts = finder.shifts();
+    const bool isInRest = of > parts.back().last;
+    const Seq seq = isInRest && !shifts.empty() && !shifts.back().closed ? parts.back().last : of;
+    keepThoseWith(shifts, {{seq, seq}});
+    if (shifts.empty())
+        return tellDone(guard, of, std::nullopt);
+    std::vector<Entry> entries;
+    store::readEarlier(parts, [&](const Entry& entry) {
+        if (entry.seq >= shifts.front().opened && entry.seq <= shifts.front().last)
+            entries.push_back(entry);
+    });
+    tellEntries(guard, of, std::move(entries));
+    const bool goesOn = !shifts.front().closed && shifts.front().last == parts.back().last;
+    if (goesOn && rest.first <= rest.last)
+        return tell(guard, [=, &store](TrailCharts&) { tellRuns(store, guard, of, {rest}); });
+    tellDone(guard, of, std::nullopt);
+}
 
 }  // namespace
 
@@ -174,33 +299,28 @@ TrailCharts::TrailCharts(Session& session, QObject* parent)
 
 void TrailCharts::readPoints(const ui::PointsWanted& wanted)
 {
-    std::make_shared<PointsWalk>(m_session.store(), ChartsGuard(this), wanted)->queue();
+    std::make_shared<PointsWalk>(m_session, ChartsGuard(this), wanted)->start();
 }
 
 void TrailCharts::readShift(Seq of)
 {
     const ChartsGuard guard(this);
-    const auto done = [guard, of](const std::optional<StoreTrouble>& trouble) {
-        tell(guard, [=](TrailCharts& charts) { emit charts.shiftRead(of, trouble); });
-    };
-    store::StoreThread& store = m_session.store();
-    store.run(
-        [=, &store](store::TrailDb& trail) {
+    const auto& parts = m_session.earlier();
+    m_session.store().run(
+        [=, &store = m_session.store()](store::TrailDb& trail) {
             const auto shifts = shiftsWith(trail, {{of, of}});
             if (!shifts)
-                return done(shifts.error());
-            store.readSlices(
-                withShifts({}, *shifts), kSlice,
-                [=](std::vector<Entry> entries) {
-                    tell(guard, [of, entries = std::move(entries)](TrailCharts& charts) {
-                        emit charts.entriesRead(of, entries);
-                    });
-                },
-                [=](const Result<void, StoreTrouble>& read) {
-                    done(read ? std::nullopt : std::optional(read.error()));
-                });
+                return tellDone(guard, of, shifts.error());
+            const bool isEarlier = shifts->empty() && !parts.empty();
+            if (!isEarlier)
+                return tellRuns(store, guard, of, withShifts({}, *shifts));
+            const auto rest = restOfShift(trail);
+            if (!rest)
+                return tellDone(guard, of, rest.error());
+            QThreadPool::globalInstance()->start(
+                [=, &store, rest = *rest] { tellEarlier(store, guard, parts, of, rest); });
         },
-        done);
+        [=](const StoreTrouble& trouble) { tellDone(guard, of, trouble); });
 }
 
 }  // namespace bathside::app

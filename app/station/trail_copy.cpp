@@ -6,7 +6,9 @@
 #include <QThreadPool>
 #include <algorithm>
 #include <cerrno>
+#include <fstream>
 #include <future>
+#include <iterator>
 #include <memory>
 
 #include "app/station/record_places.h"
@@ -22,6 +24,17 @@ constexpr std::uintmax_t kSpare = 1024 * 1024;  // what a file system needs besi
 
 using Written = Result<Head, StoreTrouble>;
 
+/// What any file system takes.
+QString inFileName(const StationId& station)
+{
+    QString name = QString::fromStdString(station.text);
+    for (QChar& sign : name) {
+        if (!sign.isLetterOrNumber())
+            sign = QLatin1Char('-');
+    }
+    return name;
+}
+
 QString nameOfCopy(Session& session)
 {
     const auto& shift = session.station().bench().shift;
@@ -29,7 +42,7 @@ QString nameOfCopy(Session& session)
         ui::localDateTimeText(session.station().now().wall, shift ? shift->zone : "UTC");
     // "2026-03-14 09:41:07 +01:00" as "2026-03-14-0941"
     return QStringLiteral("%1-trail-%2-%3%4")
-        .arg(QString::fromLatin1(kStation), at.left(10), at.mid(11, 2), at.mid(14, 2));
+        .arg(inFileName(session.name()), at.left(10), at.mid(11, 2), at.mid(14, 2));
 }
 
 std::optional<StoreTrouble> roomTrouble(const QString& folder, std::uintmax_t size)
@@ -84,15 +97,40 @@ Written writeTo(store::TrailDb& trail, const std::filesystem::path& target)
     return head;
 }
 
+bool haveSameBytes(const std::filesystem::path& one, const std::filesystem::path& other)
+{
+    using Bytes = std::istreambuf_iterator<char>;
+    std::error_code error;
+    if (std::filesystem::file_size(one, error) != std::filesystem::file_size(other, error) || error)
+        return false;
+    std::ifstream first(one, std::ios::binary), second(other, std::ios::binary);
+    return first && second && std::equal(Bytes(first), Bytes(), Bytes(second), Bytes());
+}
+
+/// Where its copy is, or may be made: another station's file may have its name there.
+std::filesystem::path placeIn(const std::filesystem::path& folder,
+                              const std::filesystem::path& part)
+{
+    std::error_code none;
+    std::filesystem::path place = folder / part.filename();
+    for (int number = 2; std::filesystem::exists(place, none) && !haveSameBytes(part, place);
+         ++number)
+        place.replace_filename(part.stem().string() + '-' + std::to_string(number) +
+                               part.extension().string());
+    return place;
+}
+
 /// The damaged files that the trail goes on from stay as they are, so one copy of each will do. A
 /// part that was broken off is no copy.
 std::optional<StoreTrouble> copyEarlier(const std::vector<store::SoundPart>& parts,
-                                        const std::filesystem::path& folder)
+                                        const std::filesystem::path& folder, QStringList& renamed)
 {
     std::error_code error;
     for (const store::SoundPart& part : parts) {
-        const auto target = folder / part.file.filename();
+        const auto target = placeIn(folder, part.file);
         const std::filesystem::path partial(target.string() + ".partial");
+        if (target.filename() != part.file.filename())
+            renamed.append(QString::fromStdString(target.filename().string()));
         if (std::filesystem::exists(target, error))
             continue;
         std::filesystem::copy_file(part.file, partial,
@@ -156,7 +194,8 @@ void prepare(const Job& job)
     if (!job->answer.trouble)
         job->answer.trouble = roomTrouble(job->folder, job->size);
     if (!job->answer.trouble)
-        job->answer.trouble = copyEarlier(job->earlier, job->folder.toStdString());
+        job->answer.trouble =
+            copyEarlier(job->earlier, job->folder.toStdString(), job->answer.renamed);
     if (job->answer.trouble)
         return end(job);
     job->answer.file = freeName(job->folder, job->name, QStringLiteral(".db"));

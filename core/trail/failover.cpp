@@ -107,7 +107,7 @@ void Failover::noteMerged(std::int64_t count)
 void Failover::take(std::vector<Event> batch)
 {
     if (!batch.empty())
-        m_waiting.push_back(std::move(batch));
+        m_waiting.push_back({m_station, std::move(batch)});
 }
 
 // Whole batches only, so that a tap's events stay all or none.
@@ -116,8 +116,9 @@ std::vector<Entry> Failover::nextGroup(const Head& head, std::size_t& batches) c
     std::vector<Entry> entries;
     Hash before = head.hash;
     for (batches = 0; batches < m_waiting.size() && entries.size() < kTogether; ++batches) {
-        for (const Event& event : m_waiting[batches]) {
-            entries.push_back(entryOf(event, m_station));
+        const auto& [station, events] = m_waiting[batches];
+        for (const Event& event : events) {
+            entries.push_back(entryOf(event, station));
             chain(entries.back(), before);
             before = entries.back().hash;
         }
@@ -220,9 +221,12 @@ Result<void, StoreTrouble> Failover::dropWhatIsThere(const TrailStore& trail)
     auto present = Presence::of(trail, m_head.seq);
     if (!present)
         return failure(present.error());
-    while (!m_waiting.empty() && std::ranges::all_of(m_waiting.front(), [&](const Event& event) {
-        return present->take(entryOf(event, m_station));
-    }))
+    const auto isThere = [&](const Batch& batch) {
+        return std::ranges::all_of(batch.events, [&](const Event& event) {
+            return present->take(entryOf(event, batch.station));
+        });
+    };
+    while (!m_waiting.empty() && isThere(m_waiting.front()))
         m_waiting.pop_front();
     return {};
 }
@@ -237,8 +241,8 @@ RecordState Failover::state() const
                              : Health::NotConfirmed;
     state.recorded = m_head.seq;
     state.waiting = std::accumulate(m_waiting.begin(), m_waiting.end(), std::int64_t{0},
-                                    [](std::int64_t sum, const std::vector<Event>& batch) {
-                                        return sum + static_cast<std::int64_t>(batch.size());
+                                    [](std::int64_t sum, const Batch& batch) {
+                                        return sum + static_cast<std::int64_t>(batch.events.size());
                                     });
     return state;
 }

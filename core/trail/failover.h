@@ -56,6 +56,8 @@ public:
     /// continues another trail, is left as it is; the first is told in `state().trouble`.
     [[nodiscard]] Result<void, StoreTrouble> start();
 
+    /// What the station is called in what is taken from now on.
+    void call(StationId station) { m_station = std::move(station); }
     void take(std::vector<Event> batch);
     /// Stores what waits, as far as trail or spool take it; takes as long as the disk does.
     void store();
@@ -69,6 +71,11 @@ public:
     [[nodiscard]] TrailStore* trail() const noexcept { return m_trail.get(); }
 
 private:
+    struct Batch {
+        StationId station;
+        std::vector<Event> events;
+    };
+
     [[nodiscard]] std::vector<Entry> nextGroup(const Head& head, std::size_t& batches) const;
     [[nodiscard]] bool fallBack(const StoreTrouble& trouble);
     [[nodiscard]] bool openFreshSpool();
@@ -81,7 +88,7 @@ private:
     StationId m_station;
     std::unique_ptr<TrailStore> m_trail;
     std::unique_ptr<TrailStore> m_spool;
-    std::deque<std::vector<Event>> m_waiting;
+    std::deque<Batch> m_waiting;
     std::vector<Entry> m_spooled;           // acknowledged by a spool and not by the trail
     std::vector<std::string> m_spoolNames;  // of this outage
     Head m_head;                            // the last acknowledged entry, wherever

@@ -127,14 +127,13 @@ void Verifier::check(const Entry& entry)
 {
     m_text.clear();
     appendCanonicalText(m_text, entry);
-    if (!m_expected.station)
-        m_expected.station = entry.station;
     const std::string_view form = uncanonical(entry);
-    if (entry.station != *m_expected.station)
+    const bool follows = chained(m_last->hash, m_text) == entry.hash;
+    if (!follows && m_station && entry.station != *m_station)
         blame(entry.seq, FlawKind::ForeignStation, entry.station.text);
     else if (!form.empty())
         blame(entry.seq, FlawKind::NotCanonical, std::string(form));
-    else if (chained(m_last->hash, m_text) != entry.hash)
+    else if (!follows)
         blame(entry.seq, FlawKind::BadHash);
     else
         takeWord(entry);
@@ -173,6 +172,7 @@ void Verifier::watchClock(const Entry& entry)
 void Verifier::accept(const Entry& entry)
 {
     m_last = Head{entry.seq, entry.hash};
+    m_station = entry.station;
     meet(*m_last);
     if (m_result.flaw)
         return;
@@ -220,6 +220,8 @@ Verification Verifier::finish()
                         : last + 1,
               FlawKind::Truncated);
     }
+    if (m_expected.station && m_station && *m_station != *m_expected.station)
+        blame(last, FlawKind::ForeignStation, m_station->text);
     return m_result;
 }
 

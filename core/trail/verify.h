@@ -6,7 +6,8 @@
 // What the chain alone can show: anything changed, left out, put in or moved before the last entry.
 // What it cannot: a tail cut off, or a whole file written anew. For these it takes witnesses: heads
 // that were kept elsewhere (a manifest, a day sheet, a seal). Without a witness the answer is about
-// inner consistency only. Streams: keeps one entry's text, needs no store. One thread at a time.
+// inner consistency only. A station may be renamed: an entry that follows is its own, whatever the
+// name. Streams: keeps one entry's text, needs no store. One thread at a time.
 // (Spec: the trail; RFC 8785 for the text, FIPS 180-4 for the hash.)
 
 #include <optional>
@@ -28,7 +29,7 @@ enum class FlawKind : std::uint8_t {
     Missing,         // the entry with this seq is not there
     Reordered,       // it is there, but later
     Duplicate,       // it is there twice
-    ForeignStation,  // it is another station's
+    ForeignStation,  // it is another station's: by its name, and it does not follow
     Unlisted,        // it lies beyond what the manifest lists
     HeadMismatch,    // sound in itself, but not the trail that the witness saw
     Truncated,       // the trail ends before what the witness saw
@@ -84,7 +85,7 @@ struct Expectation {
         before;  // what the first entry follows; none: it says so itself (`previous`)
     std::vector<SeqRange> runs;        // from the manifest; empty: one run, as far as it goes
     std::vector<Head> witnesses;       // in any order
-    std::optional<StationId> station;  // none: the first entry's
+    std::optional<StationId> station;  // the last entry's; none: whatever it is
     std::optional<std::string> key{};  // public, of the seals; none: that of the first seal
 };
 
@@ -121,6 +122,7 @@ private:
     std::size_t m_run = 0;      // of m_expected.runs, the one being read
     std::size_t m_witness = 0;  // the next one to come by
     std::optional<Head> m_last;
+    std::optional<StationId> m_station;  // of the last sound entry
     std::optional<WallTime> m_lastAt;
     std::string m_text;
 };

@@ -90,6 +90,7 @@ struct CopyAnswer {
     QString file;
     VerifyAnswer check;                   // of the copy
     std::optional<StoreTrouble> trouble;  // it could not be written
+    QStringList renamed{};  // copies of earlier files there, where theirs are another file's names
 };
 
 class RecordSource : public QObject {

@@ -104,6 +104,19 @@ Group groupOf(std::string_view kind)
     return Group::Station;
 }
 
+namespace {
+
+/// What it is about from now on.
+void addCorrected(About& about, const FactCorrected& corrected)
+{
+    if (corrected.field == "bag")
+        about.bags.insert(corrected.value);
+    else if (corrected.field == "lot")
+        about.lots.insert(corrected.value);
+}
+
+}  // namespace
+
 About aboutOf(const Fact& fact)
 {
     About about;
@@ -114,6 +127,8 @@ About aboutOf(const Fact& fact)
         fact);
     const auto entries = pointsAt(fact);
     about.entries.insert(entries.begin(), entries.end());
+    if (const auto* corrected = std::get_if<FactCorrected>(&fact))
+        addCorrected(about, *corrected);
     about.undoes = std::holds_alternative<FactTakenBack>(fact);
     about.mends = about.undoes || std::holds_alternative<FactCorrected>(fact);
     return about;

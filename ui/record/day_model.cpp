@@ -91,9 +91,9 @@ void DayModel::learn(const DayRow& row)
     if (!row.fact)
         return;
     if (const auto* out = std::get_if<AmpouleOut>(&*row.fact))
-        m_lots[{row.shift, out->ampoule}] = out->lot.text;
+        m_lots[{row.shift, out->ampoule}] = {out->lot.text};
     if (const auto* bagged = std::get_if<AmpouleBagged>(&*row.fact))
-        m_bags[{row.shift, bagged->ampoule}] = bagged->bag.text;
+        m_bags[{row.shift, bagged->ampoule}] = {bagged->bag.text};
 }
 
 /// Both ways; what was mended reads as mended from now on.
@@ -112,8 +112,27 @@ void DayModel::link(Seq from, const About& about)
             mended.mend = DayRow::Mend::TakenBack;
         else if (about.mends && mended.mend == DayRow::Mend::None)
             mended.mend = DayRow::Mend::Corrected;
+        if (about.mends)
+            relearn(mended, about);
         emit dataChanged(index(other), index(other));
     }
+}
+
+/// What was corrected is about its new bag or lot, too, and so is its ampoule.
+void DayModel::relearn(DayRow& mended, const About& by)
+{
+    if (by.bags.empty() && by.lots.empty())
+        return;
+    mended.about.bags.insert(by.bags.begin(), by.bags.end());
+    mended.about.lots.insert(by.lots.begin(), by.lots.end());
+    if (!mended.fact || !mended.about.ampoule)
+        return;
+    const Place place{mended.shift, *mended.about.ampoule};
+    if (std::holds_alternative<AmpouleOut>(*mended.fact))
+        m_lots[place].insert(by.lots.begin(), by.lots.end());
+    if (std::holds_alternative<AmpouleBagged>(*mended.fact))
+        m_bags[place].insert(by.bags.begin(), by.bags.end());
+    emit dataChanged(index(0), index(rowCount() - 1));
 }
 
 int DayModel::rowCount(const QModelIndex& parent) const
@@ -170,7 +189,7 @@ bool DayModel::isAboutBag(const DayRow& row, const std::string& bag) const
     if (row.about.bags.contains(bag) || !row.about.ampoule)
         return row.about.bags.contains(bag);
     const auto found = m_bags.find({row.shift, *row.about.ampoule});
-    return found != m_bags.end() && found->second == bag;
+    return found != m_bags.end() && found->second.contains(bag);
 }
 
 bool DayModel::isAboutLot(const DayRow& row, const std::string& lot) const
@@ -178,7 +197,7 @@ bool DayModel::isAboutLot(const DayRow& row, const std::string& lot) const
     if (row.about.lots.contains(lot) || !row.about.ampoule)
         return row.about.lots.contains(lot);
     const auto found = m_lots.find({row.shift, *row.about.ampoule});
-    return found != m_lots.end() && found->second == lot;
+    return found != m_lots.end() && found->second.contains(lot);
 }
 
 About DayModel::named() const

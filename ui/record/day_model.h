@@ -65,13 +65,14 @@ private:
     [[nodiscard]] DayRow rowFrom(const Entry& entry);
     void learn(const DayRow& row);
     void link(Seq from, const About& about);
+    void relearn(DayRow& mended, const About& by);
 
     [[nodiscard]] QString timeText(WallTime at) const;
 
     std::string m_zone;
     bool m_saysDay = false;  // with the time
     std::vector<DayRow> m_rows;
-    std::map<Place, std::string> m_bags, m_lots;
+    std::map<Place, std::set<std::string>> m_bags, m_lots;  // as said, and as corrected
     int m_shift = 0;
 };
 

@@ -6,6 +6,7 @@
 #include <cstring>
 #include <system_error>
 
+#include "ui/text/copies.h"
 #include "ui/text/faults.h"
 #include "ui/text/numbers.h"
 #include "ui/text/subjects.h"
@@ -288,8 +289,10 @@ Sheet sheetOf(const CopyAnswer& answer)
     if (const QString wrong = wrongWith(answer.check); !wrong.isEmpty())
         return {Role::Limit, RecordText::tr("The copy was written but is not good. %1").arg(wrong),
                 file + headFields(answer.check.chain)};
-    return {Role::Good, RecordText::tr("Copied, read back and found sound."),
-            file + headFields(answer.check.chain)};
+    QString said = RecordText::tr("Copied, read back and found sound.");
+    if (!answer.renamed.isEmpty())
+        said += u' ' + renamedText(answer.renamed);
+    return {Role::Good, said, file + headFields(answer.check.chain)};
 }
 
 }  // namespace bathside::ui

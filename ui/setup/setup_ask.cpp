@@ -11,7 +11,7 @@
 namespace bathside::ui {
 namespace {
 
-constexpr auto kOther = "other", kPrint = "labels", kCells = "live-cells";
+constexpr auto kOther = "other", kName = "name", kPrint = "labels", kCells = "live-cells";
 
 }  // namespace
 
@@ -131,7 +131,11 @@ void SetUpPage::askLoudspeaker()
 void SetUpPage::askStation()
 {
     const Preference now = m_parts.preferences.now();
-    QList<Choice> choices;
+    const bool isNamed = now.station != QLatin1String(kUnnamedStation);
+    QList<Choice> choices{{.id = QString::fromLatin1(kName),
+                           .word = tr("name …"),
+                           .line = isNamed ? now.station : tr("%1: not named yet").arg(now.station),
+                           .role = isNamed ? Role::Neutral : Role::HeadsUp}};
     for (const QString& code : Language::offered())
         choices.append({.id = QStringLiteral("language:") + code,
                         .word = Language::nameOf(code),
@@ -166,6 +170,22 @@ void SetUpPage::askStation()
                   [this](const QString& id, const AnswerTap&) { chooseStation(id); }, {});
 }
 
+// A bench of its own in the record, on sheets, copies and charts.
+void SetUpPage::askName()
+{
+    const QString now = m_parts.preferences.now().station;
+    m_ask->text({.title = tr("What is this station called?"),
+                 .shortest = 1,
+                 .longest = kLongestStation,
+                 .suggested = now == QLatin1String(kUnnamedStation) ? QString() : now},
+                [this](const QString& name, const AnswerTap&) {
+                    Preference next = m_parts.preferences.now();
+                    next.station = name;
+                    m_parts.preferences.set(next);
+                    askStation();
+                });
+}
+
 void SetUpPage::chooseStation(const QString& id)
 {
     if (id.startsWith(QLatin1String("page:"))) {
@@ -173,6 +193,8 @@ void SetUpPage::chooseStation(const QString& id)
         emit asksFor(id.mid(5));
         return;
     }
+    if (id == QLatin1String(kName))
+        return askName();
     if (id == QLatin1String(kPrint))
         return m_print.ask();
     if (id == QLatin1String("copies"))

@@ -63,6 +63,7 @@ private:
     void askHeard();
     void askLoudspeaker();
     void askStation();
+    void askName();
     void chooseStation(const QString& id);
     void tellPrinted(const PrintOutcome& outcome);
     void showRefusal(const Refusal& refusal);

@@ -103,7 +103,17 @@ QString copyText(const CopyNews& news, const Stamp& now)
         return CopyText::tr("The record is being copied and read back …");
     if (news.doing == Doing::Waiting)
         return CopyText::tr("The copy is made as soon as the pull is done.");
-    return news.wrong == Wrong::Nothing ? lastText(news, now) : wrongText(news);
+    if (news.wrong != Wrong::Nothing)
+        return wrongText(news);
+    const QString last = lastText(news, now);
+    return news.last.renamed.isEmpty() ? last : last + u' ' + renamedText(news.last.renamed);
+}
+
+QString renamedText(const QStringList& names)
+{
+    return CopyText::tr("The damaged part before it lies there as %1: another file has its name.",
+                        "a file, or some")
+        .arg(names.join(QStringLiteral(", ")));
 }
 
 QString copyLine(const CopyNews& news, const Stamp& now)

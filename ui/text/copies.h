@@ -17,6 +17,8 @@ namespace bathside::ui {
 [[nodiscard]] QString copyFaultText(const StoreTrouble& trouble);
 /// Why it is no good: it, or the record itself.
 [[nodiscard]] QString copyCheckText(const VerifyAnswer& check);
+/// Under which names earlier files of the record lie beside it, where those are not their own.
+[[nodiscard]] QString renamedText(const QStringList& names);
 /// "41 min ago", "3 h ago", "5 days ago".
 [[nodiscard]] QString agoText(Micros age);
 

@@ -9,22 +9,6 @@
 namespace bathside::store {
 namespace {
 
-void readAll(const std::vector<SoundPart>& parts, const std::function<void(const Entry&)>& take)
-{
-    Seq from = 1;
-    for (const SoundPart& part : parts) {
-        const auto file = TrailDb::open(part.file, Mode::Salvage);
-        if (!file)
-            continue;
-        std::ignore = readRows((*file)->connection(), from, part.last, [&](const Row& row) {
-            if (row.entry)
-                take(*row.entry);
-            return row.seq < part.last;
-        });
-        from = part.last + 1;
-    }
-}
-
 bool isOfContext(const Entry& entry)
 {
     return std::ranges::find(kContextKinds, entry.kind) != kContextKinds.end();
@@ -48,6 +32,22 @@ bool pointsBack(const Entry& entry, const DayFinder& finder, const std::vector<S
 
 }  // namespace
 
+void readEarlier(const std::vector<SoundPart>& parts, const std::function<void(const Entry&)>& take)
+{
+    Seq from = 1;
+    for (const SoundPart& part : parts) {
+        const auto file = TrailDb::open(part.file, Mode::Salvage);
+        if (!file)
+            continue;
+        std::ignore = readRows((*file)->connection(), from, part.last, [&](const Row& row) {
+            if (row.entry)
+                take(*row.entry);
+            return row.seq < part.last;
+        });
+        from = part.last + 1;
+    }
+}
+
 EarlierDays earlierDays(const std::vector<SoundPart>& parts, const LocalDay& period)
 {
     EarlierDays days;
@@ -56,13 +56,13 @@ EarlierDays earlierDays(const std::vector<SoundPart>& parts, const LocalDay& per
     if (const auto first = TrailDb::open(parts.front().file, Mode::Salvage))
         days.origin = (*first)->origin().after;
     DayFinder finder;
-    readAll(parts, [&](const Entry& entry) {
+    readEarlier(parts, [&](const Entry& entry) {
         finder.take(entry);
         if (isOfContext(entry))
             days.context.push_back(entry);
     });
     days.runs = finder.record(period.start, period.end);
-    readAll(parts, [&](const Entry& entry) {
+    readEarlier(parts, [&](const Entry& entry) {
         const bool isWanted = contain(days.runs, entry.seq) || contain(days.runs, entry.seq + 1);
         if (isWanted || entry.seq == parts.back().last)
             days.entries.push_back(entry);
@@ -103,7 +103,7 @@ std::optional<WallTime> openingFor(const std::vector<SoundPart>& parts, Seq seq)
 {
     DayFinder finder;
     std::optional<WallTime> at;
-    readAll(parts, [&](const Entry& entry) {
+    readEarlier(parts, [&](const Entry& entry) {
         finder.take(entry);
         if (entry.seq == seq)
             at = entry.at;

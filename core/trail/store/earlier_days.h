@@ -5,6 +5,7 @@
 // By the rule itself (DayFinder) over all that is sound in them, as their indexes may be damaged,
 // too. That takes a while: on a thread of its own. What cannot be read is not there.
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -22,6 +23,10 @@ struct EarlierDays {
 };
 
 [[nodiscard]] EarlierDays earlierDays(const std::vector<SoundPart>& parts, const LocalDay& period);
+
+/// All that is sound in them, in order.
+void readEarlier(const std::vector<SoundPart>& parts,
+                 const std::function<void(const Entry&)>& take);
 
 /// The order for those days in the last file, with what the earlier ones have of them before it.
 [[nodiscard]] Result<void, StoreTrouble> prepend(const EarlierDays& earlier, const TrailDb& last,

@@ -12,12 +12,14 @@ namespace {
 // In the statements, {s} stands before a projection's name: empty for the kept ones, or what names
 // those made for comparison. Each takes two numbers: the first and the last seq to bring in.
 
-// `what`: 1 kind, 2 person, 3 bag, 4 ampoule, 5 lot, 6 line, 7 pointed at (SubjectOf in queries.h).
+// A correction names what it says, too. `what`: 1 kind, 2 person, 3 bag, 4 ampoule, 5 lot, 6 line,
+// 7 pointed at (SubjectOf in queries.h).
 constexpr std::string_view kSubjects = R"(
 WITH span (first, last) AS (SELECT ?, ?),
   e AS (SELECT seq, kind, person, payload FROM event, span
     WHERE seq BETWEEN first AND last AND json_valid(payload)),
   named (key, what) AS (VALUES ('person', 2), ('by', 2), ('bag', 3), ('lot', 5), ('diluent_lot', 5), ('line', 6)),
+  corrected (field, what) AS (VALUES ('bag', 3), ('lot', 5), ('line', 6)),
   about (word, what) AS (VALUES ('bag', 3), ('ampoule', 4), ('line', 6)),
   pointing (kind, path) AS (VALUES ('deviation', '$.from'), ('rejudged', '$.from'), ('deviation.reviewed', '$.of'),
     ('note.commented', '$.of'), ('record.signed', '$.of'), ('fact.corrected', '$.seq'), ('fact.taken-back', '$.seqs'))
@@ -26,6 +28,8 @@ SELECT 1, kind, seq FROM e
 UNION ALL SELECT 2, person, seq FROM e WHERE person IS NOT NULL
 UNION ALL SELECT what, j.atom, seq FROM e, json_each(e.payload) j JOIN named ON named.key = j.key
   WHERE j.type = 'text'
+UNION ALL SELECT what, payload ->> '$.value', seq FROM e JOIN corrected ON corrected.field = payload ->> '$.field'
+  WHERE kind = 'fact.corrected' AND json_type(payload, '$.value') = 'text'
 UNION ALL SELECT 4, (payload ->> '$.pull') || '/' || (payload ->> '$.ampoule'), seq FROM e
   WHERE json_type(payload, '$.pull') = 'integer' AND json_type(payload, '$.ampoule') = 'integer'
 UNION ALL SELECT what, substr(payload ->> '$.subject', length(word) + 2), seq FROM e
@@ -204,7 +208,9 @@ Result<void, StoreTrouble> leaveOutUnknown(Connection& db)
         return failure(version.error());
     if (version->toInt() >= kUserVersion)
         return {};
-    return db.run("DELETE FROM " + std::string(kMadeAnew) + "subject_index WHERE what = 7");
+    const std::string subjects = std::string(kMadeAnew) + "subject_index";
+    return db.run("DELETE FROM " + subjects + " WHERE what = 7 OR (what IN (3, 5, 6) AND seq IN " +
+                  "(SELECT seq FROM " + subjects + " WHERE what = 1 AND id = 'fact.corrected'))");
 }
 
 Result<bool, StoreTrouble> compare(Connection& db)

@@ -104,6 +104,12 @@ void StoreThread::record(std::vector<Event> events)
     m_changed.notify_all();
 }
 
+void StoreThread::call(StationId station)
+{
+    const std::lock_guard lock(m_mutex);
+    m_settings.station = std::move(station);
+}
+
 void StoreThread::run(Job job, Refused refused)
 {
     {
@@ -227,6 +233,7 @@ void StoreThread::storeQueued(Failover& failover)
 {
     {
         const std::lock_guard lock(m_mutex);
+        failover.call(m_settings.station);
         for (auto& batch : m_queue)
             failover.take(std::move(batch));
         m_queue.clear();

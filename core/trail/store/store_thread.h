@@ -45,6 +45,8 @@ public:
     [[nodiscard]] Result<Head, StoreTrouble> start();
 
     void record(std::vector<Event> events) override;
+    /// What the station is called in what is recorded from now on; any thread.
+    void call(StationId station);
 
     /// One slice of work on the store's thread, after all that is to be stored; `refused` instead
     /// where the trail is closed after a failure.

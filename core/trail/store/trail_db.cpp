@@ -33,6 +33,16 @@ QByteArray bytesOf(const Hash& hash)
     return bytes;
 }
 
+/// By its own word: an archive, say. The system does not hold it against root.
+bool isWriteProtected(const std::filesystem::path& file)
+{
+    using std::filesystem::perms;
+    constexpr perms kAnyWrites = perms::owner_write | perms::group_write | perms::others_write;
+    std::error_code none;
+    const auto status = std::filesystem::status(file, none);
+    return !none && (status.permissions() & kAnyWrites) == perms::none;
+}
+
 Result<void, OpenFault> checkPlace(const std::filesystem::path& file, Mode mode)
 {
     std::error_code error;
@@ -43,6 +53,8 @@ Result<void, OpenFault> checkPlace(const std::filesystem::path& file, Mode mode)
         return failure(fault({StoreFault::NotPermitted, EEXIST}, Check::Place));
     if (!there && (mode == Mode::Existing || !writes(mode)))
         return failure(fault({StoreFault::WriteFailed, ENOENT}, Check::Place));
+    if (there && writes(mode) && isWriteProtected(file))
+        return failure(fault({StoreFault::NotPermitted, EACCES}, Check::Access));
     const QStorageInfo storage(
         QString::fromStdString(std::filesystem::absolute(file).parent_path().string()));
     const std::string type = storage.fileSystemType().toStdString();

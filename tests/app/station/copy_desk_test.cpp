@@ -243,7 +243,7 @@ TEST_F(CopyDeskTest, aTrailThatGoesOnAfterDamageIsCopiedWithTheDamagedFile)
                             "UPDATE event SET person = 'ZZ' WHERE seq = " + std::to_string(last))
                   .first,
               0);
-    ASSERT_TRUE(goOnAfterDamage(stand.trail(), stand.clock));
+    ASSERT_TRUE(goOnAfterDamage(stand.trail(), stand.clock, {"bench"}));
     for (int i = 0; i < 2; ++i) {
         open();
         m_desk->copyNow();
@@ -270,6 +270,43 @@ TEST_F(CopyDeskTest, aTrailThatGoesOnAfterDamageIsCopiedWithTheDamagedFile)
     const auto state = store::stateOf(*trail, store::soundParts(parts, trail->origin()));
     ASSERT_TRUE(state);
     EXPECT_TRUE(state->bench.shiftIsOpen());
+}
+
+// As on a stick that another station's damaged record went to before.
+TEST_F(CopyDeskTest, anotherFileOfThatNameIsNotTakenForTheDamagedOne)
+{
+    open();
+    openShift();
+    const Seq last = stand.bench().lastSeq;
+    close();
+    ASSERT_EQ(store::tamper(stand.trail(),
+                            "UPDATE event SET person = 'ZZ' WHERE seq = " + std::to_string(last))
+                  .first,
+              0);
+    ASSERT_TRUE(goOnAfterDamage(stand.trail(), stand.clock, {"bench"}));
+    std::filesystem::create_directories(copies());
+    std::ofstream(copies() / "trail.db") << "another station's";
+    for (int i = 0; i < 2; ++i) {
+        open();
+        m_desk->copyNow();
+        waitForCopy();
+        ASSERT_EQ(m_desk->news().wrong, Wrong::Nothing) << words().toStdString();
+        EXPECT_THAT(words().toStdString(), testing::HasSubstr("lies there as trail-2.db"));
+        close();
+    }
+    ASSERT_EQ(files().size(), 4U) << "two copies, the other's file, one of the damaged one";
+    EXPECT_EQ(test::bytesOf(copies() / "trail.db"), "another station's");
+    EXPECT_EQ(test::bytesOf(copies() / "trail-2.db"), test::bytesOf(stand.trail()));
+}
+
+TEST_F(CopyDeskTest, whoseCopyItIsStandsInItsName)
+{
+    open();
+    stand.session->call({"Bench 2/b"});
+    m_desk->copyNow();
+    waitForCopy();
+    ASSERT_EQ(files().size(), 1U);
+    EXPECT_THAT(files()[0].filename().string(), testing::StartsWith("Bench-2-b-trail-"));
 }
 
 TEST_F(CopyDeskTest, theWayBackFromACopy)

@@ -9,6 +9,7 @@
 #include <gtest/gtest.h>
 #include <sqlite3.h>
 
+#include "app/station/trail_charts.h"
 #include "app/station/trail_record.h"
 #include "core/record/verify_export.h"
 #include "core/trail/event_form.h"
@@ -64,7 +65,7 @@ protected:
     Damage goOn()
     {
         EXPECT_FALSE(stand.tryToOpen());
-        const auto damage = goOnAfterDamage(stand.trail(), stand.clock);
+        const auto damage = goOnAfterDamage(stand.trail(), stand.clock, {"bench"});
         EXPECT_TRUE(damage);
         return damage.value_or(Damage{});
     }
@@ -76,8 +77,8 @@ protected:
 TEST_F(DamageTest, aSoundTrailIsLeftAlone)
 {
     aMorning();
-    EXPECT_FALSE(goOnAfterDamage(stand.trail(), stand.clock));
-    EXPECT_FALSE(goOnAfterDamage(stand.folder / "none.db", stand.clock));
+    EXPECT_FALSE(goOnAfterDamage(stand.trail(), stand.clock, {"bench"}));
+    EXPECT_FALSE(goOnAfterDamage(stand.folder / "none.db", stand.clock, {"bench"}));
     EXPECT_FALSE(std::filesystem::exists(second()));
 }
 
@@ -316,7 +317,7 @@ TEST_F(DamageTest, aFileThatWasNeverATrailIsNoRuin)
               SQLITE_OK);
     sqlite3_close(made);
     for (const auto& file : {letter, other}) {
-        EXPECT_FALSE(goOnAfterDamage(file, stand.clock));
+        EXPECT_FALSE(goOnAfterDamage(file, stand.clock, {"bench"}));
         EXPECT_FALSE(std::filesystem::exists(store::nextPart(file)));
     }
 }
@@ -396,10 +397,117 @@ TEST_F(DamageTest, whereNoSecondFileCanBeMadeItIsSaid)
     aMorning();
     change(seqOf("four"));
     std::filesystem::create_directory(stand.folder / "trail.part-2.db-wal");
-    const auto damage = goOnAfterDamage(stand.trail(), stand.clock);
+    const auto damage = goOnAfterDamage(stand.trail(), stand.clock, {"bench"});
     ASSERT_TRUE(damage);
     EXPECT_FALSE(damage->goesOn);
     EXPECT_THAT(damage->sentence.toStdString(), testing::HasSubstr("restore a copy"));
+}
+
+// --- charts over time -----------------------------------------------------------------------
+
+class ChartsAfterDamage : public DamageTest {
+protected:
+    /// One ampoule, so many seconds out of the cryogen.
+    void pull(const std::string& bag, std::chrono::seconds outside)
+    {
+        stand.say(StartBag{{bag}, MicroLitres{400'000}, {"D-0417"}, MilliCelsius{22'500}});
+        stand.say(InspectBag{BagId{bag}, true});
+        stand.say(DrawDiluent{BagId{bag}, MicroLitres{5'000}});
+        stand.say(TakeOut{{{0, {"serotype 3"}, {"K07-112"}}}});
+        stand.pass(outside - 1s);
+        for (const Step step : {Step::Bath, Step::Opened, Step::Diluent, Step::Bagged})
+            stand.say(MoveOn{step, {}, {}});
+        stand.pass(12s);
+        stand.say(MixBag{BagId{bag}});
+    }
+
+    /// A pull in the damaged file, its shift going on in the next, where there is another.
+    void twoPulls()
+    {
+        stand.open();
+        stand.say(OpenShift{"Europe/Madrid", {"MK"}});
+        m_opened = stand.bench().shift->opened.seq;
+        for (const Check& check : stand.bench().card->content().checks)
+            stand.say(RecordCheck{check.id, true, {}});
+        pull("B1", 4s);
+        m_first = stand.bench().lastSeq;
+        stand.say(MakeNote{"four"});
+        ASSERT_TRUE(stand.session->store().flush(60s));
+        stand.session.reset();
+        change(seqOf("four"));
+        ASSERT_TRUE(goOn().goesOn);
+        stand.open();
+        pull("B2", 6s);
+        m_second = stand.bench().lastSeq;
+        ASSERT_TRUE(stand.session->store().flush(60s));
+        m_charts = std::make_unique<TrailCharts>(*stand.session);
+    }
+
+    std::vector<double> outToBath(ui::Date day, std::vector<SeqRange> baselines = {})
+    {
+        std::optional<ui::PointsAnswer> answer;
+        const auto heard = QObject::connect(m_charts.get(), &ui::ChartSource::pointsRead,
+                                            [&](const ui::PointsAnswer& given) { answer = given; });
+        m_charts->readPoints({day, day, std::move(baselines), 1});
+        SessionStand::waitFor([&] { return answer.has_value(); });
+        QObject::disconnect(heard);
+        EXPECT_FALSE(answer->trouble);
+        m_days = answer->points.days;
+        std::vector<double> values;
+        for (const ChartPoint& point : answer->points.all) {
+            if (point.series == ChartSeries::OutToBath)
+                values.push_back(point.value.value_or(0));
+        }
+        return values;
+    }
+
+    std::vector<Seq> shiftOf(Seq seq)
+    {
+        std::vector<Seq> seqs;
+        bool isDone = false;
+        QObject here;
+        QObject::connect(m_charts.get(), &ui::ChartSource::entriesRead, &here,
+                         [&](Seq, const std::vector<Entry>& entries) {
+                             for (const Entry& entry : entries)
+                                 seqs.push_back(entry.seq);
+                         });
+        QObject::connect(m_charts.get(), &ui::ChartSource::shiftRead, &here,
+                         [&](Seq of, const std::optional<StoreTrouble>& trouble) {
+                             EXPECT_EQ(of, seq);
+                             EXPECT_FALSE(trouble);
+                             isDone = true;
+                         });
+        m_charts->readShift(seq);
+        SessionStand::waitFor([&] { return isDone; });
+        return seqs;
+    }
+
+    Seq m_opened = 0, m_first = 0, m_second = 0;
+    std::vector<SeqRange> m_days;
+    std::unique_ptr<TrailCharts> m_charts;
+};
+
+TEST_F(ChartsAfterDamage, haveThePointsOfBothFiles)
+{
+    twoPulls();
+    EXPECT_EQ(outToBath(kDay), (std::vector{4.0, 6.0}));
+    EXPECT_TRUE(contain(m_days, m_first) && contain(m_days, m_second));
+    const ui::Date other{std::chrono::year(2026), std::chrono::April, std::chrono::day(1)};
+    EXPECT_TRUE(outToBath(other).empty());
+    EXPECT_EQ(outToBath(other, {{m_first, m_first}}), (std::vector{4.0, 6.0}))
+        << "the shift of a baseline goes on, too";
+    EXPECT_FALSE(contain(m_days, m_first) || contain(m_days, m_second));
+}
+
+TEST_F(ChartsAfterDamage, openAPullOfEitherFile)
+{
+    twoPulls();
+    std::vector<Seq> all;
+    for (Seq seq = m_opened; seq <= m_second; ++seq)
+        all.push_back(seq);
+    EXPECT_EQ(shiftOf(m_first), all);
+    EXPECT_EQ(shiftOf(m_second), all);
+    EXPECT_TRUE(shiftOf(1).empty()) << "outside any shift";
 }
 
 }  // namespace

@@ -141,6 +141,34 @@ TEST_F(SessionSealTest, aSwappedKeyIsFound)
     EXPECT_EQ(verified().badSeal->flaw, SealFlaw::OtherKey);
 }
 
+TEST_F(SessionSealTest, whatIsSaidHasTheNameOfItsTime)
+{
+    open();
+    say(OpenShift{"Europe/Madrid", {"MK"}});
+    ASSERT_TRUE(m_session->store().flush(60s));
+    const Seq before = m_session->station().bench().lastSeq;
+    m_session->call({"Bench 2"});
+    say(MakeNote{"by another name"});
+    EXPECT_EQ(m_session->name().text, "Bench 2");
+    EXPECT_FALSE(verified().flaw);
+    const auto named =
+        m_session->store()
+            .ask([](store::TrailDb& trail) -> Result<std::vector<std::string>, StoreTrouble> {
+                std::vector<std::string> names;
+                (void)trail.read(1, trail.head().seq, [&](const Entry& entry) {
+                    names.push_back(entry.station.text);
+                    return true;
+                });
+                return names;
+            })
+            .get();
+    ASSERT_TRUE(named);
+    std::vector<std::string> expected(static_cast<std::size_t>(before), "bench");
+    expected.resize(named->size(), "Bench 2");
+    EXPECT_EQ(*named, expected);
+    EXPECT_GT(named->size(), static_cast<std::size_t>(before));
+}
+
 TEST_F(SessionSealTest, theBenchWorksWithoutAKey)
 {
     std::filesystem::create_directory(m_folder / "seal.key");

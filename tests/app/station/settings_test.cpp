@@ -7,6 +7,8 @@
 
 #include <gtest/gtest.h>
 
+#include "app/station/options.h"
+
 namespace bathside::app {
 namespace {
 
@@ -29,7 +31,8 @@ private:
 
 TEST_F(SettingsTest, comeBackAsTheyWereWritten)
 {
-    ui::Preference written{.language = QStringLiteral("es"),
+    ui::Preference written{.station = QStringLiteral("BENCH 2"),
+                           .language = QStringLiteral("es"),
                            .dark = true,
                            .pitchCorrection = 1.25,
                            .soundDevice = QStringLiteral("usb, 2; \"left\""),
@@ -42,6 +45,31 @@ TEST_F(SettingsTest, comeBackAsTheyWereWritten)
             ASSERT_TRUE(writePreference(file(), written));
             EXPECT_EQ(readPreference(file()), written);
         }
+    }
+}
+
+TEST_F(SettingsTest, aStationWithoutANameThatCanBeOneIsUnnamed)
+{
+    EXPECT_EQ(readPreference(file()).station, QStringLiteral("bench"));
+    for (const char* name : {"\"\"", "\" a\"", "\"a\\n\"", "abcdefghijklmnopqrstuvwxy"}) {
+        write(QByteArray("station=") + name + "\n");
+        EXPECT_EQ(readPreference(file()).station, QStringLiteral("bench")) << name;
+    }
+    write("station=abcdefghijklmnopqrstuvwx\n");
+    EXPECT_EQ(readPreference(file()).station, QStringLiteral("abcdefghijklmnopqrstuvwx"));
+}
+
+TEST_F(SettingsTest, theOptionsNameIsOneThatCanBe)
+{
+    const QString program = QStringLiteral("bathside"), option = QStringLiteral("--station");
+    const auto named = optionsFrom({program, option, QStringLiteral("Bench 2")});
+    ASSERT_TRUE(named);
+    EXPECT_EQ(named->station, QStringLiteral("Bench 2"));
+    EXPECT_TRUE(optionsFrom({program})->station.isEmpty());
+    for (const QString& name : {QString(), QStringLiteral("b "), QString(25, u'b')}) {
+        const auto wrong = optionsFrom({program, option, name});
+        ASSERT_FALSE(wrong) << name.toStdString();
+        EXPECT_TRUE(wrong.error().text.contains(option));
     }
 }
 

@@ -87,6 +87,24 @@ TEST_F(FailoverTest, recordsInTheTrail)
     EXPECT_TRUE(m_disk.spools.empty());
 }
 
+TEST_F(FailoverTest, eachTapHasTheNameOfItsTime)
+{
+    tap();
+    m_disk.trailOpens = false;
+    m_disk.appends = {Outcome::Lands};
+    m_disk.spoolsOpen = false;
+    tap();  // landed, and not known to
+    m_failover->call({"bench 2"});
+    tap();
+    m_disk.trailOpens = true;
+    m_failover->retry();
+    expectAllInTrail(3);
+    std::vector<std::string> names;
+    for (const Entry& entry : m_disk.trail.entries)
+        names.push_back(entry.station.text);
+    EXPECT_EQ(names, (std::vector<std::string>{"bench 1", "bench 1", "bench 2"}));
+}
+
 struct Failure {
     const char* name;
     Outcome outcome;

@@ -303,8 +303,7 @@ TEST_P(Tampered, splicedWithAnotherStationsTrail)
     else
         expectFlaw(log, seq(), FlawKind::ForeignStation);
     rechain(log, seq());
-    if (seq() > 1)
-        expectFlaw(log, seq(), FlawKind::ForeignStation);
+    expectFlaw(log, kCount, FlawKind::HeadMismatch);  // as one that was given another name
 }
 
 TEST_P(Tampered, splicedWithAnotherTrailOfTheSameStation)
@@ -343,6 +342,20 @@ TEST(VerifierTest, anotherFileInItsPlaceIsNotTheWitnessedOne)
     ASSERT_TRUE(longer.flaw && shorter.flaw);
     EXPECT_EQ(*longer.flaw, (Flaw{kCount, FlawKind::HeadMismatch, kCount, ""}));
     EXPECT_EQ(*shorter.flaw, (Flaw{11, FlawKind::Truncated, 10, ""}));
+}
+
+TEST(VerifierTest, aStationMayBeRenamed)
+{
+    Log log = soundLog();
+    for (std::size_t i = kCount / 2; i < log.size(); ++i)
+        log[i].station = {"bench 2"};
+    rechain(log, kCount / 2 + 1);
+    EXPECT_FALSE(verified(log).flaw);
+    Verifier named(
+        {.before = Head{}, .runs = {}, .witnesses = {}, .station = StationId{"bench 2"}});
+    for (const Entry& entry : log)
+        named.take(entry);
+    EXPECT_FALSE(named.finish().flaw) << "what it is called at its end";
 }
 
 TEST(VerifierTest, aGivenStationIsTheOnlyOne)

@@ -189,6 +189,26 @@ TEST_F(Day, aBagIsItsAmpoulesToo)
     EXPECT_EQ(shown(), (std::vector<Seq>{out, in}));
 }
 
+TEST_F(Day, aCorrectedLotOrBagIsFoundByBothOfItsNames)
+{
+    const Seq out = add(AmpouleOut{{1, 1}, {"s3"}, {"K60"}});
+    add(AmpouleOut{{1, 2}, {"s3"}, {"K60"}});
+    const Seq bath = add(AmpouleInBath{{1, 1}, true});
+    const Seq in = add(AmpouleBagged{{1, 1}, {"B1"}, true});
+    m_filter.wish({.group = Group::All, .person = {}, .bag = {}, .lot = "K99"});
+    EXPECT_TRUE(shown().empty());
+    const Seq lot = add(FactCorrected{out, "lot", "K99", "misread"});
+    EXPECT_EQ(shown(), (std::vector<Seq>{out, bath, in, lot}));
+    const auto later = m_trail.entry(FactCorrected{in, "bag", "B9", "misread"});
+    m_model.mendBy({later});
+    m_filter.wish({.group = Group::All, .person = {}, .bag = "B9", .lot = {}});
+    EXPECT_EQ(shown(), (std::vector<Seq>{out, bath, in}));
+    EXPECT_EQ(m_model.named().lots, (std::set<std::string>{"K60", "K99"}));
+    EXPECT_EQ(m_model.named().bags, (std::set<std::string>{"B1", "B9"}));
+    m_filter.wish({.group = Group::All, .person = {}, .bag = "B1", .lot = "K60"});
+    EXPECT_EQ(shown(), (std::vector<Seq>{out, bath, in})) << "what was said first stands, too";
+}
+
 // Pulls are numbered within a shift: the next shift's first ampoule is another one.
 TEST_F(Day, theNextShiftsFirstAmpouleIsAnother)
 {

@@ -147,6 +147,19 @@ TEST_F(SetUp, languageAndSchemeArePreferences)
     EXPECT_TRUE(m_pages->preferences().now().dark);
 }
 
+TEST_F(SetUp, theStationIsGivenItsName)
+{
+    begin();
+    const auto line = [this] {
+        return dynamic_cast<ui::TapButton*>(stand().target(QStringLiteral("ask.name")))->line();
+    };
+    stand().tap(QStringLiteral("setup.screen"));
+    EXPECT_EQ(line(), QStringLiteral("bench: not named yet"));
+    stand().taps({"ask.name", "letters.B", "letters.space", "letters.C", "letters.set"});
+    EXPECT_EQ(m_pages->preferences().now().station, QStringLiteral("B C"));
+    EXPECT_EQ(line(), QStringLiteral("B C"));
+}
+
 TEST_F(SetUp, withoutAShiftACheckIsRefusedInWords)
 {
     PageStand pages(kTenInch, QStringLiteral("en"));
@@ -227,6 +240,7 @@ std::vector<Look> looks()
         {"reading", {"setup.reading"}},
         {"duty", {"setup.duty"}, false},
         {"screen", {"setup.screen"}},
+        {"station_name", {"setup.screen", "ask.name"}, false},
         {"size", {"setup.screen", "ask.size"}},
         {"labels", {"setup.screen", "ask.labels"}},
         {"label_printer", {"setup.screen", "ask.labels", "ask.label-printer"}},

@@ -131,6 +131,19 @@ TEST_F(QueriesTest, findsByKindPersonBagLotLineAndAmpoule)
         5U);
 }
 
+TEST_F(QueriesTest, findsWhatACorrectionSays)
+{
+    ASSERT_TRUE(m_trail->append(std::vector<Entry>{
+        m_days.entry(FactCorrected{m_starts[0] + 2, "lot", "K99", "misread"}),
+        m_days.entry(FactCorrected{m_starts[0] + 2, "bag", "B99", "misread"}),
+        m_days.entry(FactCorrected{m_starts[0] + 2, "component", "s9", "misread"})}));
+    const Seq last = m_days.head().seq;
+    EXPECT_THAT(*find(*m_trail, {{SubjectOf::Lot, "K99"}}, {1, kAll}, 9), ElementsAre(last - 2));
+    EXPECT_THAT(*find(*m_trail, {{SubjectOf::Bag, "B99"}}, {1, kAll}, 9), ElementsAre(last - 1));
+    EXPECT_THAT(*find(*m_trail, {{SubjectOf::Lot, "s9"}}, {1, kAll}, 9), IsEmpty());
+    EXPECT_TRUE(*projectionsAgree(m_trail->connection()));
+}
+
 TEST_F(QueriesTest, findsWhatIsAboutAllOfThemTheNewestFirstKept)
 {
     const auto out = seqsWhere([](const Entry& entry) { return entry.kind == "ampoule.out"; });

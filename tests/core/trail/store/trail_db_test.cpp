@@ -241,7 +241,7 @@ TEST(TrailDbTest, anOlderVersionsTrailIsReadAsItIsAndMadeWholeWhenItIsWritten)
     const TempFolder folder;
     TrailDays days;
     std::vector<Entry> log = days.day(40);
-    log.push_back(days.entry(NoteCommented{{log[10].seq}, "seen"}));
+    log.push_back(days.entry(NoteCommented{log[10].seq, "seen"}));
     const auto file = written(folder / "trail.db", log);
     ASSERT_EQ(tool(file, "DELETE FROM subject_index WHERE what = 7; PRAGMA user_version = 1").first,
               SQLITE_OK);
@@ -332,6 +332,20 @@ TEST(TrailDbTest, aCopyIsWholeAndVerifies)
     EXPECT_EQ(contentOf(*copy), log);
     EXPECT_TRUE(check(*copy, {trail->head()}).isSound());
     EXPECT_EQ(trail->copyTo(folder / "copy.db").error().errorNumber, EEXIST);
+}
+
+// As root, too, whom the system lets write.
+TEST(TrailDbTest, aWriteProtectedFileIsNotWrittenTo)
+{
+    const TempFolder folder;
+    const auto file = trailOf(folder, test::sampleLog(3));
+    const std::string before = test::bytesOf(file);
+    std::filesystem::permissions(file, std::filesystem::perms(0440));
+    for (const Mode mode : {Mode::Station, Mode::Existing})
+        EXPECT_EQ(refused(file, mode).trouble, (StoreTrouble{StoreFault::NotPermitted, EACCES}));
+    EXPECT_FALSE(std::filesystem::exists(file.string() + "-wal"));
+    EXPECT_EQ(opened(file, Mode::ReadOnly)->head().seq, 3);
+    EXPECT_EQ(test::bytesOf(file), before);
 }
 
 TEST(TrailDbTest, aReadOnlyTrailTakesNothing)
