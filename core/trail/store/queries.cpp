@@ -1,6 +1,7 @@
 #include "core/trail/store/queries.h"
 
 #include <algorithm>
+#include <array>
 #include <limits>
 #include <set>
 
@@ -41,6 +42,51 @@ Result<std::vector<Entry>, StoreTrouble> collected(const auto& readTo)
     return entries;
 }
 
+// What comes every day, and how many of the latest matter to whoever asks for what is carried: a
+// start must not take longer with the years.
+constexpr std::array<std::pair<std::string_view, int>, 5> kOften{{
+    {"station.started", 1},
+    {"backup.made", 1},
+    {"record.signed", 200},  // and PINs that were wrong: for the wait after them
+    {"pin.refused", 200},
+    {"vessel.dipped", 400},  // half a year of two vessels
+}};
+
+int latestThatMatter(std::string_view kind)
+{
+    const auto often = std::ranges::find(kOften, kind, [](const auto& one) { return one.first; });
+    return often == kOften.end() ? -1 : often->second;  // −1: all, as SQLite has it
+}
+
+bool amends(std::string_view kind) { return kind == "fact.corrected" || kind == "fact.taken-back"; }
+
+/// What amends one of `seqs`, or an amendment of it.
+Result<void, StoreTrouble> addAmendments(const TrailDb& trail,
+                                         const std::vector<std::string>& kinds, Seq before,
+                                         std::set<Seq>& seqs)
+{
+    std::vector<Seq> waiting(seqs.begin(), seqs.end());
+    while (!kinds.empty() && !waiting.empty()) {
+        const Seq at = waiting.back();
+        waiting.pop_back();
+        for (const std::string& kind : kinds) {
+            const auto done = each(
+                trail,
+                "SELECT p.seq FROM subject_index p JOIN subject_index k ON k.what = 1 AND k.id "
+                "= ? AND k.seq = p.seq WHERE p.what = 7 AND p.id = printf('%019d', ?) AND "
+                "p.seq < ?",
+                {text(kind), number(at), number(before)}, [&](const QSqlQuery& row) {
+                    const Seq seq = row.value(0).toLongLong();
+                    if (seqs.insert(seq).second)
+                        waiting.push_back(seq);
+                });
+            if (!done)
+                return done;
+        }
+    }
+    return {};
+}
+
 }  // namespace
 
 Result<Seq, StoreTrouble> openingOfLastShift(const TrailDb& trail)
@@ -54,15 +100,29 @@ Result<Seq, StoreTrouble> openingOfLastShift(const TrailDb& trail)
 Result<std::vector<Entry>, StoreTrouble> carried(const TrailDb& trail,
                                                  const std::vector<std::string>& kinds, Seq before)
 {
-    if (kinds.empty())
-        return std::vector<Entry>();
-    std::string places = "?";
-    for (std::size_t i = 1; i < kinds.size(); ++i)
-        places += ", ?";
-    const std::string seqs = "SELECT seq FROM subject_index WHERE what = 1 AND id IN (" + places +
-                             ") AND seq < " + std::to_string(before);
+    std::set<Seq> seqs;
+    std::vector<std::string> amending;
+    for (const std::string& kind : kinds) {
+        if (amends(kind)) {
+            amending.push_back(kind);
+            continue;
+        }
+        const auto done =
+            each(trail,
+                 "SELECT seq FROM subject_index WHERE what = 1 AND id = ? AND seq < ? "
+                 "ORDER BY seq DESC LIMIT ?",
+                 {text(kind), number(before), latestThatMatter(kind)},
+                 [&](const QSqlQuery& row) { seqs.insert(row.value(0).toLongLong()); });
+        if (!done)
+            return failure(done.error());
+    }
+    if (const auto done = addAmendments(trail, amending, before, seqs); !done)
+        return failure(done.error());
+    std::string list;
+    for (const Seq seq : seqs)
+        list += (list.empty() ? "" : ", ") + std::to_string(seq);
     return collected(
-        [&](const TakeRow& take) { return readRowsOf(trail.connection(), seqs, kinds, take); });
+        [&](const TakeRow& take) { return readRowsOf(trail.connection(), list, {}, take); });
 }
 
 Result<std::vector<Entry>, StoreTrouble> entriesFrom(const TrailDb& trail, Seq from)

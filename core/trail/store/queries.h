@@ -34,7 +34,8 @@ struct Wanted {
 /// 0 where there was no shift yet.
 [[nodiscard]] Result<Seq, StoreTrouble> openingOfLastShift(const TrailDb& trail);
 
-/// All entries of these kinds before that seq, in order: cards and probes that outlive shifts.
+/// The entries of these kinds before that seq, in order: cards and probes that outlive shifts. Of
+/// what comes every day only the latest; of corrections those of what is carried.
 [[nodiscard]] Result<std::vector<Entry>, StoreTrouble> carried(
     const TrailDb& trail, const std::vector<std::string>& kinds, Seq before);
 

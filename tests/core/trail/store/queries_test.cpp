@@ -72,6 +72,27 @@ TEST_F(QueriesTest, whatIsCarriedOverShifts)
     EXPECT_THAT(*carried(*m_trail, {}, 100), IsEmpty());
 }
 
+// A start reads as much after ten years as after one.
+TEST_F(QueriesTest, whatComesEveryDayIsCarriedByItsLatest)
+{
+    std::vector<Entry> later;
+    for (int i = 0; i < 250; ++i)
+        later.push_back(m_days.entry(RecordSigned{Meaning::Reviewed, {}, std::to_string(i)}));
+    later.push_back(m_days.entry(FactCorrected{1, "words", "x", "misread"}));  // of the card
+    later.push_back(m_days.entry(FactCorrected{m_starts[0] + 4, "lot", "K99", "misread"}));
+    later.push_back(m_days.entry(FactTakenBack{{later[250].seq}, std::nullopt}));
+    ASSERT_TRUE(m_trail->append(later));
+    const auto all = carried(
+        *m_trail,
+        {"card.adopted", "record.signed", "station.started", "fact.corrected", "fact.taken-back"},
+        kAll);
+    ASSERT_TRUE(all);
+    std::vector<Entry> expected{m_log[0], m_log[static_cast<std::size_t>(m_starts[2] - 1)]};
+    expected.insert(expected.end(), later.begin() + 50, later.begin() + 251);
+    expected.push_back(later[252]);
+    EXPECT_EQ(*all, expected);
+}
+
 TEST_F(QueriesTest, aTapThatIsThereAndOneThatIsNot)
 {
     EXPECT_EQ(hasTap(*m_trail, m_log[17].tap), true);
@@ -221,7 +242,10 @@ TEST_F(QueriesTest, noQueryScansTheTrail)
           "SELECT opened_seq FROM shift WHERE opened_at >= 'a' AND opened_at < 'b' ORDER BY "
           "opened_seq",
           "SELECT 1 FROM event WHERE tap = 'a'",
-          "SELECT seq FROM subject_index WHERE what = 1 AND id IN ('a', 'b') AND seq < 9",
+          "SELECT seq FROM subject_index WHERE what = 1 AND id = 'a' AND seq < 9 ORDER BY seq DESC "
+          "LIMIT 5",
+          "SELECT p.seq FROM subject_index p JOIN subject_index k ON k.what = 1 AND k.id = 'a' AND "
+          "k.seq = p.seq WHERE p.what = 7 AND p.id = 'b' AND p.seq < 9",
           "SELECT seq FROM subject_index i WHERE what = 7 AND id BETWEEN 'a' AND 'b' AND seq > "
           "(SELECT closed_seq FROM shift WHERE opened_seq <= CAST(i.id AS INTEGER) ORDER BY "
           "opened_seq DESC LIMIT 1)"}) {
