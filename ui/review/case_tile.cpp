@@ -13,7 +13,7 @@
 namespace bathside::ui {
 namespace {
 
-QString lineOf(const ReviewCase& one, const std::string& zone)
+QString lineOf(const ReviewCase& one)
 {
     QStringList parts;
     if (one.deviation)
@@ -21,9 +21,7 @@ QString lineOf(const ReviewCase& one, const std::string& zone)
                      overText(one.deviation->fact.limit, one.deviation->fact.over));
     if (one.deviation && one.about())
         parts.append(subjectText(subjectOf(*one.about())));
-    if (one.isCarried)
-        parts.append(earlierText(one, zone));
-    else if (one.hold)
+    if (one.hold)
         parts.append(CaseTile::tr("blocked until a shift lead decides"));
     return parts.join(QStringLiteral(" · "));
 }
@@ -57,8 +55,9 @@ void CaseTile::setCase(const ReviewCase& one, const std::optional<Course>& cours
 {
     m_standing = standingText(one);
     m_course = course;
-    setWord(titleOf(one));
-    setLine(lineOf(one, zone));
+    setWord(one.isCarried ? QStringLiteral("%1, %2").arg(titleOf(one), earlierText(one, zone))
+                          : titleOf(one));
+    setLine(lineOf(one));
     setRole(ui::roleOf(one));
     setAccessibleName(QStringList{m_standing, word(), line()}.join(QStringLiteral(", ")));
     update();

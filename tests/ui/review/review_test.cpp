@@ -270,7 +270,8 @@ TEST_F(ReviewPageTest, twoOfShiftsBeforeDoNotReadAlike)
         one.isCarried = true;
         ui::CaseTile tile{QString()};
         tile.setCase(one, {}, "Europe/Madrid");
-        return QStringLiteral("%1|%2").arg(tile.line(), ui::fullTitleOf(one, "Europe/Madrid"));
+        return QStringLiteral("%1|%2|%3")
+            .arg(tile.word(), tile.line(), ui::fullTitleOf(one, "Europe/Madrid"));
     };
     const QString first = read(37, "2026-03-04T23:30:00Z");
     EXPECT_EQ(first.count(QStringLiteral("2026-03-05, entry 37")), 2) << first.toStdString();
