@@ -1,5 +1,6 @@
 #include "app/cli/trail_file.h"
 
+#include <cerrno>
 #include <cstring>
 
 namespace bathside::cli {
@@ -55,6 +56,8 @@ Unusable unusable(const std::string& file, const StoreTrouble& trouble)
 
 Unusable unusable(const std::string& file, const store::OpenFault& fault)
 {
+    if (fault.check == store::Check::Place && fault.trouble.errorNumber == ENOENT)
+        return {file, "", "no such file", "a trail that is there"};
     Unusable what = unusable(file, fault.trouble);
     if (!fault.detail.empty())
         what.found += ": " + fault.detail;

@@ -153,6 +153,9 @@ bool TapButton::event(QEvent* event)
         case QEvent::TouchEnd:
         case QEvent::TouchCancel:
             return handleTouch(event);
+        case QEvent::Hide:  // under the finger, whose going it never sees
+            m_held = m_down = false;
+            return Control::event(event);
         default:
             return Control::event(event);
     }

@@ -61,7 +61,8 @@ SetPage setPage(const PaperPage& page)
                 .rules = page.rules,
                 .hairs = page.hairs,
                 .bars = page.bars,
-                .barcodes = page.barcodes};
+                .barcodes = page.barcodes,
+                .title = page.title};
     for (const PlacedText& text : page.texts) {
         FittedText letters = fitted(text.text, text.room.size(), text.wish);
         letters.font.setLetterSpacing(QFont::AbsoluteSpacing, kNoLigatures);

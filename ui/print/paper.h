@@ -43,6 +43,7 @@ struct PaperPage {
     QList<QLineF> hairs{};  // thinner
     QList<QRectF> bars{};   // filled
     QList<PlacedBarcode> barcodes{};
+    QString title{};  // the document's, said by its first page; empty: none
 };
 using PaperPages = std::vector<PaperPage>;  // all of one size
 
@@ -66,6 +67,7 @@ struct SetPage {
     QList<QLineF> hairs{};  // thinner
     QList<QRectF> bars{};   // filled
     QList<PlacedBarcode> barcodes{};
+    QString title{};  // as above
 };
 using SetPages = std::vector<SetPage>;
 

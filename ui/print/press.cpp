@@ -41,6 +41,7 @@ Result<void, PrintFault> paintPdf(const SetPages& pages, QIODevice& to)
     QPdfWriter writer(&to);
     writer.setResolution(kPdfDpi);
     writer.setCreator(QStringLiteral("Bathside"));
+    writer.setTitle(pages.front().title);
     return paintAll(pages, writer, PrintFault::CannotWrite);
 }
 

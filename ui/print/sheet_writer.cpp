@@ -120,6 +120,7 @@ PaperPages SheetWriter::pages()
 {
     for (std::size_t i = 0; i < m_pages.size(); ++i)
         foot(m_pages[i], i + 1);
+    m_pages.front().title = m_frame.title;
     return std::move(m_pages);
 }
 

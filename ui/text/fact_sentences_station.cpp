@@ -44,16 +44,22 @@ QString sentenceOf(const StoreRecovered& fact)
 
 QString sentenceOf(const SoundProven& fact)
 {
+    if (fact.device.empty())
+        return FactText::tr("The alarm was heard.");
     return FactText::tr("The alarm was heard from %1.", "a loudspeaker").arg(fromCore(fact.device));
 }
 
 QString sentenceOf(const SoundLost& fact)
 {
+    if (fact.device.empty())
+        return FactText::tr("The sound was lost.");
     return FactText::tr("The sound was lost on %1.", "a loudspeaker").arg(fromCore(fact.device));
 }
 
 QString sentenceOf(const SoundFound& fact)
 {
+    if (fact.device.empty())
+        return FactText::tr("The sound is back.");
     return FactText::tr("The sound is back on %1.", "a loudspeaker").arg(fromCore(fact.device));
 }
 

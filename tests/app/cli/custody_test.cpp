@@ -140,6 +140,21 @@ TEST_F(RestoreTest, saysWhatIsMissingBesideIt)
     EXPECT_THAT(said.out, HasSubstr("No seal.key"));
 }
 
+TEST_F(RestoreTest, saysThatThereIsNoSuchFile)
+{
+    const std::string none = (m_folder / "none.db").string();
+    EXPECT_THAT(restore(none, m_folder / "trail.db").err, HasSubstr("found no such file"));
+    const Spoken said = ran<ExportCall>(plainExport, {.trail = none,
+                                                      .day = "2026-03-05",
+                                                      .until = {},
+                                                      .folder = (m_folder / "out").string(),
+                                                      .key = {}});
+    EXPECT_EQ(said.exit, Exit::Unusable);
+    EXPECT_THAT(said.err, HasSubstr(none));
+    EXPECT_THAT(said.err, HasSubstr("found no such file, expected a trail that is there"));
+    EXPECT_FALSE(std::filesystem::exists(none));
+}
+
 TEST_F(RestoreTest, refusesWhatIsNoCopyAndAFolderThatIsNotThere)
 {
     std::ofstream(m_folder / "text.db")

@@ -160,6 +160,15 @@ TEST_F(Press, isSeenForAMomentAndNotForEver)
     EXPECT_TRUE(QTest::qWaitFor([this] { return !step.isDown(); }));
 }
 
+TEST_F(Press, whatIsHiddenUnderTheFingerIsNotDownWhenItShowsAgain)
+{
+    QObject::connect(&other, &TapButton::pressed, &other, [this] { other.hide(); });
+    QTest::mousePress(&other, Qt::LeftButton);
+    ASSERT_FALSE(other.isVisible());
+    other.show();
+    EXPECT_FALSE(other.isDown());
+}
+
 TEST_F(Press, pedalIsTheBigButtonWhereverTheFocusIs)
 {
     Pedal pedal(&window);

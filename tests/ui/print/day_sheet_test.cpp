@@ -99,6 +99,22 @@ TEST_P(OnSheet, everythingFitsAndLiesOnNothingElse)
     }
 }
 
+TEST_P(OnSheet, theFileIsTitledAsTheSheetIs)
+{
+    const QTemporaryDir folder;
+    const QString pdf = folder.filePath(QStringLiteral("sheet.pdf"));
+    const PaperPages laid = pages(sampleSheet());
+    ASSERT_TRUE(savePdf(laid, pdf));
+    QProcess info;
+    info.start(QStringLiteral("pdfinfo"), {pdf});
+    ASSERT_TRUE(info.waitForFinished());
+    const QString said = QString::fromUtf8(info.readAllStandardOutput());
+    const QString title = laid.front().texts.front().text;
+    ASSERT_FALSE(title.isEmpty());
+    EXPECT_TRUE(said.contains(QStringLiteral("Title:           ") + title + u'\n'))
+        << said.toStdString();
+}
+
 TEST_P(OnSheet, itsCodeIsReadFromThePaper)
 {
     const DaySheet sheet = sampleSheet();

@@ -212,6 +212,14 @@ TEST_F(Words, factsAreWholeSentences)
               QStringLiteral("Alarm heard: time from bath to diluent, ampoule 2 of pull 3."));
 }
 
+TEST_F(Words, aLoudspeakerWithoutANameIsNotNamed)
+{
+    EXPECT_EQ(factText(SoundLost{"USB"}), QStringLiteral("The sound was lost on USB."));
+    EXPECT_EQ(factText(SoundLost{}), QStringLiteral("The sound was lost."));
+    EXPECT_EQ(factText(SoundFound{}), QStringLiteral("The sound is back."));
+    EXPECT_EQ(factText(SoundProven{}), QStringLiteral("The alarm was heard."));
+}
+
 TEST_F(Words, valuesFromTheTrailStandAsTheyAreEvenWithPercentSigns)
 {
     EXPECT_EQ(factText(BagReleased{BagId{"%2"}, PersonId{"%3"}, "100 %1"}),
