@@ -64,6 +64,10 @@
         <source>Vessel %1 is below its minimum: fill it now</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Vessel %1 should be down to its minimum by now: read its level, fill it</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>AskCopiesText</name>
@@ -1104,6 +1108,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>none yet</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The damaged part before it lies there as %1: another file has its name.</source>
+        <comment>a file, or some</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Damage</name>
@@ -1762,6 +1771,31 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>a deviation</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>! NOT DECIDED</source>
+        <comment>on a bag on hold</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on hold since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation type="unfinished">why</translation>
+    </message>
+    <message>
+        <source>decided</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>decision</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Fact</name>
@@ -2219,6 +2253,18 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>Signed: %1, entry %2.</source>
         <comment>meaning, what was signed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The alarm was heard.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sound was lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sound is back.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3271,6 +3317,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>“%1” is not an option.</source>
         <translation>“%1” is not an option.</translation>
+    </message>
+    <message>
+        <source>The station&apos;s name in the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--station wants a name of 1 to 24 signs, without a blank before or after it.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4745,10 +4799,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>There is no such note in this shift.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>There is no such vessel. Describe it first.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4758,6 +4808,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>Put it back and take lot %1, or choose the other one in the stores.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no such note in the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Here the code of %1 is read where it is asked who signs. To be on duty, scan it on the bench page.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4811,6 +4869,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>How much is left in the bag?</source>
         <translation type="unfinished">How much is left in the bag?</translation>
+    </message>
+    <message>
+        <source>%1 is down: what was done with it?</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4952,6 +5014,26 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>%1 birds</source>
         <translation type="unfinished">%1 birds</translation>
+    </message>
+    <message>
+        <source>%1, entry %2</source>
+        <comment>day, number in the record</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it was used</source>
+        <comment>a bag that is down</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it was used, with a note</source>
+        <comment>a bag that is down</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was left was thrown away</source>
+        <comment>a bag that is down</comment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6311,6 +6393,19 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>a picture of the chart</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The readings show no loss: read the level again tomorrow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; one more reading has to confirm that</source>
+        <comment>a loss</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of late</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -6883,7 +6978,52 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>vessel below its minimum</source>
+        <source>its check failed</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not measured yet</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not connected</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line shorted</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no answer</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>answer unreadable</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>impossible value</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changed too fast</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thermometer gone</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vessel low</source>
         <comment>name of an alarm</comment>
         <translation type="unfinished"></translation>
     </message>
@@ -7102,10 +7242,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
 <context>
     <name>bathside::ui::CaseTile</name>
     <message>
-        <source>from a shift before</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>blocked until a shift lead decides</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7214,6 +7350,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>Saved: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::CoursePicture</name>
+    <message>
+        <source>bath %1 at %2</source>
+        <comment>temperature, time since the first step</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8070,10 +8214,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>a shift before; its bag and steps are on the record page</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Cause</source>
         <translation type="unfinished"></translation>
     </message>
@@ -8101,6 +8241,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>charts over time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a shift before, %1; its bag and steps are on the record page</source>
+        <comment>day, entry</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8341,6 +8486,18 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>nobody is listed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: not named yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is this station called?</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -62,7 +62,11 @@
     </message>
     <message>
         <source>Vessel %1 is below its minimum: fill it now</source>
-        <translation>Recipiente %1 bajo su mínimo: llénelo ya</translation>
+        <translation>Termo %1 bajo su mínimo: llénelo ya</translation>
+    </message>
+    <message>
+        <source>Vessel %1 should be down to its minimum by now: read its level, fill it</source>
+        <translation>El termo %1 ya debe de estar en su mínimo: lea su nivel y llénelo</translation>
     </message>
 </context>
 <context>
@@ -1104,6 +1108,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>none yet</source>
         <translation>ninguna aún</translation>
     </message>
+    <message>
+        <source>The damaged part before it lies there as %1: another file has its name.</source>
+        <comment>a file, or some</comment>
+        <translation>La parte dañada anterior está allí como %1: otro archivo tiene su nombre.</translation>
+    </message>
 </context>
 <context>
     <name>Damage</name>
@@ -1762,6 +1771,31 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>a deviation</comment>
         <translation>abierta al cerrar el turno</translation>
     </message>
+    <message>
+        <source>! NOT DECIDED</source>
+        <comment>on a bag on hold</comment>
+        <translation>! SIN DECIDIR</translation>
+    </message>
+    <message>
+        <source>on hold since</source>
+        <translation>retenida desde</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>por qué</translation>
+    </message>
+    <message>
+        <source>decided</source>
+        <translation>decidido</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>por</translation>
+    </message>
+    <message>
+        <source>decision</source>
+        <translation>decisión</translation>
+    </message>
 </context>
 <context>
     <name>Fact</name>
@@ -2220,6 +2254,18 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>Signed: %1, entry %2.</source>
         <comment>meaning, what was signed</comment>
         <translation>Firmado: %1, entrada %2.</translation>
+    </message>
+    <message>
+        <source>The alarm was heard.</source>
+        <translation>La alarma se oyó.</translation>
+    </message>
+    <message>
+        <source>The sound was lost.</source>
+        <translation>Se perdió el sonido.</translation>
+    </message>
+    <message>
+        <source>The sound is back.</source>
+        <translation>Ha vuelto el sonido.</translation>
     </message>
 </context>
 <context>
@@ -3271,6 +3317,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>“%1” is not an option.</source>
         <translation>«%1» no es una opción.</translation>
+    </message>
+    <message>
+        <source>The station&apos;s name in the record.</source>
+        <translation>El nombre de la estación en el registro.</translation>
+    </message>
+    <message>
+        <source>--station wants a name of 1 to 24 signs, without a blank before or after it.</source>
+        <translation>--station quiere un nombre de 1 a 24 signos, sin espacios antes ni después.</translation>
     </message>
 </context>
 <context>
@@ -4745,10 +4799,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>No hay tal desviación en este turno, o ya está revisada.</translation>
     </message>
     <message>
-        <source>There is no such note in this shift.</source>
-        <translation>No hay tal nota en este turno.</translation>
-    </message>
-    <message>
         <source>There is no such vessel. Describe it first.</source>
         <translation>No hay tal recipiente. Descríbalo primero.</translation>
     </message>
@@ -4759,6 +4809,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>Put it back and take lot %1, or choose the other one in the stores.</source>
         <translation>Devuélvalo y tome el lote %1, o elija el otro en las existencias.</translation>
+    </message>
+    <message>
+        <source>There is no such note in the record.</source>
+        <translation>No hay tal nota en el registro.</translation>
+    </message>
+    <message>
+        <source>Here the code of %1 is read where it is asked who signs. To be on duty, scan it on the bench page.</source>
+        <translation>Aquí el código de %1 se lee donde se pregunta quién firma. Para estar de turno, escanéelo en la página del puesto.</translation>
     </message>
 </context>
 <context>
@@ -4811,6 +4869,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>How much is left in the bag?</source>
         <translation>¿Cuánto queda en la bolsa?</translation>
+    </message>
+    <message>
+        <source>%1 is down: what was done with it?</source>
+        <translation>%1 está retirada: ¿qué se hizo con ella?</translation>
     </message>
 </context>
 <context>
@@ -4952,6 +5014,26 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>%1 birds</source>
         <translation>%1 aves</translation>
+    </message>
+    <message>
+        <source>%1, entry %2</source>
+        <comment>day, number in the record</comment>
+        <translation>%1, entrada %2</translation>
+    </message>
+    <message>
+        <source>it was used</source>
+        <comment>a bag that is down</comment>
+        <translation>se usó</translation>
+    </message>
+    <message>
+        <source>it was used, with a note</source>
+        <comment>a bag that is down</comment>
+        <translation>se usó, con una nota</translation>
+    </message>
+    <message>
+        <source>what was left was thrown away</source>
+        <comment>a bag that is down</comment>
+        <translation>se tiró lo que quedaba</translation>
     </message>
 </context>
 <context>
@@ -6311,6 +6393,19 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>a picture of the chart</comment>
         <translation>guardar</translation>
     </message>
+    <message>
+        <source>The readings show no loss: read the level again tomorrow.</source>
+        <translation>Las lecturas no muestran pérdida: lea el nivel otra vez mañana.</translation>
+    </message>
+    <message>
+        <source>%1; one more reading has to confirm that</source>
+        <comment>a loss</comment>
+        <translation>%1; falta otra lectura que lo confirme</translation>
+    </message>
+    <message>
+        <source>of late</source>
+        <translation>últimamente</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -6883,9 +6978,54 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>el recipiente pierde demasiado</translation>
     </message>
     <message>
-        <source>vessel below its minimum</source>
+        <source>its check failed</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation>falló su control</translation>
+    </message>
+    <message>
+        <source>not measured yet</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation>aún no ha medido</translation>
+    </message>
+    <message>
+        <source>not connected</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation>sin conectar</translation>
+    </message>
+    <message>
+        <source>line shorted</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation>línea en corto</translation>
+    </message>
+    <message>
+        <source>no answer</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation>no responde</translation>
+    </message>
+    <message>
+        <source>answer unreadable</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation>respuesta ilegible</translation>
+    </message>
+    <message>
+        <source>impossible value</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation>valor imposible</translation>
+    </message>
+    <message>
+        <source>changed too fast</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation>cambio muy rápido</translation>
+    </message>
+    <message>
+        <source>thermometer gone</source>
+        <comment>why a thermometer gives no reading</comment>
+        <translation>falta el termómetro</translation>
+    </message>
+    <message>
+        <source>vessel low</source>
         <comment>name of an alarm</comment>
-        <translation>recipiente bajo su mínimo</translation>
+        <translation>termo bajo</translation>
     </message>
 </context>
 <context>
@@ -7102,10 +7242,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
 <context>
     <name>bathside::ui::CaseTile</name>
     <message>
-        <source>from a shift before</source>
-        <translation>de un turno anterior</translation>
-    </message>
-    <message>
         <source>blocked until a shift lead decides</source>
         <translation>espera a un encargado</translation>
     </message>
@@ -7215,6 +7351,14 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>Saved: %1</source>
         <translation>Guardado: %1</translation>
+    </message>
+</context>
+<context>
+    <name>bathside::ui::CoursePicture</name>
+    <message>
+        <source>bath %1 at %2</source>
+        <comment>temperature, time since the first step</comment>
+        <translation>baño %1 a los %2</translation>
     </message>
 </context>
 <context>
@@ -8070,10 +8214,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>De</translation>
     </message>
     <message>
-        <source>a shift before; its bag and steps are on the record page</source>
-        <translation>un turno anterior; su bolsa y sus pasos están en la página del registro</translation>
-    </message>
-    <message>
         <source>Cause</source>
         <translation>Causa</translation>
     </message>
@@ -8102,6 +8242,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>charts over time</source>
         <translation>gráficos en el tiempo</translation>
+    </message>
+    <message>
+        <source>a shift before, %1; its bag and steps are on the record page</source>
+        <comment>day, entry</comment>
+        <translation>un turno anterior, %1; su bolsa y sus pasos están en la página del registro</translation>
     </message>
 </context>
 <context>
@@ -8342,6 +8487,18 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>nobody is listed</source>
         <translation>aún no hay nadie</translation>
+    </message>
+    <message>
+        <source>name …</source>
+        <translation>nombre …</translation>
+    </message>
+    <message>
+        <source>%1: not named yet</source>
+        <translation>%1: aún sin nombre</translation>
+    </message>
+    <message>
+        <source>What is this station called?</source>
+        <translation>¿Cómo se llama esta estación?</translation>
     </message>
 </context>
 <context>

@@ -217,7 +217,7 @@ QString wordOf(StationCause cause)
         case StationCause::Vessel:
             return WordText::tr("vessel loses too much", "name of an alarm");
         case StationCause::VesselLow:
-            return WordText::tr("vessel below its minimum", "name of an alarm");
+            return WordText::tr("vessel low", "name of an alarm");
     }
     Q_UNREACHABLE();
 }

@@ -205,7 +205,7 @@ TEST_F(Words, factsAreWholeSentences)
         factText(DeviationFound{LimitName::Thaw, subjectOf(AmpouleRef{3, 2}), {}, 1200, {}}),
         QStringLiteral("Deviation: time from bath to diluent, ampoule 2 of pull 3, by 1.2 s."));
     EXPECT_EQ(factText(AlarmHeard{"vessel low station:V2"}),
-              QStringLiteral("Alarm heard: vessel below its minimum, V2."));
+              QStringLiteral("Alarm heard: vessel low, V2."));
     EXPECT_EQ(factText(AlarmHeard{"something of a later version"}),
               QStringLiteral("Alarm heard: something of a later version."));
     EXPECT_EQ(factText(AlarmHeard{"thaw ampoule:3/2"}),
