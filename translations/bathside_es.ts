@@ -3320,11 +3320,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>The station&apos;s name in the record.</source>
-        <translation>El nombre de la estación en el registro.</translation>
+        <translation>Nombre del puesto en el registro.</translation>
     </message>
     <message>
         <source>--station wants a name of 1 to 24 signs, without a blank before or after it.</source>
-        <translation>--station quiere un nombre de 1 a 24 signos, sin espacios antes ni después.</translation>
+        <translation>--station requiere un nombre de 1 a 24 signos, sin espacio delante ni detrás.</translation>
     </message>
 </context>
 <context>
@@ -8498,7 +8498,7 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>What is this station called?</source>
-        <translation>¿Cómo se llama esta estación?</translation>
+        <translation>¿Cómo se llama este puesto?</translation>
     </message>
 </context>
 <context>
