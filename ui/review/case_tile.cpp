@@ -21,7 +21,9 @@ QString lineOf(const ReviewCase& one)
                      overText(one.deviation->fact.limit, one.deviation->fact.over));
     if (one.deviation && one.about())
         parts.append(subjectText(subjectOf(*one.about())));
-    if (one.hold)
+    if (one.isCarried)
+        parts.append(entryText(one));
+    else if (one.hold)
         parts.append(CaseTile::tr("blocked until a shift lead decides"));
     return parts.join(QStringLiteral(" · "));
 }
@@ -55,7 +57,7 @@ void CaseTile::setCase(const ReviewCase& one, const std::optional<Course>& cours
 {
     m_standing = standingText(one);
     m_course = course;
-    setWord(one.isCarried ? QStringLiteral("%1, %2").arg(titleOf(one), earlierText(one, zone))
+    setWord(one.isCarried ? QStringLiteral("%1, %2").arg(titleOf(one), caseDay(one, zone))
                           : titleOf(one));
     setLine(lineOf(one));
     setRole(ui::roleOf(one));

@@ -188,12 +188,20 @@ QString titleOf(const ReviewCase& one)
         .arg(wordOf(one.deviation->fact.limit), fullSubjectText(one.deviation->fact.subject));
 }
 
-QString earlierText(const ReviewCase& one, const std::string& zone)
+QString caseDay(const ReviewCase& one, const std::string& zone)
 {
     constexpr qsizetype kDay = 10;  // "2026-03-04"
-    return ReviewText::tr("%1, entry %2", "day, number in the record")
-        .arg(localDateTimeText(one.at(), zone).left(kDay))
-        .arg(one.seq());
+    return localDateTimeText(one.at(), zone).left(kDay);
+}
+
+QString entryText(const ReviewCase& one)
+{
+    return ReviewText::tr("entry %1", "number in the record").arg(one.seq());
+}
+
+QString earlierText(const ReviewCase& one, const std::string& zone)
+{
+    return QStringLiteral("%1, %2").arg(caseDay(one, zone), entryText(one));
 }
 
 QString fullTitleOf(const ReviewCase& one, const std::string& zone)

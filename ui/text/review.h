@@ -35,7 +35,9 @@ namespace bathside::ui {
 
 /// "thaw", "bag B2 on hold".
 [[nodiscard]] QString titleOf(const ReviewCase& one);
-/// Of one from a shift before, whose names are used again: "2026-03-04, entry 37".
+/// Of one from a shift before, whose names are used again: "2026-03-04", "entry 37"; both.
+[[nodiscard]] QString caseDay(const ReviewCase& one, const std::string& zone);
+[[nodiscard]] QString entryText(const ReviewCase& one);
 [[nodiscard]] QString earlierText(const ReviewCase& one, const std::string& zone);
 /// The title, the bag where it says more, and when, where it is from a shift before.
 [[nodiscard]] QString fullTitleOf(const ReviewCase& one, const std::string& zone);
