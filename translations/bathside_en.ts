@@ -5016,11 +5016,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation type="unfinished">%1 birds</translation>
     </message>
     <message>
-        <source>%1, entry %2</source>
-        <comment>day, number in the record</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>it was used</source>
         <comment>a bag that is down</comment>
         <translation type="unfinished"></translation>
@@ -5034,6 +5029,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>what was left was thrown away</source>
         <comment>a bag that is down</comment>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry %1</source>
+        <comment>number in the record</comment>
+        <translation type="unfinished">entry %1</translation>
     </message>
 </context>
 <context>

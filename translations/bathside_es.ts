@@ -5016,11 +5016,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>%1 aves</translation>
     </message>
     <message>
-        <source>%1, entry %2</source>
-        <comment>day, number in the record</comment>
-        <translation>%1, entrada %2</translation>
-    </message>
-    <message>
         <source>it was used</source>
         <comment>a bag that is down</comment>
         <translation>se usó</translation>
@@ -5033,7 +5028,12 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>what was left was thrown away</source>
         <comment>a bag that is down</comment>
-        <translation>se tiró lo que quedaba</translation>
+        <translation>se desechó lo que quedaba</translation>
+    </message>
+    <message>
+        <source>entry %1</source>
+        <comment>number in the record</comment>
+        <translation>entrada %1</translation>
     </message>
 </context>
 <context>
