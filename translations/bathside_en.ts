@@ -1923,10 +1923,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>Bag %1 was put on hold: %2, %3.</translation>
     </message>
     <message>
-        <source>Bag %1 was released by %2. Reason: %3.</source>
-        <translation>Bag %1 was released by %2. Reason: %3.</translation>
-    </message>
-    <message>
         <source>Bag %1 was taken down: %2, %3 left.</source>
         <comment>bag, reason, volume</comment>
         <translation>Bag %1 was taken down: %2, %3 left.</translation>
@@ -2265,6 +2261,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>The sound is back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ended the hold of bag %2: %3.</source>
+        <comment>who, bag, what was decided</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -1923,10 +1923,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>Se retuvo la bolsa %1: %2, %3.</translation>
     </message>
     <message>
-        <source>Bag %1 was released by %2. Reason: %3.</source>
-        <translation>%2 liberó la bolsa %1. Motivo: %3.</translation>
-    </message>
-    <message>
         <source>Bag %1 was taken down: %2, %3 left.</source>
         <comment>bag, reason, volume</comment>
         <translation>Se retiró la bolsa %1: %2, quedaban %3.</translation>
@@ -2266,6 +2262,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>The sound is back.</source>
         <translation>Ha vuelto el sonido.</translation>
+    </message>
+    <message>
+        <source>%1 ended the hold of bag %2: %3.</source>
+        <comment>who, bag, what was decided</comment>
+        <translation>%1 puso fin a la retención de la bolsa %2: %3.</translation>
     </message>
 </context>
 <context>

@@ -129,16 +129,17 @@ void writeTimes(SheetWriter& writer, const SheetShift& shift)
         writer.columns(bagColumns(shift));
 }
 
-void writeDeviations(SheetWriter& writer, const DaySheet& sheet, const SheetShift& shift)
+void writeDeviations(SheetWriter& writer, const DaySheet& sheet, const SheetShift& shift,
+                     const std::string& language)
 {
     writer.heading(DayText::tr("Deviations"));
-    writer.table(deviationsTable(shift, sheet.people));
+    writer.table(deviationsTable(shift, sheet.people, language));
     for (const Deviation& deviation : shift.kept)
         writer.paragraph(keptText(deviation));
     if (shift.carried.empty())
         return;
     writer.heading(DayText::tr("Deviations of earlier shifts that were open"));
-    writer.table(carriedTable(shift, sheet.people));
+    writer.table(carriedTable(shift, sheet.people, language));
 }
 
 void writeShift(SheetWriter& writer, const DaySheet& sheet, const SheetShift& shift,
@@ -148,7 +149,7 @@ void writeShift(SheetWriter& writer, const DaySheet& sheet, const SheetShift& sh
     writeCard(writer, shift);
     writer.heading(DayText::tr("Planned and done"));
     writer.table(linesTable(shift));
-    writeDeviations(writer, sheet, shift);
+    writeDeviations(writer, sheet, shift, language);
     writer.heading(DayText::tr("Set-up checks"));
     writer.table(checksTable(shift, language));
     writer.heading(DayText::tr("Bags"));

@@ -51,14 +51,14 @@ QString reviewText(const SheetShift& shift, const ReviewCase& one, const People&
                      .arg(who, isoDayText(day));
 }
 
-QString causeOf(const ReviewCase& one)
+QString causeOf(const ReviewCase& one, const SheetShift& shift, const std::string& language)
 {
     if (!one.deviation || !one.deviation->reviewed)
         return kNone;
     const Reviewed& reviewed = *one.deviation->reviewed;
     QStringList parts;
     if (!reviewed.cause.empty())
-        parts.append(causeText(reviewed.cause));
+        parts.append(causeText(reviewed.cause, shift.card.get(), language));
     if (!reviewed.words.empty())
         parts.append(fromCore(reviewed.words));
     return parts.isEmpty() ? kNone : parts.join(QStringLiteral(": "));
@@ -119,7 +119,8 @@ QString signedText(const SheetSignature& one)
                            : parts.join(QStringLiteral("; "));
 }
 
-Row caseRow(const SheetShift& shift, std::size_t at, const People& people)
+Row caseRow(const SheetShift& shift, std::size_t at, const People& people,
+            const std::string& language)
 {
     const ReviewCase& one = shift.cases[at];
     const auto& deviation = one.deviation;
@@ -129,7 +130,7 @@ Row caseRow(const SheetShift& shift, std::size_t at, const People& people)
             {deviation ? allowedText(shift, name, shift.limits[at]) : kNone},
             {deviation ? overText(name, deviation->fact.over) : kNone},
             {wordOf(one.severity)},
-            {causeOf(one)},
+            {causeOf(one, shift, language)},
             {actionOf(one)},
             {reviewText(shift, one, people)}};
 }
@@ -186,7 +187,8 @@ SheetTable checksTable(const SheetShift& shift, const std::string& language)
     return table;
 }
 
-SheetTable deviationsTable(const SheetShift& shift, const People& people)
+SheetTable deviationsTable(const SheetShift& shift, const People& people,
+                           const std::string& language)
 {
     SheetTable table{{{DayText::tr("deviation"), 0.18},
                       {DayText::tr("entry"), 0.07},
@@ -199,7 +201,7 @@ SheetTable deviationsTable(const SheetShift& shift, const People& people)
                      {},
                      DayText::tr("None.", "no deviations")};
     for (std::size_t i = 0; i < shift.cases.size(); ++i)
-        table.rows.push_back(caseRow(shift, i, people));
+        table.rows.push_back(caseRow(shift, i, people, language));
     return table;
 }
 
@@ -247,7 +249,7 @@ SheetTable notesTable(const SheetShift& shift)
 }
 
 /// The deviations of earlier shifts that this one began with: entry and day say which they are.
-SheetTable carriedTable(const SheetShift& shift, const People& people)
+SheetTable carriedTable(const SheetShift& shift, const People& people, const std::string& language)
 {
     SheetTable table{{{DayText::tr("entry"), 0.08},
                       {DayText::tr("day"), 0.12},
@@ -267,7 +269,7 @@ SheetTable carriedTable(const SheetShift& shift, const People& people)
              {isoDayText(localDay(deviation.at.wall, shift.zone))},
              {caseText(one), true},
              {overText(deviation.fact.limit, deviation.fact.over)},
-             {causeOf(one)},
+             {causeOf(one, shift, language)},
              {actionOf(one)},
              {deviation.reviewed ? reviewText(shift, one, people)
                                  : DayText::tr("open as the shift closed", "a deviation")}});

@@ -15,10 +15,12 @@ namespace bathside::ui {
 [[nodiscard]] SheetTable holdsTable(const SheetShift& shift);
 [[nodiscard]] SheetTable ampoulesTable(const SheetShift& shift);
 [[nodiscard]] SheetTable bathsTable(const SheetShift& shift);
-[[nodiscard]] SheetTable deviationsTable(const SheetShift& shift, const People& people);
+[[nodiscard]] SheetTable deviationsTable(const SheetShift& shift, const People& people,
+                                         const std::string& language);
 [[nodiscard]] SheetTable sumsTable(const SheetShift& shift);
 [[nodiscard]] SheetTable notesTable(const SheetShift& shift);
-[[nodiscard]] SheetTable carriedTable(const SheetShift& shift, const People& people);
+[[nodiscard]] SheetTable carriedTable(const SheetShift& shift, const People& people,
+                                      const std::string& language);
 [[nodiscard]] SheetTable signaturesTable(const DaySheet& sheet);
 
 /// Each ampoule's two times, and each bag's age, as shares of their limits.

@@ -3,6 +3,7 @@
 #include "ui/text/fact_sentences.h"
 #include "ui/text/fact_text.h"
 #include "ui/text/numbers.h"
+#include "ui/text/review.h"
 #include "ui/text/subjects.h"
 #include "ui/text/time.h"
 #include "ui/text/words.h"
@@ -73,8 +74,8 @@ QString sentenceOf(const BagHeld& fact)
 
 QString sentenceOf(const BagReleased& fact)
 {
-    return FactText::tr("Bag %1 was released by %2. Reason: %3.")
-        .arg(idText(fact.bag), idText(fact.by), fromCore(fact.why));
+    return FactText::tr("%1 ended the hold of bag %2: %3.", "who, bag, what was decided")
+        .arg(idText(fact.by), idText(fact.bag), dispositionText(fact.why));
 }
 
 QString sentenceOf(const BagDown& fact)

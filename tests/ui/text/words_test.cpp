@@ -223,7 +223,7 @@ TEST_F(Words, aLoudspeakerWithoutANameIsNotNamed)
 TEST_F(Words, valuesFromTheTrailStandAsTheyAreEvenWithPercentSigns)
 {
     EXPECT_EQ(factText(BagReleased{BagId{"%2"}, PersonId{"%3"}, "100 %1"}),
-              QStringLiteral("Bag %2 was released by %3. Reason: 100 %1."));
+              QStringLiteral("%3 ended the hold of bag %2: 100 %1."));
 }
 
 }  // namespace
