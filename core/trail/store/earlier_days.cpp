@@ -95,7 +95,7 @@ Result<void, StoreTrouble> prepend(const EarlierDays& earlier, const TrailDb& la
 std::string zoneOf(const std::vector<SoundPart>& parts)
 {
     DayFinder finder;
-    readAll(parts, [&](const Entry& entry) { finder.take(entry); });
+    readEarlier(parts, [&](const Entry& entry) { finder.take(entry); });
     return finder.shifts().empty() ? "UTC" : finder.shifts().back().zone;
 }
 

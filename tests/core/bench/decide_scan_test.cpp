@@ -7,6 +7,7 @@
 #include "core/base/day.h"
 #include "core/bench/next.h"
 #include "core/scan/own_code.h"
+#include "tests/core/stores/support.h"
 #include "tests/support/shift.h"
 
 namespace bathside::test {
@@ -14,7 +15,6 @@ namespace {
 
 using testing::ElementsAre;
 
-const ComponentId kThree{"serotype 3"};
 const ComponentId kOne{"serotype 1"};
 constexpr auto kK50 =
     "]d20109521234500018"

@@ -120,7 +120,7 @@ TEST_F(StaffTest, onlyAShiftLeadDisposesOfAHeldBagOrAllowsALot)
     EXPECT_EQ(sayer(), kLead);
 
     const Stock lot = ampoulesOf(kThree, {"K40"});
-    shift.say(Receive{{ampoules("K40", 4)}});
+    shift.say(Receive{{test::ampoules("K40", 4)}});
     shift.say(QuarantineLot{lot, {}, "certificate missing"});
     EXPECT_EQ(shift.refused(AllowLot{lot, {"EF"}, "telephoned"}), RefusalCode::NoPin);
     shift.say(AllowLot{lot, {"LS"}, "telephoned"});
