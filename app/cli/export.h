@@ -16,7 +16,7 @@ struct ExportCall {
     std::string until;  // empty: that day alone
     std::string folder;
     std::string as = "csv,jsonl";
-    std::vector<std::string> continues;  // what the trail goes on from, oldest first
+    std::vector<std::string> continues{};  // what the trail goes on from, oldest first
     std::string paper = "a4";
     std::string language = "en";
     std::string key;  // file of the key that signs the manifest; empty: seal.key beside the trail
