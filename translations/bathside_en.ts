@@ -8494,11 +8494,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1: not named yet</source>
+        <source>What is this station called?</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>What is this station called?</source>
+        <source>not named yet</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -8494,12 +8494,12 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>nombre …</translation>
     </message>
     <message>
-        <source>%1: not named yet</source>
-        <translation>%1: aún sin nombre</translation>
-    </message>
-    <message>
         <source>What is this station called?</source>
         <translation>¿Cómo se llama este puesto?</translation>
+    </message>
+    <message>
+        <source>not named yet</source>
+        <translation>aún sin nombre</translation>
     </message>
 </context>
 <context>

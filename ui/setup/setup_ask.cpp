@@ -11,6 +11,13 @@
 namespace bathside::ui {
 namespace {
 
+/// As much of it as a tile has room for.
+QString briefName(const QString& name)
+{
+    constexpr qsizetype kRoom = 14;  // signs
+    return name.size() <= kRoom ? name : name.first(kRoom - 1).trimmed() + u'…';
+}
+
 constexpr auto kOther = "other", kName = "name", kPrint = "labels", kCells = "live-cells";
 
 }  // namespace
@@ -134,7 +141,7 @@ void SetUpPage::askStation()
     const bool isNamed = now.station != QLatin1String(kUnnamedStation);
     QList<Choice> choices{{.id = QString::fromLatin1(kName),
                            .word = tr("name …"),
-                           .line = isNamed ? now.station : tr("%1: not named yet").arg(now.station),
+                           .line = isNamed ? briefName(now.station) : tr("not named yet"),
                            .role = isNamed ? Role::Neutral : Role::HeadsUp}};
     for (const QString& code : Language::offered())
         choices.append({.id = QStringLiteral("language:") + code,

@@ -154,7 +154,7 @@ TEST_F(SetUp, theStationIsGivenItsName)
         return dynamic_cast<ui::TapButton*>(stand().target(QStringLiteral("ask.name")))->line();
     };
     stand().tap(QStringLiteral("setup.screen"));
-    EXPECT_EQ(line(), QStringLiteral("bench: not named yet"));
+    EXPECT_EQ(line(), QStringLiteral("not named yet"));
     stand().taps({"ask.name", "letters.B", "letters.space", "letters.C", "letters.set"});
     EXPECT_EQ(m_pages->preferences().now().station, QStringLiteral("B C"));
     EXPECT_EQ(line(), QStringLiteral("B C"));
