@@ -21,7 +21,7 @@ WITH span (first, last) AS (SELECT ?, ?),
   named (key, what) AS (VALUES ('person', 2), ('by', 2), ('bag', 3), ('lot', 5), ('diluent_lot', 5), ('line', 6)),
   corrected (field, what) AS (VALUES ('bag', 3), ('lot', 5), ('line', 6)),
   about (word, what) AS (VALUES ('bag', 3), ('ampoule', 4), ('line', 6)),
-  pointing (kind, path) AS (VALUES ('deviation', '$.from'), ('rejudged', '$.from'), ('deviation.reviewed', '$.of'),
+  pointing (kind, path) AS (VALUES ('deviation', '$.from'), ('rejudged', '$.from'), ('bag.released', '$.of'), ('deviation.reviewed', '$.of'),
     ('note.commented', '$.of'), ('record.signed', '$.of'), ('fact.corrected', '$.seq'), ('fact.taken-back', '$.seqs'))
 INSERT OR IGNORE INTO {s}subject_index (what, id, seq)
 SELECT 1, kind, seq FROM e
