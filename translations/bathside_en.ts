@@ -1767,11 +1767,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>open as the shift closed</source>
-        <comment>a deviation</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>! NOT DECIDED</source>
         <comment>on a bag on hold</comment>
         <translation type="unfinished"></translation>
@@ -1794,6 +1789,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>decision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open in this shift</source>
+        <comment>a deviation</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

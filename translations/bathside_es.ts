@@ -1767,11 +1767,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>día</translation>
     </message>
     <message>
-        <source>open as the shift closed</source>
-        <comment>a deviation</comment>
-        <translation>abierta al cerrar el turno</translation>
-    </message>
-    <message>
         <source>! NOT DECIDED</source>
         <comment>on a bag on hold</comment>
         <translation>! SIN DECIDIR</translation>
@@ -1795,6 +1790,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>decision</source>
         <translation>decisión</translation>
+    </message>
+    <message>
+        <source>open in this shift</source>
+        <comment>a deviation</comment>
+        <translation>abierta en este turno</translation>
     </message>
 </context>
 <context>

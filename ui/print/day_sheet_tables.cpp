@@ -272,7 +272,7 @@ SheetTable carriedTable(const SheetShift& shift, const People& people, const std
              {causeOf(one, shift, language)},
              {actionOf(one)},
              {deviation.reviewed ? reviewText(shift, one, people)
-                                 : DayText::tr("open as the shift closed", "a deviation")}});
+                                 : DayText::tr("open in this shift", "a deviation")}});
     }
     return table;
 }
