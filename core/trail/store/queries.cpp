@@ -6,6 +6,7 @@
 #include <set>
 
 #include "core/base/rfc3339.h"
+#include "core/facts/facts.h"
 
 namespace bathside::store {
 namespace {
@@ -45,11 +46,11 @@ Result<std::vector<Entry>, StoreTrouble> collected(const auto& readTo)
 // What comes every day, and how many of the latest matter to whoever asks for what is carried: a
 // start must not take longer with the years.
 constexpr std::array<std::pair<std::string_view, int>, 5> kOften{{
-    {"station.started", 1},
-    {"backup.made", 1},
-    {"record.signed", 200},  // and PINs that were wrong: for the wait after them
-    {"pin.refused", 200},
-    {"vessel.dipped", 400},  // half a year of two vessels
+    {StationStarted::kKind, 1},
+    {BackupMade::kKind, 1},
+    {RecordSigned::kKind, 200},  // and PINs that were wrong: for the wait after them
+    {PinRefused::kKind, 200},
+    {VesselDipped::kKind, 400},  // half a year of two vessels
 }};
 
 int latestThatMatter(std::string_view kind)
@@ -58,7 +59,10 @@ int latestThatMatter(std::string_view kind)
     return often == kOften.end() ? -1 : often->second;  // −1: all, as SQLite has it
 }
 
-bool amends(std::string_view kind) { return kind == "fact.corrected" || kind == "fact.taken-back"; }
+bool amends(std::string_view kind)
+{
+    return kind == FactCorrected::kKind || kind == FactTakenBack::kKind;
+}
 
 /// What amends one of `seqs`, or an amendment of it.
 Result<void, StoreTrouble> addAmendments(const TrailDb& trail,

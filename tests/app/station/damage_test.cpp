@@ -70,6 +70,24 @@ protected:
         return damage.value_or(Damage{});
     }
 
+    /// Asks, and waits for the one answer.
+    template <typename Answer, typename Ask>
+    static Answer answerTo(TrailRecord& record, void (ui::RecordSource::*signal)(const Answer&),
+                           Ask ask)
+    {
+        std::optional<Answer> answer;
+        const auto heard = QObject::connect(&record, signal, &record,
+                                            [&](const Answer& given) { answer = given; });
+        ask();
+        SessionStand::waitFor([&] { return answer.has_value(); });
+        QObject::disconnect(heard);
+        return answer.value_or(Answer{});
+    }
+    static ui::SheetAnswer sheetOf(TrailRecord& record, ui::Date date)
+    {
+        return answerTo(record, &ui::RecordSource::sheetRead, [&] { record.askSheet(date); });
+    }
+
     SessionStand stand;
     Bench m_before;
 };
@@ -180,29 +198,24 @@ TEST_F(DamageTest, theDayOfTheDamageIsExportedWhole)
     stand.say(CloseShift{});
     ASSERT_TRUE(stand.session->store().flush(60s));
     TrailRecord record(*stand.session);
-    std::optional<ui::ExportAnswer> answer;
-    QObject::connect(&record, &ui::RecordSource::exported, &record,
-                     [&](const ui::ExportAnswer& given) { answer = given; });
-    record.exportDays({kDay, kDay}, QString::fromStdString((stand.folder / "out").string()), '.');
-    SessionStand::waitFor([&] { return answer.has_value(); });
-    ASSERT_FALSE(answer->fault);
-    ASSERT_EQ(answer->manifest.runs.size(), 1U);
-    EXPECT_EQ(answer->manifest.runs[0].first, 1);
-    EXPECT_GT(answer->manifest.runs[0].last, bad);
-    const std::filesystem::path folder = answer->folder.toStdString();
-    ExportVerifier verifier(answer->manifest);
+    const auto answer = answerTo(record, &ui::RecordSource::exported, [&] {
+        record.exportDays({kDay, kDay}, QString::fromStdString((stand.folder / "out").string()),
+                          '.');
+    });
+    ASSERT_FALSE(answer.fault);
+    ASSERT_EQ(answer.manifest.runs.size(), 1U);
+    EXPECT_EQ(answer.manifest.runs[0].first, 1);
+    EXPECT_GT(answer.manifest.runs[0].last, bad);
+    const std::filesystem::path folder = answer.folder.toStdString();
+    ExportVerifier verifier(answer.manifest);
     verifier.add(test::bytesOf(folder / kEventsFile));
     EXPECT_TRUE(verifier.finish().isSound());
-    std::optional<ui::SheetAnswer> sheet;
-    QObject::connect(&record, &ui::RecordSource::sheetRead, &record,
-                     [&](const ui::SheetAnswer& given) { sheet = given; });
-    record.askSheet(kDay);
-    SessionStand::waitFor([&] { return sheet.has_value(); });
-    ASSERT_TRUE(sheet->sheet);
-    ASSERT_EQ(sheet->sheet->shifts.size(), 1U);
-    EXPECT_TRUE(sheet->sheet->shifts[0].card) << "adopted in the damaged file";
-    EXPECT_EQ(sheet->sheet->shifts[0].notes.back().text, "on");
-    EXPECT_GT(sheet->sheet->shifts[0].notes.size(), 1U);
+    const auto sheet = sheetOf(record, kDay);
+    ASSERT_TRUE(sheet.sheet);
+    ASSERT_EQ(sheet.sheet->shifts.size(), 1U);
+    EXPECT_TRUE(sheet.sheet->shifts[0].card) << "adopted in the damaged file";
+    EXPECT_EQ(sheet.sheet->shifts[0].notes.back().text, "on");
+    EXPECT_GT(sheet.sheet->shifts[0].notes.size(), 1U);
     std::optional<ui::Date> day;
     QObject::connect(&record, &ui::RecordSource::dayFound, &record,
                      [&](Seq, const std::optional<ui::Date>& found) { day = found; });
@@ -233,19 +246,14 @@ TEST_F(DamageTest, daysBeforeAndAfterTheDamageAreExported)
     stand.say(OpenShift{"Europe/Madrid", {"MK"}});
     ASSERT_TRUE(stand.session->store().flush(60s));
     TrailRecord record(*stand.session);
-    std::optional<ui::SheetAnswer> sheet;
-    QObject::connect(&record, &ui::RecordSource::sheetRead, &record,
-                     [&](const ui::SheetAnswer& given) { sheet = given; });
     for (const int later : {0, 1, 2}) {
-        sheet.reset();
-        record.askSheet(ui::daysAfter(kDay, later));
-        SessionStand::waitFor([&] { return sheet.has_value(); });
-        ASSERT_FALSE(sheet->fault) << later;
-        ASSERT_TRUE(sheet->sheet) << later;
-        ASSERT_EQ(sheet->sheet->shifts.size(), 1U) << later;
-        EXPECT_TRUE(sheet->sheet->shifts[0].card) << later;
-        EXPECT_EQ(sheet->sheet->zone, "Europe/Madrid");
-        EXPECT_EQ(sheet->sheet->shifts[0].closed.has_value(), later < 2);
+        const auto sheet = sheetOf(record, ui::daysAfter(kDay, later));
+        ASSERT_FALSE(sheet.fault) << later;
+        ASSERT_TRUE(sheet.sheet) << later;
+        ASSERT_EQ(sheet.sheet->shifts.size(), 1U) << later;
+        EXPECT_TRUE(sheet.sheet->shifts[0].card) << later;
+        EXPECT_EQ(sheet.sheet->zone, "Europe/Madrid");
+        EXPECT_EQ(sheet.sheet->shifts[0].closed.has_value(), later < 2);
     }
 }
 
