@@ -4464,6 +4464,13 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>There is no record of %1: no day sheet was made.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message numerus="yes">
+        <source>only exports of %n day(s) at most have it</source>
+        <translation>
+            <numerusform>only exports of %n day at most have it</numerusform>
+            <numerusform>only exports of %n days at most have it</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Refusal</name>
@@ -8004,13 +8011,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>There is no such day, or it is before the first one.</source>
         <translation type="unfinished"></translation>
     </message>
-    <message numerus="yes">
-        <source>At most %n day(s) are shown together.</source>
-        <translation>
-            <numerusform>At most %n day is shown.</numerusform>
-            <numerusform>At most %n days are shown together.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Comment on the note of entry %1</source>
         <translation type="unfinished"></translation>
@@ -8066,10 +8066,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation type="unfinished">Entry %1: %2. {1:?}</translation>
     </message>
     <message>
-        <source>none here</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>other days …</source>
         <translation type="unfinished"></translation>
     </message>
@@ -8087,6 +8083,34 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>The day sheet: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>earlier ones: up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entries up to %1 are in an earlier file: show their days by date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>later ones: down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by typing …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which person? The initials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which bag? Its name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which lot? As on its label</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8246,6 +8270,16 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>a shift before, %1; its bag and steps are on the record page</source>
+        <comment>day, entry</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a shift before, %1; it is being read …</source>
+        <comment>day, entry</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a shift before, %1</source>
         <comment>day, entry</comment>
         <translation type="unfinished"></translation>
     </message>

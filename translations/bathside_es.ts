@@ -4464,6 +4464,13 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>There is no record of %1: no day sheet was made.</source>
         <translation>No hay registro de %1: no se hizo ninguna hoja del día.</translation>
     </message>
+    <message numerus="yes">
+        <source>only exports of %n day(s) at most have it</source>
+        <translation>
+            <numerusform>solo la tienen las exportaciones de %n día como máximo</numerusform>
+            <numerusform>solo la tienen las exportaciones de %n días como máximo</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Refusal</name>
@@ -8004,13 +8011,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>There is no such day, or it is before the first one.</source>
         <translation>Ese día no existe o es anterior al primero.</translation>
     </message>
-    <message numerus="yes">
-        <source>At most %n day(s) are shown together.</source>
-        <translation>
-            <numerusform>Se muestra %n día a la vez como máximo.</numerusform>
-            <numerusform>Se muestran %n días a la vez como máximo.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Comment on the note of entry %1</source>
         <translation>Comentario a la nota de la entrada %1</translation>
@@ -8066,10 +8066,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>Entrada %1: %2.</translation>
     </message>
     <message>
-        <source>none here</source>
-        <translation>ninguno aquí</translation>
-    </message>
-    <message>
         <source>other days …</source>
         <translation>otros días …</translation>
     </message>
@@ -8088,6 +8084,34 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>The day sheet: %1</source>
         <translation>La hoja del día: %1</translation>
+    </message>
+    <message>
+        <source>earlier ones: up</source>
+        <translation>anteriores: arriba</translation>
+    </message>
+    <message>
+        <source>entries up to %1 are in an earlier file: show their days by date</source>
+        <translation>las entradas hasta la %1 están en un archivo anterior: muestre sus días por fecha</translation>
+    </message>
+    <message>
+        <source>later ones: down</source>
+        <translation>posteriores: abajo</translation>
+    </message>
+    <message>
+        <source>by typing …</source>
+        <translation>escribiendo …</translation>
+    </message>
+    <message>
+        <source>Which person? The initials</source>
+        <translation>¿Qué persona? Las iniciales</translation>
+    </message>
+    <message>
+        <source>Which bag? Its name</source>
+        <translation>¿Qué bolsa? Su nombre</translation>
+    </message>
+    <message>
+        <source>Which lot? As on its label</source>
+        <translation>¿Qué lote? Como en su etiqueta</translation>
     </message>
 </context>
 <context>
@@ -8248,6 +8272,16 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>a shift before, %1; its bag and steps are on the record page</source>
         <comment>day, entry</comment>
         <translation>un turno anterior, %1; su bolsa y sus pasos están en la página del registro</translation>
+    </message>
+    <message>
+        <source>a shift before, %1; it is being read …</source>
+        <comment>day, entry</comment>
+        <translation>un turno anterior, %1; se está leyendo …</translation>
+    </message>
+    <message>
+        <source>a shift before, %1</source>
+        <comment>day, entry</comment>
+        <translation>un turno anterior, %1</translation>
     </message>
 </context>
 <context>

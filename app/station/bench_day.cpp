@@ -63,16 +63,18 @@ ui::Frame* frameFor(Session& session, const Surroundings& around)
                                        .balance = {*balance, preferences},
                                        .save = savePicture,
                                        .zone = zone}));
+    auto* charts = new TrailCharts(session, frame);
     frame->addPage(QString::fromLatin1(ui::Frame::kReview),
                    new ui::ReviewPage({.model = session.model(),
                                        .language = language,
                                        .pins = session.pins(),
+                                       .past = *charts,
                                        .zone = zone}));
     frame->addPage(QString::fromLatin1(ui::TrendsPage::kPage),
                    new ui::TrendsPage({.model = session.model(),
                                        .language = language,
                                        .pins = session.pins(),
-                                       .source = *new TrailCharts(session, frame),
+                                       .source = *charts,
                                        .save = savePicture,
                                        .zone = zone}));
     frame->addPage(QString::fromLatin1(ui::Frame::kPeople),

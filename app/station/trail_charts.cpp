@@ -5,6 +5,8 @@
 #include <memory>
 
 #include "app/station/trail_tell.h"
+#include "core/facts/points_at.h"
+#include "core/record/export.h"
 #include "core/trail/event_form.h"
 #include "core/trail/store/day_order.h"
 #include "core/trail/store/earlier_days.h"
@@ -242,9 +244,16 @@ private:
     ChartFold m_fold;
 };
 
-void tellDone(const ChartsGuard& guard, Seq of, const std::optional<StoreTrouble>& trouble)
+void tellDone(const ChartsGuard& guard, Seq of, ui::AroundShift around)
 {
-    tell(guard, [=](TrailCharts& charts) { emit charts.shiftRead(of, trouble); });
+    tell(guard, [of, around = std::move(around)](TrailCharts& charts) {
+        emit charts.shiftRead(of, around);
+    });
+}
+
+void tellTrouble(const ChartsGuard& guard, Seq of, const StoreTrouble& trouble)
+{
+    tellDone(guard, of, {.context = {}, .later = {}, .trouble = trouble});
 }
 
 void tellEntries(const ChartsGuard& guard, Seq of, std::vector<Entry> entries)
@@ -255,14 +264,48 @@ void tellEntries(const ChartsGuard& guard, Seq of, std::vector<Entry> entries)
 }
 
 void tellRuns(store::StoreThread& store, const ChartsGuard& guard, Seq of,
-              std::vector<SeqRange> runs)
+              std::vector<SeqRange> runs, const ui::AroundShift& around)
 {
     store.readSlices(
         std::move(runs), kSlice,
         [=](std::vector<Entry> entries) { tellEntries(guard, of, std::move(entries)); },
         [=](const Result<void, StoreTrouble>& read) {
-            tellDone(guard, of, read ? std::nullopt : std::optional(read.error()));
+            ui::AroundShift answer = around;
+            if (!read)
+                answer.trouble = read.error();
+            tellDone(guard, of, std::move(answer));
         });
+}
+
+bool isContext(const Entry& entry)
+{
+    return std::ranges::find(kContextKinds, entry.kind) != kContextKinds.end();
+}
+
+bool pointsInto(const Entry& entry, const ShiftSpan& shift)
+{
+    const auto event = eventOf(entry);
+    return event && std::ranges::any_of(pointsAt(event->fact), [&](Seq seq) {
+               return seq >= shift.opened && seq <= shift.last;
+           });
+}
+
+/// What the file has around those shifts.
+Result<ui::AroundShift, StoreTrouble> aroundOf(const store::TrailDb& trail,
+                                               const std::vector<ShiftSpan>& shifts)
+{
+    ui::AroundShift around;
+    if (shifts.empty())
+        return around;
+    auto context =
+        store::carried(trail, {kContextKinds.begin(), kContextKinds.end()}, shifts.front().opened);
+    if (!context)
+        return failure(context.error());
+    auto later = store::pointingBackAt(trail, withShifts({}, shifts));
+    if (!later)
+        return failure(later.error());
+    return ui::AroundShift{
+        .context = std::move(*context), .later = std::move(*later), .trouble = {}};
 }
 
 /// Of a shift that was opened in an earlier file; `rest`: what the last file has of one that was
@@ -277,17 +320,24 @@ void tellEarlier(store::StoreThread& store, const ChartsGuard& guard,
     const Seq seq = isInRest && !shifts.empty() && !shifts.back().closed ? parts.back().last : of;
     keepThoseWith(shifts, {{seq, seq}});
     if (shifts.empty())
-        return tellDone(guard, of, std::nullopt);
+        return tellDone(guard, of, {});
+    const ShiftSpan& shift = shifts.front();
     std::vector<Entry> entries;
+    ui::AroundShift around;
     store::readEarlier(parts, [&](const Entry& entry) {
-        if (entry.seq >= shifts.front().opened && entry.seq <= shifts.front().last)
+        if (entry.seq >= shift.opened && entry.seq <= shift.last)
             entries.push_back(entry);
+        else if (entry.seq < shift.opened && isContext(entry))
+            around.context.push_back(entry);
+        else if (entry.seq > shift.last && pointsInto(entry, shift))
+            around.later.push_back(entry);
     });
     tellEntries(guard, of, std::move(entries));
-    const bool goesOn = !shifts.front().closed && shifts.front().last == parts.back().last;
+    const bool goesOn = !shift.closed && shift.last == parts.back().last;
     if (goesOn && rest.first <= rest.last)
-        return tell(guard, [=, &store](TrailCharts&) { tellRuns(store, guard, of, {rest}); });
-    tellDone(guard, of, std::nullopt);
+        return tell(guard,
+                    [=, &store](TrailCharts&) { tellRuns(store, guard, of, {rest}, around); });
+    tellDone(guard, of, std::move(around));
 }
 
 }  // namespace
@@ -310,17 +360,20 @@ void TrailCharts::readShift(Seq of)
         [=, &store = m_session.store()](store::TrailDb& trail) {
             const auto shifts = shiftsWith(trail, {{of, of}});
             if (!shifts)
-                return tellDone(guard, of, shifts.error());
+                return tellTrouble(guard, of, shifts.error());
             const bool isEarlier = shifts->empty() && !parts.empty();
-            if (!isEarlier)
-                return tellRuns(store, guard, of, withShifts({}, *shifts));
+            if (!isEarlier) {
+                const auto around = aroundOf(trail, *shifts);
+                return around ? tellRuns(store, guard, of, withShifts({}, *shifts), *around)
+                              : tellTrouble(guard, of, around.error());
+            }
             const auto rest = restOfShift(trail);
             if (!rest)
-                return tellDone(guard, of, rest.error());
+                return tellTrouble(guard, of, rest.error());
             QThreadPool::globalInstance()->start(
                 [=, &store, rest = *rest] { tellEarlier(store, guard, parts, of, rest); });
         },
-        [=](const StoreTrouble& trouble) { tellDone(guard, of, trouble); });
+        [=](const StoreTrouble& trouble) { tellTrouble(guard, of, trouble); });
 }
 
 }  // namespace bathside::app

@@ -1,16 +1,15 @@
-// The record's exports: gathered in slices on the store's thread, written from that copy on a
-// thread of their own.
+// The record's exports: each on a thread of its own, as a stick may be slow, which reads the trail
+// in slices.
 
 #include <QThreadPool>
-#include <algorithm>
 #include <memory>
 
 #include "app/station/record_places.h"
+#include "app/station/sliced_trail.h"
 #include "app/station/trail_record.h"
 #include "app/station/trail_tell.h"
 #include "app/system/xlsx_book.h"
 #include "core/base/rfc3339.h"
-#include "core/record/copied_day.h"
 #include "core/trail/store/day_order.h"
 #include "core/trail/store/folder_sink.h"
 #include "core/trail/store/zone_days.h"
@@ -33,12 +32,14 @@ ExportFault faultOf(const StoreTrouble& trouble)
 
 struct ExportJob : std::enable_shared_from_this<ExportJob> {
     QPointer<TrailRecord> guard;
+    store::StoreThread* store = nullptr;
+    QThreadPool* threads = nullptr;
+    SlicedTrail::Stop stop;
+    std::vector<store::SoundPart> parts;  // the earlier files of a trail that goes on after damage
     ui::ExportAnswer answer;
     store::DaysWanted wanted;
     ExportOrder order;
-    Head head;
-    std::optional<store::EarlierDays> earlier;  // of a trail that goes on after damage
-    std::vector<Entry> entries;
+    std::unique_ptr<const SlicedTrail> trail;
     bool isForPaper = false;  // the day sheet alone, not to be written here
 
     void end(std::optional<ExportFault> fault)
@@ -55,17 +56,60 @@ struct ExportJob : std::enable_shared_from_this<ExportJob> {
         tell(guard, [read](TrailRecord& record) { emit record.sheetRead(read); });
     }
 
-    /// Collects the day sheet on a thread of its own; its letters are set on the UI thread.
+    void begin()
+    {
+        store::EarlierDays earlier;
+        if (!parts.empty()) {
+            const auto period = periodOf(store::ZoneDays(), wanted.zone, wanted.first, wanted.last);
+            if (period)
+                earlier = store::earlierDays(parts, *period);
+        }
+        if (const auto fault = takeOrder(earlier))
+            return end(*fault);
+        if (order.runs.empty())
+            return end({});
+        if (!isForPaper && answer.days.count() > ui::ExportAnswer::kMostDaysOnPaper)
+            return write();
+        draw();
+    }
+
+    /// What has to be exported, as the store's thread knows it.
+    std::optional<ExportFault> takeOrder(store::EarlierDays& earlier)
+    {
+        struct Known {
+            Result<ExportOrder, ExportFault> order;
+            Head head;
+        };
+        auto known = store
+                         ->ask([this, &earlier](store::TrailDb& db) -> Result<Known, StoreTrouble> {
+                             Known found{store::orderFor(db, store::ZoneDays(), wanted), db.head()};
+                             if (found.order && !parts.empty()) {
+                                 if (const auto done = prepend(earlier, db, *found.order); !done)
+                                     return failure(done.error());
+                             }
+                             return found;
+                         })
+                         .get();
+        if (!known)
+            return faultOf(known.error());
+        if (!known->order)
+            return known->order.error();
+        order = std::move(*known->order);
+        trail = std::make_unique<const SlicedTrail>(*store, known->head, std::move(earlier.entries),
+                                                    stop);
+        return {};
+    }
+
+    /// Collects the day sheet; its letters are set on the UI thread.
     void draw()
     {
-        const auto sheet = daySheetOf(CopiedDay(head, entries), order);
+        const auto sheet = daySheetOf(*trail, order);
         if (!sheet)
             return end(sheet.error());
         if (isForPaper)
             return tellSheet(std::make_shared<const DaySheet>(*sheet), {});
         tell(guard, [job = shared_from_this(), day = *sheet](TrailRecord& record) {
-            const auto pages = record.drawn(day);
-            QThreadPool::globalInstance()->start([job, pages] {
+            job->threads->start([job, pages = record.drawn(day)] {
                 job->add(pages);
                 job->write();
             });
@@ -82,7 +126,6 @@ struct ExportJob : std::enable_shared_from_this<ExportJob> {
             answer.sheetFault = bytes.error();
     }
 
-    /// On a thread of its own: a stick may be slow.
     void write()
     {
         const QString place = answer.folder;
@@ -90,12 +133,11 @@ struct ExportJob : std::enable_shared_from_this<ExportJob> {
         if (order.lastDay != order.firstDay)
             name += u'_' + QString::fromStdString(isoText(order.lastDay));
         answer.folder = freeName(place, name, {});
-        const CopiedDay copy(head, std::move(entries));
         const store::ZoneDays days;
         store::FolderSink sink(answer.folder.toStdString());
         XlsxBook book;
         order.book = &book;
-        auto manifest = exportRecord(copy, order, days, sink);
+        auto manifest = exportRecord(*trail, order, days, sink);
         order.book = nullptr;
         if (!manifest)
             return end(manifest.error());
@@ -104,69 +146,24 @@ struct ExportJob : std::enable_shared_from_this<ExportJob> {
     }
 };
 
-namespace {
-
-/// The entry before each run, too: its hash is what the run's first line says it follows.
-std::vector<SeqRange> withPrevious(std::vector<SeqRange> runs, const Head& origin)
+TrailRecord::~TrailRecord()
 {
-    for (SeqRange& run : runs)
-        run.first = std::max(run.first - 1, origin.seq + 1);
-    return runs;
+    m_stop->store(true);
+    m_threads.waitForDone();
 }
 
-/// The order, and then the entries in slices; on the store's thread.
-void gather(const std::shared_ptr<ExportJob>& job, store::StoreThread& store, store::TrailDb& trail)
-{
-    const store::ZoneDays days;
-    auto order = store::orderFor(trail, days, job->wanted);
-    if (!order)
-        return job->end(order.error());
-    job->order = std::move(*order);
-    job->head = trail.head();
-    const auto inLastFile = withPrevious(job->order.runs, trail.origin().after);
-    if (job->earlier) {
-        if (const auto done = prepend(*job->earlier, trail, job->order); !done)
-            return job->end(faultOf(done.error()));
-        job->entries = std::move(job->earlier->entries);
-    }
-    if (job->order.runs.empty())
-        return job->end({});
-    store.readSlices(
-        inLastFile, kSlice,
-        [job](std::vector<Entry> entries) {
-            std::ranges::move(entries, std::back_inserter(job->entries));
-        },
-        [job](const Result<void, StoreTrouble>& done) {
-            if (!done)
-                return job->end(faultOf(done.error()));
-            QThreadPool::globalInstance()->start([job] { job->draw(); });
-        });
-}
-
-}  // namespace
-
-/// What earlier files have of the days, first; on a thread of its own.
 void TrailRecord::start(const std::shared_ptr<ExportJob>& job)
 {
     job->guard = this;
+    job->store = &m_session.store();
+    job->threads = &m_threads;
+    job->stop = m_stop;
+    job->parts = m_session.earlier();
     job->wanted.first = job->answer.days.first;
     job->wanted.last = job->answer.days.last;
     job->wanted.version = BATHSIDE_VERSION;
     job->wanted.zone = zone();
-    store::StoreThread& store = m_session.store();
-    const auto gatherNow = [job, &store] {
-        store.run([job, &store](store::TrailDb& trail) { gather(job, store, trail); },
-                  [job](const StoreTrouble& trouble) { job->end(faultOf(trouble)); });
-    };
-    if (m_session.earlier().empty())
-        return gatherNow();
-    QThreadPool::globalInstance()->start([job, parts = m_session.earlier(), gatherNow] {
-        const auto period =
-            periodOf(store::ZoneDays(), job->wanted.zone, job->wanted.first, job->wanted.last);
-        if (period)
-            job->earlier = store::earlierDays(parts, *period);
-        tell(job->guard, [gatherNow](TrailRecord&) { gatherNow(); });
-    });
+    m_threads.start([job] { job->begin(); });
 }
 
 void TrailRecord::exportDays(const ui::DayRange& days, const QString& folder, char decimalSign)

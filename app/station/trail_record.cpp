@@ -2,11 +2,13 @@
 
 #include <QThreadPool>
 #include <algorithm>
+#include <functional>
 
 #include "app/station/record_places.h"
 #include "app/station/trail_copy.h"
 #include "app/station/trail_tell.h"
 #include "core/trail/store/day_order.h"
+#include "core/trail/store/search.h"
 #include "core/trail/store/zone_days.h"
 
 namespace bathside::app {
@@ -84,6 +86,40 @@ std::optional<ui::Date> dayOf(const store::TrailDb& trail, const std::string& zo
     return std::nullopt;
 }
 
+struct Stretch {
+    std::vector<Entry> entries;
+    std::vector<Entry> pointing;  // at one of them
+};
+
+Result<Stretch, StoreTrouble> stretchOf(const store::TrailDb& trail, const std::string& zone,
+                                        const ui::DayRange& days, const ui::EntryWish& wish,
+                                        Seq before)
+{
+    store::Search wanted{.kinds = {}, .person = wish.person, .bag = wish.bag, .lot = wish.lot};
+    if (wish.isOfKind) {
+        auto kinds = store::kindsIn(trail);
+        if (!kinds)
+            return failure(kinds.error());
+        std::erase_if(*kinds, std::not_fn(wish.isOfKind));
+        if (kinds->empty())
+            return Stretch{};
+        wanted.kinds = std::move(*kinds);
+    }
+    const auto runs = runsOf(trail, zone, days);
+    if (!runs)
+        return failure(runs.error());
+    const auto seqs = store::search(trail, wanted, *runs, before, ui::RecordSource::kStretch);
+    if (!seqs)
+        return failure(seqs.error());
+    auto entries = store::entriesAt(trail, *seqs);
+    if (!entries)
+        return failure(entries.error());
+    auto pointing = store::pointingAt(trail, *seqs);
+    if (!pointing)
+        return failure(pointing.error());
+    return Stretch{std::move(*entries), std::move(*pointing)};
+}
+
 }  // namespace
 
 TrailRecord::TrailRecord(Session& session, QObject* parent)
@@ -156,6 +192,32 @@ void TrailRecord::readLastFile(const ui::DayRange& days, Seq after,
                     tell(guard, [=](TrailRecord& record) { emit record.laterRead(days, later); });
                     done(read ? std::nullopt : std::optional(read.error()));
                 });
+        },
+        [=](const StoreTrouble& trouble) { done(trouble); });
+}
+
+Seq TrailRecord::beginsAfter() const
+{
+    const auto& parts = m_session.earlier();
+    return parts.empty() ? 0 : parts.back().last;
+}
+
+void TrailRecord::readStretch(const ui::DayRange& days, const ui::EntryWish& wish, Seq before)
+{
+    const Guard guard(this);
+    const auto done = [guard, days](const std::optional<StoreTrouble>& trouble) {
+        tell(guard, [=](TrailRecord& record) { emit record.dayRead(days, trouble); });
+    };
+    m_session.store().run(
+        [=, zone = zone()](store::TrailDb& trail) {
+            const auto stretch = stretchOf(trail, zone, days, wish, before);
+            if (!stretch)
+                return done(stretch.error());
+            tell(guard, [days, read = *stretch](TrailRecord& record) {
+                emit record.entriesRead(days, read.entries);
+                emit record.laterRead(days, read.pointing);
+            });
+            done({});
         },
         [=](const StoreTrouble& trouble) { done(trouble); });
 }

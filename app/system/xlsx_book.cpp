@@ -59,6 +59,7 @@ struct XlsxBook::File {
     {
         lxw_workbook_options options{};
         options.tmpdir = scratch.data();
+        options.constant_memory = LXW_TRUE;  // a row at a time: years of rows
         book = workbook_new_opt(path.constData(), &options);
         head = workbook_add_format(book);
         format_set_bold(head);

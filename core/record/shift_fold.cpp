@@ -1,6 +1,7 @@
 #include "core/record/shift_fold.h"
 
 #include <algorithm>
+#include <tuple>
 
 #include "core/facts/points_at.h"
 #include "core/trail/event_form.h"
@@ -46,6 +47,21 @@ std::optional<State> ShiftFold::finish() const
     }
     state.bench.card = m_card;
     return state;
+}
+
+std::optional<State> shiftOf(const std::vector<Entry>& context, const std::vector<Entry>& entries,
+                             const std::vector<Entry>& later)
+{
+    ShiftFold fold(later);
+    for (const Entry& entry : context) {
+        if (const auto event = eventOf(entry))
+            fold.begin(*event);
+    }
+    for (const Entry& entry : entries) {
+        if (const auto event = eventOf(entry))
+            std::ignore = fold.take(*event);
+    }
+    return fold.finish();
 }
 
 }  // namespace bathside

@@ -36,4 +36,10 @@ private:
     std::shared_ptr<const Card> m_card;  // as it closed
 };
 
+/// The last shift of `entries`, with what `context` says before it and `later` of it; none where
+/// they have none.
+[[nodiscard]] std::optional<State> shiftOf(const std::vector<Entry>& context,
+                                           const std::vector<Entry>& entries,
+                                           const std::vector<Entry>& later);
+
 }  // namespace bathside

@@ -1,6 +1,7 @@
 #pragma once
 
-// What the Record page asks of the trail: the events of local days, verify, export, copy.
+// What the Record page asks of the trail: the entries of local days, whole or in stretches, verify,
+// export, copy.
 //
 // Nothing waits: each question is answered by one signal (`entriesRead` by any number and
 // `laterRead` before `dayRead`), on the UI thread. Nothing of the record can be changed through it.
@@ -10,6 +11,8 @@
 #include <QObject>
 #include <QString>
 #include <chrono>
+#include <functional>
+#include <limits>
 #include <memory>
 #include <optional>
 #include <string>
@@ -41,6 +44,12 @@ struct DayRange {
     friend bool operator==(const DayRange&, const DayRange&) = default;
 };
 
+/// What the entries of many days shall be about; all that is set must hold.
+struct EntryWish {
+    std::function<bool(std::string_view kind)> isOfKind{};  // null: any
+    std::string person{}, bag{}, lot{};                     // empty: any
+};
+
 /// Where an export or a copy may go.
 struct RecordPlace {
     QString folder;
@@ -59,6 +68,8 @@ struct VerifyAnswer {
 };
 
 struct ExportAnswer {
+    static constexpr int kMostDaysOnPaper = 31;  // a longer export has no day sheets
+
     DayRange days;
     QString folder;
     Manifest manifest;  // `count` 0: there was nothing of these days, and nothing was written
@@ -108,6 +119,13 @@ public:
 
     /// The entries of these days' record after that seq.
     virtual void readDays(const DayRange& days, Seq after) = 0;
+    /// The last `kStretch` entries of these days before that seq that are about it, of the file in
+    /// use; what points at them as `laterRead`.
+    virtual void readStretch(const DayRange& days, const EntryWish& wish, Seq before) = 0;
+    static constexpr int kStretch = 1000;
+    static constexpr Seq kNewest = std::numeric_limits<Seq>::max();
+    /// Entries up to this one are in earlier files of a trail that goes on after damage; 0: none.
+    [[nodiscard]] virtual Seq beginsAfter() const = 0;
     /// Of which day's record that entry is.
     virtual void findDay(Seq seq) = 0;
     virtual void verify() = 0;

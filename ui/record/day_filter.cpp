@@ -2,6 +2,16 @@
 
 namespace bathside::ui {
 
+EntryWish entryWishOf(const DayWish& wish)
+{
+    EntryWish entries{.person = wish.person, .bag = wish.bag, .lot = wish.lot};
+    if (wish.group != Group::All)
+        entries.isOfKind = [group = wish.group](std::string_view kind) {
+            return groupOf(kind) == group;
+        };
+    return entries;
+}
+
 DayFilter::DayFilter(DayModel& day, QObject* parent) : QSortFilterProxyModel(parent), m_day(day)
 {
     setSourceModel(&day);

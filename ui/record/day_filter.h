@@ -15,6 +15,9 @@ struct DayWish {
     friend bool operator==(const DayWish&, const DayWish&) = default;
 };
 
+/// The same, as the source is asked for it.
+[[nodiscard]] EntryWish entryWishOf(const DayWish& wish);
+
 class DayFilter final : public QSortFilterProxyModel {
     Q_OBJECT
 

@@ -166,6 +166,14 @@ void DayView::page(int pages)
     scrollTo(edge, pages < 0 ? PositionAtBottom : PositionAtTop);
 }
 
+bool DayView::showsFirst() const { return indexAt({0, 0}).row() <= 0; }
+
+bool DayView::showsLast() const
+{
+    return m_rows.rowCount() == 0 ||
+           viewport()->rect().contains(visualRect(m_rows.index(m_rows.rowCount() - 1, 0)));
+}
+
 bool DayView::fits() const
 {
     for (int row = 0; row < m_rows.rowCount(); ++row) {

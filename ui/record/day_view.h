@@ -21,6 +21,8 @@ public:
     void step(int rows);
     void page(int pages);
     void goTo(int shownRow);
+    [[nodiscard]] bool showsFirst() const;
+    [[nodiscard]] bool showsLast() const;
     /// Every row's words are whole at the present width.
     [[nodiscard]] bool fits() const;
 

@@ -48,7 +48,7 @@ void RecordPage::askDays()
                             .word = tr("%n day(s) later", nullptr, days),
                             .line = dayText(daysAfter(m_days.last, days))});
     }
-    for (const int days : {7, kMostDays})
+    for (const int days : {kWholeDays, 31, 365})
         choices.append({.id = QStringLiteral("last:%1").arg(days),
                         .word = tr("%n day(s) together", nullptr, days),
                         .line = tr("up to %1").arg(dayText(m_days.last))});
@@ -57,12 +57,12 @@ void RecordPage::askDays()
         if (id == QLatin1String("dates"))
             return askFirst();
         if (id == QLatin1String("day:now"))
-            return showDays({today, today});
+            return showDays({today, today}, m_wish);
         const int days = id.section(u':', 1).toInt();
         if (id.startsWith(QLatin1String("last:")))
-            return showDays({daysAfter(m_days.last, 1 - days), m_days.last});
+            return showDays({daysAfter(m_days.last, 1 - days), m_days.last}, m_wish);
         const Date day = daysAfter(m_days.last, days);
-        showDays({day, day});
+        showDays({day, day}, m_wish);
     });
 }
 
@@ -89,9 +89,7 @@ void RecordPage::askLast(Date first)
         const auto last = dateFrom(digits);
         if (!last || *last < first)
             return tell(tr("There is no such day, or it is before the first one."));
-        if (DayRange{first, *last}.count() > kMostDays)
-            return tell(tr("At most %n day(s) are shown together.", nullptr, kMostDays));
-        showDays({first, *last});
+        showDays({first, *last}, m_wish);
     });
 }
 

@@ -94,7 +94,7 @@ void RecordPage::connectSource()
 {
     connect(&m_source, &RecordSource::entriesRead, this,
             [this](const DayRange& days, const std::vector<Entry>& entries) {
-                if (days == m_days)
+                if (days == m_days && !(isLong() && m_again))
                     m_day.append(entries);
             });
     connect(&m_source, &RecordSource::laterRead, this,
@@ -108,11 +108,12 @@ void RecordPage::connectSource()
                 if (days != m_days || m_again)
                     return read();
                 m_trouble = trouble;
+                m_hasEarlier = isLong() && m_day.rowCount() >= RecordSource::kStretch;
                 m_filter.look();
                 if (const Seq wanted = std::exchange(m_wanted, 0); m_day.rowOf(wanted) >= 0)
                     return goTo(wanted);
                 if (!m_list->currentIndex().isValid())
-                    m_list->goTo(m_filter.rowCount() - 1);
+                    m_list->goTo(m_landsFirst ? 0 : m_filter.rowCount() - 1);
                 render();
             });
     connect(
@@ -141,11 +142,14 @@ void RecordPage::connectSource()
 
 // --- the days ---------------------------------------------------------------------------------
 
-void RecordPage::showDays(const DayRange& days)
+void RecordPage::showDays(const DayRange& days, const DayWish& wished)
 {
-    m_filter.wish({});
     close();
     m_days = days;
+    m_wish = wished;
+    m_filter.wish(isLong() ? DayWish{} : wished);
+    m_befores.clear();
+    m_hasEarlier = m_landsFirst = false;
     m_day.begin(m_source.zone(), days);
     m_trouble.reset();
     read();
@@ -154,7 +158,7 @@ void RecordPage::showDays(const DayRange& days)
 
 void RecordPage::moveBy(int days)
 {
-    showDays({daysAfter(m_days.first, days), daysAfter(m_days.last, days)});
+    showDays({daysAfter(m_days.first, days), daysAfter(m_days.last, days)}, m_wish);
 }
 
 void RecordPage::dayBefore() { moveBy(-m_days.count()); }
@@ -172,13 +176,37 @@ void RecordPage::read()
         return;
     m_reading = true;
     m_recorded = m_model.record().recorded;
-    m_source.readDays(m_days, m_day.lastSeq());
+    if (!isLong())
+        return m_source.readDays(m_days, m_day.lastSeq());
+    m_day.begin(m_source.zone(), m_days);
+    m_source.readStretch(m_days, entryWishOf(m_wish),
+                         m_befores.empty() ? RecordSource::kNewest : m_befores.back());
+}
+
+/// Of many days: to the stretch before or after the one shown, where there is one; else false.
+bool RecordPage::turnStretch(int direction)
+{
+    if (!isLong() || m_reading)
+        return false;
+    if (direction < 0) {
+        if (!m_hasEarlier)
+            return false;
+        m_befores.push_back(m_day.rows().front().entry.seq);
+    } else if (!m_befores.empty()) {
+        m_befores.pop_back();
+    } else if (m_model.record().recorded <= m_recorded) {
+        return false;
+    }
+    m_landsFirst = direction > 0;
+    read();
+    render();
+    return true;
 }
 
 /// More is recorded than was read: of these days, or about them.
 void RecordPage::follow()
 {
-    if (isVisible() && m_model.record().recorded > m_recorded)
+    if (isVisible() && !isLong() && m_model.record().recorded > m_recorded)
         read();
     if (m_model.isInCriticalWindow())
         m_ask->close();
@@ -187,6 +215,9 @@ void RecordPage::follow()
 
 void RecordPage::wish(const DayWish& wish)
 {
+    if (isLong())
+        return showDays(m_days, wish);
+    m_wish = wish;
     m_filter.wish(wish);
     close();
     if (!m_list->currentIndex().isValid())
@@ -228,7 +259,7 @@ void RecordPage::put(Over over)
         each->setVisible(!isOpen);
     for (TapButton* each : {m_pageUp, m_pageDown, m_up, m_down, m_exact, m_linked})
         each->setVisible(!isOpen);
-    m_clear->setVisible(!isOpen && m_filter.wished() != DayWish{});
+    m_clear->setVisible(!isOpen && m_wish != DayWish{});
     m_comment->setVisible(over == Over::Answer && m_exactOf != 0 && offersComment());
     place();
     render();

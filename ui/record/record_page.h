@@ -34,8 +34,8 @@ class RecordPage final : public Page {
     Q_OBJECT
 
 public:
-    /// More days at once than these would be slow to page through.
-    static constexpr int kMostDays = 31;
+    /// So many days are read whole; of more, a stretch of entries at a time, the newest first.
+    static constexpr int kWholeDays = 7;
 
     struct Parts {
         StationModel& model;
@@ -71,7 +71,9 @@ private:
     void connectSource();
 
     // the days
-    void showDays(const DayRange& days);
+    void showDays(const DayRange& days, const DayWish& wished = {});
+    [[nodiscard]] bool isLong() const { return m_days.count() > kWholeDays; }
+    bool turnStretch(int direction);
     void moveBy(int days);
     void dayBefore();
     void dayAfter();
@@ -87,6 +89,7 @@ private:
     void pressFilter();
     void pressClear();
     void askIds(std::string DayWish::*which, const std::set<std::string>& ids, int from);
+    void askTyped(std::string DayWish::*which);
     void pressVerify();
     void pressExport();
     void printDay(const SheetAnswer& answer);
@@ -133,11 +136,16 @@ private:
     DayModel m_day;
     DayFilter m_filter;
     DayRange m_days;
-    Seq m_exactOf = 0;       // the entry that the sheet shows; 0: another sheet
-    Seq m_wanted = 0;        // to be picked once its day is read
-    Seq m_recorded = 0;      // the trail's last entry as the source was asked
-    bool m_reading = false;  // a question to the source stands
-    bool m_again = false;    // and there is more since
+    DayWish m_wish;
+    std::vector<Seq>
+        m_befores;              // of many days: where each stretch left behind on the way back ends
+    bool m_hasEarlier = false;  // than the stretch shown
+    bool m_landsFirst = false;  // on the first row of what is read
+    Seq m_exactOf = 0;          // the entry that the sheet shows; 0: another sheet
+    Seq m_wanted = 0;           // to be picked once its day is read
+    Seq m_recorded = 0;         // the trail's last entry as the source was asked
+    bool m_reading = false;     // a question to the source stands
+    bool m_again = false;       // and there is more since
     std::optional<StoreTrouble> m_trouble;
 
     Label *m_title, *m_empty, *m_about;

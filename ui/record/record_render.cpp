@@ -110,9 +110,9 @@ void RecordPage::render()
     renderTitle();
     renderDetail();
     m_pageUp->setWord(tr("up"));
-    m_pageUp->setLine(m_filter.wished() == DayWish{} ? tr("a page") : QString());
+    m_pageUp->setLine(m_wish == DayWish{} ? tr("a page") : QString());
     m_pageDown->setWord(tr("down"));
-    m_pageDown->setLine(m_filter.wished() == DayWish{} ? tr("a page") : QString());
+    m_pageDown->setLine(m_wish == DayWish{} ? tr("a page") : QString());
     m_up->setWord(tr("one up"));
     m_down->setWord(tr("one down"));
     m_exact->setWord(tr("exact content"));
@@ -137,7 +137,7 @@ void RecordPage::renderBar()
     m_after->setWord(isOneDay ? tr("day after") : tr("days after"));
     m_after->setEnabled(m_days.last < m_source.currentDay());
     m_filterButton->setWord(tr("show …"));
-    const bool isFiltered = m_filter.wished() != DayWish{};
+    const bool isFiltered = m_wish != DayWish{};
     m_filterButton->setChosen(isFiltered);
     m_clear->setWord(tr("show all"));
     m_verify->setWord(m_verifying ? working : tr("verify"));
@@ -152,14 +152,23 @@ void RecordPage::renderTitle()
 {
     const auto shown = m_filter.rowCount();
     const auto waiting = static_cast<int>(m_model.record().waiting);
-    const QString wish = wishText(m_filter.wished());
+    const QString wish = wishText(m_wish);
     QStringList parts{daysText(m_days)};
-    if (wish.isEmpty())
+    if (!wish.isEmpty() && isLong())
+        parts << wish;
+    if (wish.isEmpty() || isLong())
         parts.append(tr("%n entries", nullptr, shown));
     else
         parts << wish << tr("%1 of %n entries", nullptr, m_day.rowCount()).arg(shown);
     if (waiting > 0)
         parts.append(tr("%n more waiting to be recorded", nullptr, waiting));
+    if (m_hasEarlier)
+        parts.append(tr("earlier ones: up"));
+    else if (isLong() && !m_reading && m_source.beginsAfter() > 0)
+        parts.append(tr("entries up to %1 are in an earlier file: show their days by date")
+                         .arg(m_source.beginsAfter()));
+    if (isLong() && (!m_befores.empty() || m_model.record().recorded > m_recorded))
+        parts.append(tr("later ones: down"));
     m_title->setText(parts.join(QStringLiteral(" · ")));
     QString empty;
     if (m_trouble)

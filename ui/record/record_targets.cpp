@@ -43,15 +43,10 @@ void RecordPage::pressFilter()
           Group::Alarms, Group::Deviations, Group::Stores, Group::People, Group::Station})
         choices.append({.id = groupId(group),
                         .word = shortWord(group),
-                        .mark = m_filter.wished().group == group ? Mark::Tick : Mark::None});
-    const auto by = [&](const char* id, const QString& word, const std::set<std::string>& ids) {
-        choices.append({.id = QString::fromLatin1(id),
-                        .word = word,
-                        .reason = ids.empty() ? tr("none here") : QString()});
-    };
-    by("person", tr("one person …"), named.persons);
-    by("bag", tr("one bag …"), named.bags);
-    by("lot", tr("one lot …"), named.lots);
+                        .mark = m_wish.group == group ? Mark::Tick : Mark::None});
+    choices.append({.id = QStringLiteral("person"), .word = tr("one person …")});
+    choices.append({.id = QStringLiteral("bag"), .word = tr("one bag …")});
+    choices.append({.id = QStringLiteral("lot"), .word = tr("one lot …")});
     choices.append({.id = QStringLiteral("day"), .word = tr("other days …")});
     choose(tr("What shall be shown?"), choices, [this, named](const QString& id) {
         if (id == QLatin1String("person"))
@@ -62,7 +57,7 @@ void RecordPage::pressFilter()
             return askIds(&DayWish::lot, named.lots, 0);
         if (id == QLatin1String("day"))
             return askDays();
-        DayWish next = m_filter.wished();
+        DayWish next = m_wish;
         next.group = static_cast<Group>(id.mid(6).toInt());
         wish(next);
     });
@@ -73,9 +68,7 @@ void RecordPage::pressClear() { wish({}); }
 /// So many at a time as have room; the last choice brings the next ones.
 void RecordPage::askIds(std::string DayWish::*which, const std::set<std::string>& ids, int from)
 {
-    constexpr int kAtATime = 9;
-    if (ids.empty())
-        return;
+    constexpr int kAtATime = 8;
     const auto count = static_cast<int>(ids.size());
     QList<Choice> choices{{.id = QStringLiteral("any"), .word = tr("any")}};
     int at = 0;
@@ -84,15 +77,37 @@ void RecordPage::askIds(std::string DayWish::*which, const std::set<std::string>
             choices.append({.id = QStringLiteral("id:") + fromCore(id), .word = fromCore(id)});
         ++at;
     }
+    choices.append({.id = QStringLiteral("typed"), .word = tr("by typing …")});
     if (count > kAtATime)
         choices.append({.id = QStringLiteral("more"), .word = tr("more …"), .mark = Mark::Arrow});
     choose(tr("Which one?"), choices, [this, which, ids, from, count](const QString& id) {
         if (id == QLatin1String("more"))
             return askIds(which, ids, from + kAtATime < count ? from + kAtATime : 0);
-        DayWish next = m_filter.wished();
+        if (id == QLatin1String("typed"))
+            return askTyped(which);
+        DayWish next = m_wish;
         next.*which = id == QLatin1String("any") ? std::string() : id.mid(3).toStdString();
         wish(next);
     });
+}
+
+/// For what the entries shown do not name; the days in question may.
+void RecordPage::askTyped(std::string DayWish::*which)
+{
+    constexpr int kLongest = 40;
+    put(Over::Question);
+    m_ask->text({.title = which == &DayWish::person ? tr("Which person? The initials")
+                          : which == &DayWish::bag  ? tr("Which bag? Its name")
+                                                    : tr("Which lot? As on its label"),
+                 .shortest = 1,
+                 .longest = kLongest,
+                 .suggested = fromCore(m_wish.*which),
+                 .signs = TextQuestion::Signs::Any},
+                [this, which](const QString& text, const AnswerTap&) {
+                    DayWish next = m_wish;
+                    next.*which = text.toStdString();
+                    wish(next);
+                });
 }
 
 void RecordPage::pressVerify()
@@ -171,10 +186,29 @@ void RecordPage::askPlace(const QString& title, const QList<Choice>& more, const
     choose(title, choices + more, chosen);
 }
 
-void RecordPage::pageUp() { m_list->page(-1); }
-void RecordPage::pageDown() { m_list->page(1); }
-void RecordPage::rowUp() { m_list->step(-1); }
-void RecordPage::rowDown() { m_list->step(1); }
+void RecordPage::pageUp()
+{
+    if (!m_list->showsFirst() || !turnStretch(-1))
+        m_list->page(-1);
+}
+
+void RecordPage::pageDown()
+{
+    if (!m_list->showsLast() || !turnStretch(1))
+        m_list->page(1);
+}
+
+void RecordPage::rowUp()
+{
+    if (m_list->currentIndex().row() > 0 || !turnStretch(-1))
+        m_list->step(-1);
+}
+
+void RecordPage::rowDown()
+{
+    if (m_list->currentIndex().row() + 1 < m_filter.rowCount() || !turnStretch(1))
+        m_list->step(1);
+}
 
 void RecordPage::pressExact()
 {

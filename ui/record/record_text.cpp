@@ -253,6 +253,10 @@ Sheet sheetOf(const ExportAnswer& answer)
           answer.manifest.key.empty()
               ? RecordText::tr("none: the station has no key")
               : RecordText::tr("by the key %1").arg(fromCore(answer.manifest.key))}}};
+    if (answer.days.count() > ExportAnswer::kMostDaysOnPaper)
+        sheet.fields.append({RecordText::tr("without the day sheet"),
+                             RecordText::tr("only exports of %n day(s) at most have it", nullptr,
+                                            ExportAnswer::kMostDaysOnPaper)});
     if (!isWhole)
         sheet.fields.append(
             {RecordText::tr("without the day sheet"), faultText(*answer.sheetFault)});

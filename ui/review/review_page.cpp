@@ -70,6 +70,7 @@ void ReviewPage::connectAll()
         place();
         render();
     });
+    connectPast();
 }
 
 void ReviewPage::ask(const TapStamp& stamp, const std::function<void()>& question)
@@ -100,6 +101,7 @@ void ReviewPage::pressTile(std::size_t index)
     if (at >= all.size())
         return;
     m_seq = all[at].seq();
+    askPast(all[at]);
     put(View::Case);
 }
 

@@ -11,6 +11,7 @@
 
 #include "ui/bench/ask_pane.h"
 #include "ui/frame/page.h"
+#include "ui/models/shift_source.h"
 #include "ui/review/case_tile.h"
 #include "ui/review/review_talk.h"
 #include "ui/text/language.h"
@@ -30,6 +31,7 @@ public:
         StationModel& model;
         const Language& language;
         PinDesk& pins;
+        ShiftSource& past;
         std::string zone;  // IANA name of the site's zone
     };
 
@@ -73,9 +75,25 @@ private:
     [[nodiscard]] std::vector<ReviewCase> cases() const;
     /// The one that is looked at, as it stands now.
     [[nodiscard]] std::optional<ReviewCase> current() const;
-    [[nodiscard]] QList<Field> fieldsOf(const ReviewCase& one) const;
+    [[nodiscard]] QList<Field> fieldsOf(const ReviewCase& now) const;
     [[nodiscard]] int pages() const;
     [[nodiscard]] std::string zoneNow() const;
+
+    // of a case from a shift before (review_past.cpp)
+    struct Told {
+        const State& state;
+        ReviewCase one;
+    };
+    void connectPast();
+    void askPast(const ReviewCase& one);
+    [[nodiscard]] Told told(const ReviewCase& one) const;
+    [[nodiscard]] QString fromText(const ReviewCase& one) const;
+    struct Past {
+        Seq asked = 0;  // the question that stands
+        Seq of = 0;     // what `state` is about
+        std::vector<Entry> entries;
+        std::optional<State> state;  // none: it could not be read
+    };
 
     Parts m_parts;
     StationModel& m_model;
@@ -89,6 +107,7 @@ private:
     ReviewTalk m_talk;
     View m_view = View::List;
     Seq m_seq = 0;  // the case looked at
+    Past m_past;
     int m_columns = 2, m_rows = 3, m_page = 0;
     std::optional<Stamp> m_toldAt;
     QString m_told;

@@ -87,7 +87,10 @@ void ReviewPage::place()
         m_tiles[i]->setGeometry(cellOf(middle, {m_columns, m_rows}, static_cast<int>(i)));
     const auto one = m_view == View::Case ? current() : std::nullopt;
     const bool hasCourse = one && one->deviation;
-    const bool hasBath = hasCourse && !courseOf(m_model.state(), *one->deviation).readings.empty();
+    const auto hasReadings = [](const Told& then) {
+        return !courseOf(then.state, *then.one.deviation).readings.empty();
+    };
+    const bool hasBath = hasCourse && hasReadings(told(*one));
     const int course = hasCourse ? metrics.ceilPx(kCourseMm + (hasBath ? kBathStripMm : 0)) : 0;
     m_course->setGeometry(middle.x(), middle.y(), middle.width(), course);
     m_sheet->setGeometry(middle.adjusted(0, hasCourse ? course + after : 0, 0, 0));

@@ -24,9 +24,11 @@ QString side(const std::optional<std::string>& value)
 
 }  // namespace
 
-QList<Field> ReviewPage::fieldsOf(const ReviewCase& one) const
+QList<Field> ReviewPage::fieldsOf(const ReviewCase& now) const
 {
-    const Bench& bench = m_model.bench();
+    const Told then = told(now);
+    const ReviewCase& one = then.one;
+    const Bench& bench = then.state.bench;
     QList<Field> fields;
     const auto add = [&](const QString& name, const QString& value) {
         if (!value.isEmpty())
@@ -52,22 +54,20 @@ QList<Field> ReviewPage::fieldsOf(const ReviewCase& one) const
         add(tr("Birds touched"), countText(*one.birds, QLocale()));
     else if (bag)
         add(tr("Birds touched"), tr("none: it never hung on a line"));
-    if (one.isCarried)
-        add(tr("From"),
-            tr("a shift before, %1; its bag and steps are on the record page", "day, entry")
-                .arg(earlierText(one, zoneNow())));
-    if (one.deviation && one.deviation->reviewed) {
-        const Reviewed& said = *one.deviation->reviewed;
+    if (now.isCarried)
+        add(tr("From"), fromText(now));
+    if (now.deviation && now.deviation->reviewed) {
+        const Reviewed& said = *now.deviation->reviewed;
         const QString words =
             said.words.empty() ? QString() : u'.' + QStringLiteral(" ") + fromCore(said.words);
         add(tr("Cause"),
-            causeText(said.cause, cardOf(bench, *one.deviation), m_parts.language.cardCode()) +
+            causeText(said.cause, cardOf(bench, *now.deviation), m_parts.language.cardCode()) +
                 words);
         add(tr("Action"), actionText(said.action));
         add(tr("Signed"),
             tr("%1, %2. %3", "name, time, meaning")
-                .arg(personText(bench.people, said.by), localDateTimeText(said.at.wall, zoneNow()),
-                     meaningText(Meaning::Reviewed)));
+                .arg(personText(m_model.bench().people, said.by),
+                     localDateTimeText(said.at.wall, zoneNow()), meaningText(Meaning::Reviewed)));
     }
     return fields;
 }
@@ -77,10 +77,12 @@ void ReviewPage::renderCase()
     const auto one = current();
     if (!one)
         return;
-    if (one->deviation)
+    if (one->deviation) {
+        const Told then = told(*one);
         m_course->show(
-            courseOf(m_model.state(), *one->deviation),
+            courseOf(then.state, *then.one.deviation),
             QStringLiteral("+") + overText(one->deviation->fact.limit, one->deviation->fact.over));
+    }
     const QList<Field> fields = fieldsOf(*one);
     const QString title = fullTitleOf(*one, zoneNow());
     QString all = title;

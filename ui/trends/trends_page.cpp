@@ -105,11 +105,12 @@ void TrendsPage::connectSource()
                     m_story.insert(m_story.end(), entries.begin(), entries.end());
             });
     connect(&m_parts.source, &ChartSource::shiftRead, this,
-            [this](Seq of, const std::optional<StoreTrouble>& trouble) {
-                if (trouble)
-                    return tell(Role::Limit, faultText(*trouble));
-                if (of == std::exchange(m_storyOf, 0))
-                    put(View::Story);
+            [this](Seq of, const AroundShift& around) {
+                if (of != std::exchange(m_storyOf, 0))
+                    return;
+                if (around.trouble)
+                    return tell(Role::Limit, faultText(*around.trouble));
+                put(View::Story);
             });
     connect(&theme(), &Theme::changed, this, [this] {
         place();

@@ -7,41 +7,10 @@
 
 #include "core/base/rfc3339.h"
 #include "core/facts/facts.h"
+#include "core/trail/store/each_row.h"
 
 namespace bathside::store {
 namespace {
-
-QVariant number(Seq seq) { return QVariant::fromValue<qint64>(seq); }
-QVariant text(std::string_view value) { return toQString(value); }
-
-template <typename Take>
-Result<void, StoreTrouble> each(const TrailDb& trail, std::string_view sql,
-                                const QVariantList& bound, Take take)
-{
-    auto query = trail.connection().prepared(sql);
-    if (!query)
-        return failure(query.error());
-    if (const auto done = trail.connection().run(*query, bound); !done)
-        return done;
-    while (query->next())
-        take(*query);
-    return {};
-}
-
-Result<std::vector<Entry>, StoreTrouble> collected(const auto& readTo)
-{
-    std::vector<Entry> entries;
-    bool readable = true;
-    const Result<void, StoreTrouble> done = readTo([&](const Row& row) {
-        readable = row.entry != nullptr;
-        if (readable)
-            entries.push_back(*row.entry);
-        return readable;
-    });
-    if (!done || !readable)
-        return failure(done ? StoreTrouble{StoreFault::Damaged, 0} : done.error());
-    return entries;
-}
 
 // What comes every day, and how many of the latest matter to whoever asks for what is carried: a
 // start must not take longer with the years.
@@ -74,7 +43,7 @@ Result<void, StoreTrouble> addAmendments(const TrailDb& trail,
         const Seq at = waiting.back();
         waiting.pop_back();
         for (const std::string& kind : kinds) {
-            const auto done = each(
+            const auto done = eachRow(
                 trail,
                 "SELECT p.seq FROM subject_index p JOIN subject_index k ON k.what = 1 AND k.id "
                 "= ? AND k.seq = p.seq WHERE p.what = 7 AND p.id = printf('%019d', ?) AND "
@@ -112,21 +81,34 @@ Result<std::vector<Entry>, StoreTrouble> carried(const TrailDb& trail,
             continue;
         }
         const auto done =
-            each(trail,
-                 "SELECT seq FROM subject_index WHERE what = 1 AND id = ? AND seq < ? "
-                 "ORDER BY seq DESC LIMIT ?",
-                 {text(kind), number(before), latestThatMatter(kind)},
-                 [&](const QSqlQuery& row) { seqs.insert(row.value(0).toLongLong()); });
+            eachRow(trail,
+                    "SELECT seq FROM subject_index WHERE what = 1 AND id = ? AND seq < ? "
+                    "ORDER BY seq DESC LIMIT ?",
+                    {text(kind), number(before), latestThatMatter(kind)},
+                    [&](const QSqlQuery& row) { seqs.insert(row.value(0).toLongLong()); });
         if (!done)
             return failure(done.error());
     }
     if (const auto done = addAmendments(trail, amending, before, seqs); !done)
         return failure(done.error());
-    std::string list;
-    for (const Seq seq : seqs)
-        list += (list.empty() ? "" : ", ") + std::to_string(seq);
-    return collected(
-        [&](const TakeRow& take) { return readRowsOf(trail.connection(), list, {}, take); });
+    return entriesAt(trail, seqs);
+}
+
+Result<std::vector<Entry>, StoreTrouble> entriesAt(const TrailDb& trail, const std::set<Seq>& seqs)
+{
+    constexpr int kTogether = 1000;  // in one statement
+    std::vector<Entry> entries;
+    for (auto at = seqs.begin(); at != seqs.end();) {
+        std::string list;
+        for (int i = 0; i < kTogether && at != seqs.end(); ++i, ++at)
+            list += (list.empty() ? "" : ", ") + std::to_string(*at);
+        auto read = collected(
+            [&](const TakeRow& take) { return readRowsOf(trail.connection(), list, {}, take); });
+        if (!read)
+            return read;
+        std::ranges::move(*read, std::back_inserter(entries));
+    }
+    return entries;
 }
 
 Result<std::vector<Entry>, StoreTrouble> entriesFrom(const TrailDb& trail, Seq from)
@@ -154,8 +136,8 @@ SELECT opened_seq, closed_seq, zone, opened_at,
   (SELECT min(opened_seq) FROM shift later WHERE later.opened_seq > shift.opened_seq)
 FROM shift WHERE opened_at >= ? AND opened_at < ? ORDER BY opened_seq)";
     std::vector<ShiftSpan> shifts;
-    const auto done =
-        each(trail, kSql, {text(toRfc3339(from)), text(toRfc3339(to))}, [&](const QSqlQuery& row) {
+    const auto done = eachRow(
+        trail, kSql, {text(toRfc3339(from)), text(toRfc3339(to))}, [&](const QSqlQuery& row) {
             const bool closed = !row.value(1).isNull();
             const Seq open =
                 row.value(4).isNull() ? trail.head().seq : row.value(4).toLongLong() - 1;
@@ -182,10 +164,10 @@ Result<std::vector<SeqRange>, StoreTrouble> rangesOf(const TrailDb& trail, WallT
     for (const ShiftSpan& shift : *shifts)
         ranges.push_back({shift.opened, shift.last});
     const auto done =
-        each(trail, "SELECT seq FROM loose WHERE at >= ? AND at < ?",
-             {text(toRfc3339(from)), text(toRfc3339(to))}, [&](const QSqlQuery& row) {
-                 ranges.push_back({row.value(0).toLongLong(), row.value(0).toLongLong()});
-             });
+        eachRow(trail, "SELECT seq FROM loose WHERE at >= ? AND at < ?",
+                {text(toRfc3339(from)), text(toRfc3339(to))}, [&](const QSqlQuery& row) {
+                    ranges.push_back({row.value(0).toLongLong(), row.value(0).toLongLong()});
+                });
     if (!done)
         return failure(done.error());
     return joined(std::move(ranges));
@@ -203,21 +185,12 @@ SELECT seq FROM subject_index i WHERE what = 7 AND id BETWEEN printf('%019d', ?)
     std::set<Seq> seqs;
     for (const SeqRange& run : runs) {
         const auto done =
-            each(trail, kSql, {number(run.first), number(run.last)},
-                 [&](const QSqlQuery& row) { seqs.insert(row.value(0).toLongLong()); });
+            eachRow(trail, kSql, {number(run.first), number(run.last)},
+                    [&](const QSqlQuery& row) { seqs.insert(row.value(0).toLongLong()); });
         if (!done)
             return failure(done.error());
     }
-    std::vector<Entry> entries;
-    for (const Seq seq : seqs) {
-        const auto read = trail.read(seq, seq, [&](const Entry& entry) {
-            entries.push_back(entry);
-            return true;
-        });
-        if (!read)
-            return failure(read.error());
-    }
-    return entries;
+    return entriesAt(trail, seqs);
 }
 
 Result<std::vector<Entry>, StoreTrouble> saidLater(const TrailDb& trail,
@@ -233,37 +206,12 @@ Result<std::vector<Entry>, StoreTrouble> saidLater(const TrailDb& trail,
         return failure(seal.error());
     if (seal->isNull())
         return entries;
-    const auto read = trail.read(seal->toLongLong(), seal->toLongLong(), [&](const Entry& entry) {
-        entries->push_back(entry);
-        return true;
-    });
-    if (!read)
-        return failure(read.error());
+    const auto sealed = entriesAt(trail, {seal->toLongLong()});
+    if (!sealed)
+        return sealed;
+    std::ranges::copy(*sealed, std::back_inserter(*entries));
     std::ranges::sort(*entries, {}, &Entry::seq);
     return entries;
-}
-
-Result<std::vector<Seq>, StoreTrouble> find(const TrailDb& trail, const std::vector<Wanted>& wanted,
-                                            SeqRange within, int limit)
-{
-    if (wanted.empty())
-        return std::vector<Seq>();
-    std::string sql;
-    QVariantList bound;
-    for (const Wanted& one : wanted) {
-        sql += sql.empty() ? "" : " INTERSECT ";
-        sql += "SELECT seq FROM subject_index WHERE what = ? AND id = ? AND seq BETWEEN ? AND ?";
-        bound << static_cast<int>(one.what) << text(one.id) << number(within.first)
-              << number(within.last);
-    }
-    std::vector<Seq> seqs;
-    const auto done =
-        each(trail, sql + " ORDER BY seq DESC LIMIT " + std::to_string(limit), bound,
-             [&](const QSqlQuery& row) { seqs.push_back(row.value(0).toLongLong()); });
-    if (!done)
-        return failure(done.error());
-    std::ranges::reverse(seqs);
-    return seqs;
 }
 
 }  // namespace bathside::store

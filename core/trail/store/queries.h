@@ -6,6 +6,7 @@
 // with years of history. Instants are UTC; what a local day is, the caller says (LocalDays). On the
 // trail's thread; a failure is the store's.
 
+#include <set>
 #include <string>
 #include <vector>
 
@@ -26,11 +27,6 @@ enum class SubjectOf : std::uint8_t {
     Pointed = 7,  // by its seq: what later entries point at (core/facts/points_at.h)
 };
 
-struct Wanted {
-    SubjectOf what{};
-    std::string id;  // an ampoule: "pull/no", within its shift; an entry: its seq in 19 digits
-};
-
 /// 0 where there was no shift yet.
 [[nodiscard]] Result<Seq, StoreTrouble> openingOfLastShift(const TrailDb& trail);
 
@@ -40,6 +36,10 @@ struct Wanted {
     const TrailDb& trail, const std::vector<std::string>& kinds, Seq before);
 
 [[nodiscard]] Result<std::vector<Entry>, StoreTrouble> entriesFrom(const TrailDb& trail, Seq from);
+
+/// The entries of these seqs that there are, in order.
+[[nodiscard]] Result<std::vector<Entry>, StoreTrouble> entriesAt(const TrailDb& trail,
+                                                                 const std::set<Seq>& seqs);
 
 [[nodiscard]] Result<bool, StoreTrouble> hasTap(const TrailDb& trail, const TapId& tap);
 
@@ -61,10 +61,5 @@ struct Wanted {
 /// These, and the first day's seal after the runs: what an export of them is told with.
 [[nodiscard]] Result<std::vector<Entry>, StoreTrouble> saidLater(const TrailDb& trail,
                                                                  const std::vector<SeqRange>& runs);
-
-/// The seqs within a range that are about all of `wanted`; the newest `limit` of them, in order.
-[[nodiscard]] Result<std::vector<Seq>, StoreTrouble> find(const TrailDb& trail,
-                                                          const std::vector<Wanted>& wanted,
-                                                          SeqRange within, int limit);
 
 }  // namespace bathside::store

@@ -480,9 +480,9 @@ protected:
                                  seqs.push_back(entry.seq);
                          });
         QObject::connect(m_charts.get(), &ui::ChartSource::shiftRead, &here,
-                         [&](Seq of, const std::optional<StoreTrouble>& trouble) {
+                         [&](Seq of, const ui::AroundShift& around) {
                              EXPECT_EQ(of, seq);
-                             EXPECT_FALSE(trouble);
+                             EXPECT_FALSE(around.trouble);
                              isDone = true;
                          });
         m_charts->readShift(seq);

@@ -122,9 +122,10 @@ protected:
                              all.insert(all.end(), entries.begin(), entries.end());
                          });
         QObject::connect(m_charts.get(), &ui::ChartSource::shiftRead, &loop,
-                         [&](Seq of, const std::optional<StoreTrouble>& trouble) {
+                         [&](Seq of, const ui::AroundShift& around) {
                              EXPECT_EQ(of, seq);
-                             EXPECT_FALSE(trouble);
+                             EXPECT_FALSE(around.trouble);
+                             m_around = around;
                              isDone = true;
                              loop.quit();
                          });
@@ -148,6 +149,7 @@ protected:
     Quiet m_feedback;
     std::unique_ptr<Session> m_session;
     std::unique_ptr<TrailCharts> m_charts;
+    ui::AroundShift m_around;  // of the last shift read
 };
 
 TEST_F(TrailChartsTest, readsTheDaysThatAreWantedAndNoOthers)
@@ -213,6 +215,13 @@ TEST_F(TrailChartsTest, givesTheShiftOfAPoint)
     ASSERT_FALSE(entries.empty());
     EXPECT_EQ(entries.front().kind, ShiftOpened::kKind);
     EXPECT_EQ(entries.back().seq, seq);
+    EXPECT_TRUE(std::ranges::any_of(m_around.context, [](const Entry& entry) {
+        return entry.kind == CardAdopted::kKind;
+    })) << "the card it is judged by";
+    EXPECT_TRUE(m_around.later.empty());
+    closeShift();
+    m_clock.runTo(m_clock.now().boot + 24h);
+    openShift();
 }
 
 }  // namespace

@@ -124,6 +124,35 @@ protected:
         return all;
     }
 
+    /// A stretch of these days, and what points at it.
+    std::pair<std::vector<Entry>, std::vector<Entry>> stretchOf(
+        const ui::DayRange& days, const ui::EntryWish& wish, Seq before = ui::RecordSource::kNewest)
+    {
+        std::pair<std::vector<Entry>, std::vector<Entry>> read;
+        QObject here;
+        QObject::connect(m_record.get(), &ui::RecordSource::entriesRead, &here,
+                         [&](const ui::DayRange& of, const std::vector<Entry>& entries) {
+                             EXPECT_EQ(of, days);
+                             read.first = entries;
+                         });
+        QObject::connect(
+            m_record.get(), &ui::RecordSource::laterRead, &here,
+            [&](const ui::DayRange&, const std::vector<Entry>& later) { read.second = later; });
+        QEventLoop loop;
+        QTimer::singleShot(60s, &loop, &QEventLoop::quit);
+        bool isDone = false;
+        QObject::connect(m_record.get(), &ui::RecordSource::dayRead, &loop,
+                         [&](const ui::DayRange&, const std::optional<StoreTrouble>& trouble) {
+                             EXPECT_FALSE(trouble);
+                             isDone = true;
+                             loop.quit();
+                         });
+        m_record->readStretch(days, wish, before);
+        loop.exec();
+        EXPECT_TRUE(isDone);
+        return read;
+    }
+
     std::optional<ui::Date> dayOf(Seq seq)
     {
         std::optional<ui::Date> found;
@@ -305,6 +334,78 @@ TEST_F(TrailRecordTest, severalDaysAreReadAndExportedTogether)
     EXPECT_EQ(dayOf(first), kDay);
     EXPECT_EQ(dayOf(all.manifest.last.seq), next);
     EXPECT_EQ(dayOf(4711), std::nullopt);
+}
+
+// Of many days the index finds what a filter over a whole day finds.
+TEST_F(TrailRecordTest, aStretchHasWhatTheDaysFilterShows)
+{
+    test::TrailDays days({}, "bench");
+    std::vector<Entry> log = days.day(60);
+    for (int i = 0; i < 20; ++i) {
+        const auto more = days.day(60);
+        log.insert(log.end(), more.begin(), more.end());
+    }
+    const auto misread = std::ranges::find(log, "ampoule.out", &Entry::kind)->seq;
+    log.push_back(days.entry(FactCorrected{misread, "lot", "K99", "misread"}));
+    store::written(m_folder / "trail.db", log);
+    m_clock.runTo(m_clock.now().boot + 24h * 40);
+    open();
+    const ui::DayRange all{kDay, ui::daysAfter(kDay, 30)};
+    ui::DayModel model;
+    ui::DayFilter filter(model);
+    for (const ui::DayWish& wish : std::vector<ui::DayWish>{
+             {.group = ui::Group::Bags, .person = {}, .bag = {}, .lot = {}},
+             {.group = ui::Group::All, .person = "AB", .bag = "B2", .lot = {}},
+             {.group = ui::Group::Ampoules, .person = {}, .bag = "B1", .lot = "K07"},
+             {.group = ui::Group::All, .person = {}, .bag = {}, .lot = "K99"},
+             {.group = ui::Group::All, .person = {}, .bag = {}, .lot = "none"}}) {
+        std::vector<Seq> shown;
+        model.begin("Europe/Madrid", all);
+        model.append(log);
+        filter.wish(wish);
+        for (int row = 0; row < filter.rowCount(); ++row)
+            shown.push_back(filter.at(filter.index(row, 0))->entry.seq);
+        std::vector<Seq> found;
+        for (const Entry& entry : stretchOf(all, entryWishOf(wish)).first)
+            found.push_back(entry.seq);
+        EXPECT_EQ(found, shown) << wish.bag << ' ' << wish.lot;
+    }
+    const auto newest = stretchOf(all, {});
+    ASSERT_EQ(newest.first.size(), static_cast<std::size_t>(ui::RecordSource::kStretch));
+    EXPECT_EQ(newest.first.back().seq, log.back().seq);
+    const auto before = stretchOf(all, {}, newest.first.front().seq);
+    EXPECT_EQ(before.first.back().seq, newest.first.front().seq - 1);
+    EXPECT_EQ(before.first.front().seq, 1);
+    EXPECT_EQ(before.second, std::vector<Entry>{log.back()}) << "what corrects one of them";
+}
+
+// Months are written as they are read, and have no day sheets.
+TEST_F(TrailRecordTest, monthsAreExportedWithoutDaySheets)
+{
+    test::TrailDays days({}, "bench");
+    std::vector<Entry> log;
+    for (int i = 0; i < 40; ++i) {
+        const auto more = days.day(40);
+        log.insert(log.end(), more.begin(), more.end());
+    }
+    store::written(m_folder / "trail.db", log);
+    open();
+    const auto months = [&](int last) {
+        return answerTo(&ui::RecordSource::exported, [&] {
+            m_record->exportDays({kDay, ui::daysAfter(kDay, last)},
+                                 QString::fromStdString((m_folder / "out").string()), '.');
+        });
+    };
+    const auto hasSheet = [](const ui::ExportAnswer& answer) {
+        return std::ranges::any_of(answer.manifest.files,
+                                   [](const auto& file) { return file.name == kSheetFile; });
+    };
+    const ui::ExportAnswer all = months(60);
+    ASSERT_FALSE(all.fault);
+    EXPECT_GE(all.manifest.count, std::ssize(log));
+    EXPECT_EQ(all.manifest.runs.front().first, 1);
+    EXPECT_FALSE(hasSheet(all));
+    EXPECT_TRUE(hasSheet(months(2)));
 }
 
 TEST_F(TrailRecordTest, aSecondExportTakesAFolderOfItsOwn)

@@ -1,74 +1,16 @@
 // The record page by real taps: the day, its filter, what an entry says exactly, what is asked of
 // the record and what is answered. How it looks, in every state, as tests/ui/bench/walk_test.cpp.
 
-#include "ui/record/record_page.h"
-
 #include <QApplication>
 #include <QKeyEvent>
 
-#include <gtest/gtest.h>
-
 #include "core/facts/codec.h"
 #include "core/scan/own_code.h"
-#include "tests/ui/setup/page_stand.h"
-#include "ui/controls/label.h"
+#include "tests/ui/record/record_stand.h"
 #include "ui/controls/tap_button.h"
-#include "ui/record/day_view.h"
-#include "ui/record/field_sheet.h"
 
 namespace bathside::test {
 namespace {
-
-class Record : public testing::Test {
-protected:
-    void begin()
-    {
-        liveThroughAMorning(m_pages.stand());
-        m_pages.show(ui::Frame::kRecord);
-    }
-    [[nodiscard]] Stand& stand() { return m_pages.stand(); }
-    [[nodiscard]] Trail& trail() { return m_pages.trail(); }
-    [[nodiscard]] ui::RecordPage& page()
-    {
-        return *qobject_cast<ui::RecordPage*>(
-            stand().frame().page(QString::fromLatin1(ui::Frame::kRecord)));
-    }
-    [[nodiscard]] ui::DayView& list() { return *page().findChild<ui::DayView*>(); }
-    [[nodiscard]] ui::FieldSheet& sheet() { return *page().findChild<ui::FieldSheet*>(); }
-    [[nodiscard]] QString valueOf(const char* name)
-    {
-        for (const ui::Field& field : sheet().fields()) {
-            if (field.name == QLatin1String(name))
-                return field.value;
-        }
-        return {};
-    }
-    [[nodiscard]] Seq picked()
-    {
-        return list().currentIndex().data(ui::DayModel::SeqRole).toLongLong();
-    }
-    [[nodiscard]] const std::vector<Event>& kept() { return stand().kept().all; }
-    [[nodiscard]] QString title()
-    {
-        return page().findChild<ui::Label*>(QStringLiteral("record.title"))->text();
-    }
-    [[nodiscard]] ui::Date day(int after) { return ui::daysAfter(trail().today, after); }
-    [[nodiscard]] ui::DayRange oneDay(int after) { return {day(after), day(after)}; }
-    void digits(const char* text)
-    {
-        for (const char* digit = text; *digit; ++digit)
-            stand().tap(QStringLiteral("pad.") + QLatin1Char(*digit));
-        stand().tap(QStringLiteral("pad.set"));
-    }
-    void goTo(Seq seq)
-    {
-        for (int i = 0; i < 500 && picked() > seq; ++i)
-            stand().tap(QStringLiteral("record.up"));
-        EXPECT_EQ(picked(), seq);
-    }
-
-    PageStand m_pages{kTenInch, QStringLiteral("en")};
-};
 
 TEST_F(Record, showsTheDayAndPicksItsLast)
 {
@@ -113,47 +55,6 @@ TEST_F(Record, theDayAfterTheLastIsNotThere)
     trail().answer();
     stand().tap(QStringLiteral("record.after"));
     EXPECT_EQ(page().days(), before);
-}
-
-TEST_F(Record, showsAWeekTogetherAndMovesByIt)
-{
-    begin();
-    stand().taps({"record.filter", "record.ask.day", "record.ask.last:7"});
-    EXPECT_EQ(page().days(), (ui::DayRange{day(-6), trail().today}));
-    trail().answer();
-    EXPECT_EQ(page().day().rowCount(), static_cast<int>(kept().size()));
-    EXPECT_TRUE(list()
-                    .model()
-                    ->index(0, 0)
-                    .data(ui::DayModel::TimeRole)
-                    .toString()
-                    .contains(QStringLiteral("5 Mar")));
-    EXPECT_TRUE(title().contains(QStringLiteral("Fri 27 February 2026 to Thu 5 March 2026")));
-    stand().tap(QStringLiteral("record.before"));
-    trail().answer();
-    EXPECT_EQ(page().days(), (ui::DayRange{day(-13), day(-7)}));
-}
-
-TEST_F(Record, takesDaysByDate)
-{
-    begin();
-    const auto ask = [this](const char* first, const char* last) {
-        stand().taps({"record.filter", "record.ask.day", "record.ask.dates"});
-        digits(first);
-        if (last)
-            digits(last);
-    };
-    ask("20260301", "20260305");
-    EXPECT_EQ(page().days(), (ui::DayRange{day(-4), trail().today}));
-    trail().answer();
-    ask("20260230", nullptr);
-    EXPECT_TRUE(stand().target(QStringLiteral("pad.set")));
-    EXPECT_EQ(page().days(), (ui::DayRange{day(-4), trail().today}));
-    stand().tap(QStringLiteral("pad.cancel"));
-    ask("20260301", "20260401");  // 32 days
-    EXPECT_EQ(page().days(), (ui::DayRange{day(-4), trail().today}));
-    stand().tap(QStringLiteral("pad.cancel"));
-    EXPECT_TRUE(list().isVisible());
 }
 
 // MK did it all; bag B1 and the lots are of the morning in page_stand.cpp.

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "core/scan/own_code.h"
+#include "core/trail/event_form.h"
 #include "ui/controls/banner.h"
 #include "ui/people/people_page.h"
 #include "ui/review/review_page.h"
@@ -40,13 +41,34 @@ void bag(Stand& stand, const char* name, Micros outside, MilliCelsius diluent = 
 
 }  // namespace
 
-ReviewStand::ReviewStand(const Panel& panel, const QString& language) : m_pages(panel, language)
+void KeptShifts::answer()
+{
+    for (const Seq of : std::exchange(asked, {})) {
+        std::vector<Entry> before, shift;
+        for (const Event& event : m_kept.all) {
+            const bool opens = std::holds_alternative<ShiftOpened>(event.fact);
+            if (opens && event.seq > of)
+                break;
+            if (opens) {
+                before.insert(before.end(), shift.begin(), shift.end());
+                shift.clear();
+            }
+            shift.push_back(entryOf(event, {"bench"}));
+        }
+        emit entriesRead(of, shift);
+        emit shiftRead(of, {before, {}, trouble});
+    }
+}
+
+ReviewStand::ReviewStand(const Panel& panel, const QString& language)
+    : m_pages(panel, language), m_shifts(m_pages.stand().kept())
 {
     Stand& stand = m_pages.stand();
     stand.frame().addPage(QString::fromLatin1(ui::Frame::kReview),
                           new ui::ReviewPage({.model = stand.model(),
                                               .language = stand.language(),
                                               .pins = m_pages.pins(),
+                                              .past = m_shifts,
                                               .zone = "Europe/Madrid"}));
     stand.frame().addPage(QString::fromLatin1(ui::Frame::kPeople),
                           new ui::PeoplePage({.model = stand.model(),

@@ -3,8 +3,26 @@
 // The review and people pages beside the others.
 
 #include "tests/ui/setup/page_stand.h"
+#include "ui/models/shift_source.h"
 
 namespace bathside::test {
+
+/// The shifts that the stand has kept; answers when told to.
+class KeptShifts final : public ui::ShiftSource {
+    Q_OBJECT
+
+public:
+    explicit KeptShifts(const Kept& kept) : m_kept(kept) {}
+
+    void readShift(Seq of) override { asked.push_back(of); }
+    void answer();
+
+    std::vector<Seq> asked;
+    std::optional<StoreTrouble> trouble;
+
+private:
+    const Kept& m_kept;
+};
 
 class ReviewStand {
 public:
@@ -13,6 +31,7 @@ public:
     [[nodiscard]] Stand& stand() { return m_pages.stand(); }
     [[nodiscard]] const Bench& bench() { return m_pages.stand().bench(); }
     [[nodiscard]] Pins& pins() { return m_pages.pins(); }
+    [[nodiscard]] KeptShifts& shifts() { return m_shifts; }
     void show(const char* page) { m_pages.show(page); }
     /// Digits on the number pad, and set.
     void pin(const char* digits);
@@ -23,6 +42,7 @@ public:
 
 private:
     PageStand m_pages;
+    KeptShifts m_shifts;
 };
 
 /// LS leads with the PIN 4071, MK prepares with the PIN 9314.

@@ -15,6 +15,7 @@
 #include "ui/frame/scan_notice.h"
 #include "ui/record/field_sheet.h"
 #include "ui/review/case_tile.h"
+#include "ui/review/course_picture.h"
 
 namespace bathside::test {
 namespace {
@@ -289,6 +290,40 @@ TEST_F(ReviewPageTest, whatIsSignedNamesTheBagAndWhatWasDoneWithIt)
     EXPECT_TRUE(std::ranges::any_of(labels, [](const ui::Label* label) {
         return label->text().contains(QStringLiteral("in use, bag B1: it was used."));
     }));
+}
+
+// Its bag, birds and steps are of the shift in which it came up, and not of today's B1.
+TEST_F(ReviewPageTest, aCaseOfAShiftBeforeIsToldAsThatShiftKnewIt)
+{
+    const Seq seq = seqOf(LimitName::Exposure, "ampoule:1/1", true);
+    const auto valueOf = [&](const char* name) {
+        for (const ui::Field& field :
+             stand().frame().findChild<ui::FieldSheet*>(QStringLiteral("review.sheet"))->fields()) {
+            if (field.name == QLatin1String(name))
+                return field.value;
+        }
+        return QString();
+    };
+    const auto picture = [&] {
+        return stand().frame().findChild<ui::CoursePicture*>()->accessibleName();
+    };
+    tapCase(seq);
+    EXPECT_THAT(pages.shifts().asked, ElementsAre(seq));
+    EXPECT_TRUE(valueOf("From").contains(QStringLiteral("being read")))
+        << valueOf("From").toStdString();
+    EXPECT_EQ(valueOf("Birds touched"), QString());
+    EXPECT_FALSE(picture().contains(QStringLiteral("in bath"))) << picture().toStdString();
+    pages.shifts().answer();
+    EXPECT_EQ(valueOf("Bag"), QStringLiteral("B1, taken down"));
+    EXPECT_EQ(valueOf("Birds touched"), QStringLiteral("none: it never hung on a line"));
+    EXPECT_FALSE(valueOf("From").contains(QStringLiteral("record page")));
+    EXPECT_TRUE(picture().contains(QStringLiteral("in bath"))) << picture().toStdString();
+    stand().tap(QStringLiteral("review.back"));
+    tapCase(seq);
+    pages.shifts().trouble = StoreTrouble{StoreFault::Damaged, 0};
+    pages.shifts().answer();
+    EXPECT_TRUE(valueOf("From").contains(QStringLiteral("record page")));
+    EXPECT_FALSE(picture().contains(QStringLiteral("in bath")));
 }
 
 TEST_F(ReviewPageTest, yesterdaysCaseIsReviewedToday)

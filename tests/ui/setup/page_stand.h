@@ -67,6 +67,11 @@ public:
     [[nodiscard]] std::vector<ui::RecordPlace> places() const override { return where; }
 
     void readDays(const ui::DayRange& days, Seq after) override { asked.push_back({days, after}); }
+    void readStretch(const ui::DayRange& days, const ui::EntryWish& wish, Seq before) override
+    {
+        stretches.push_back({days, wish, before});
+    }
+    [[nodiscard]] Seq beginsAfter() const override { return earlier; }
     void findDay(Seq seq) override { sought.push_back(seq); }
     void verify() override { ++verifications; }
     void exportDays(const ui::DayRange& days, const QString& folder, char sign) override
@@ -86,6 +91,11 @@ public:
         ui::DayRange days;
         Seq after;
     };
+    struct Stretch {
+        ui::DayRange days;
+        ui::EntryWish wish;
+        Seq before;
+    };
     struct Wanted {
         ui::DayRange days;
         QString folder;
@@ -96,6 +106,8 @@ public:
         {QStringLiteral("/documents/bathside"), {}},
         {QStringLiteral("/media/stick/bathside"), QStringLiteral("STICK")}};
     std::vector<Asked> asked;
+    std::vector<Stretch> stretches;
+    Seq earlier = 0;
     std::vector<Seq> sought;
     std::vector<Wanted> exports;
     std::vector<QString> copies;

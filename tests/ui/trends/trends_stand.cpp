@@ -50,7 +50,7 @@ void KeptCharts::answer()
         emit pointsRead({wanted.ask, {points, {{1, m_kept.all.back().seq}}}, trouble});
     for (const Seq of : std::exchange(shifts, {})) {
         emit entriesRead(of, entries);
-        emit shiftRead(of, trouble);
+        emit shiftRead(of, {{}, {}, trouble});
     }
 }
 

@@ -131,59 +131,6 @@ TEST_F(QueriesTest, aShiftOverMidnightBelongsWhollyToTheDayItOpenedOn)
         << "the next day has the program's stop alone";
 }
 
-TEST_F(QueriesTest, findsByKindPersonBagLotLineAndAmpoule)
-{
-    const SeqRange all{1, kAll};
-    EXPECT_EQ(*find(*m_trail, {{SubjectOf::Kind, "bag.mixed"}}, all, 1000),
-              seqsWhere([](const Entry& entry) { return entry.kind == "bag.mixed"; }));
-    EXPECT_EQ(find(*m_trail, {{SubjectOf::Person, "AB"}}, all, 1000)->size(), m_log.size());
-    EXPECT_EQ(*find(*m_trail, {{SubjectOf::Bag, "B2"}}, all, 1000),
-              seqsWhere([](const Entry& entry) {
-                  return entry.payload.find(R"("bag":"B2")") != std::string::npos;
-              }));
-    EXPECT_EQ(*find(*m_trail, {{SubjectOf::Lot, "D71"}}, all, 1000),
-              seqsWhere([](const Entry& entry) { return entry.kind == "bag.started"; }));
-    EXPECT_EQ(*find(*m_trail, {{SubjectOf::Line, "A"}}, all, 1000),
-              seqsWhere([](const Entry& entry) {
-                  return entry.kind == "bag.hung" || entry.kind == "line.birds";
-              }));
-    EXPECT_EQ(
-        find(*m_trail, {{SubjectOf::Ampoule, "2/3"}}, {m_starts[0], m_starts[1] - 1}, 1000)->size(),
-        5U);
-}
-
-TEST_F(QueriesTest, findsWhatACorrectionSays)
-{
-    ASSERT_TRUE(m_trail->append(std::vector<Entry>{
-        m_days.entry(FactCorrected{m_starts[0] + 2, "lot", "K99", "misread"}),
-        m_days.entry(FactCorrected{m_starts[0] + 2, "bag", "B99", "misread"}),
-        m_days.entry(FactCorrected{m_starts[0] + 2, "component", "s9", "misread"})}));
-    const Seq last = m_days.head().seq;
-    EXPECT_THAT(*find(*m_trail, {{SubjectOf::Lot, "K99"}}, {1, kAll}, 9), ElementsAre(last - 2));
-    EXPECT_THAT(*find(*m_trail, {{SubjectOf::Bag, "B99"}}, {1, kAll}, 9), ElementsAre(last - 1));
-    EXPECT_THAT(*find(*m_trail, {{SubjectOf::Lot, "s9"}}, {1, kAll}, 9), IsEmpty());
-    EXPECT_TRUE(*projectionsAgree(m_trail->connection()));
-}
-
-TEST_F(QueriesTest, findsWhatIsAboutAllOfThemTheNewestFirstKept)
-{
-    const auto out = seqsWhere([](const Entry& entry) { return entry.kind == "ampoule.out"; });
-    const std::vector<Wanted> wanted{{SubjectOf::Kind, "ampoule.out"}, {SubjectOf::Lot, "K07"}};
-    EXPECT_EQ(*find(*m_trail, wanted, {1, kAll}, 1000), out);
-    EXPECT_EQ(*find(*m_trail, wanted, {1, kAll}, 3), std::vector<Seq>(out.end() - 3, out.end()));
-    EXPECT_THAT(
-        *find(*m_trail, {{SubjectOf::Kind, "ampoule.out"}, {SubjectOf::Lot, "D71"}}, {1, kAll}, 9),
-        IsEmpty());
-}
-
-TEST_F(QueriesTest, findsAnAlarmByWhatItIsAbout)
-{
-    ASSERT_TRUE(m_trail->append(std::vector<Entry>{
-        m_days.entry(AlarmRaised{"in use B77", Level::Limit, {SubjectKind::Bag, "B77"}})}));
-    EXPECT_THAT(*find(*m_trail, {{SubjectOf::Bag, "B77"}}, {1, kAll}, 9),
-                ElementsAre(m_days.head().seq));
-}
-
 // What a day's own shift corrects is read with it; what later ones say of it is found from it.
 TEST_F(QueriesTest, findsWhatLaterShiftsSayOfADay)
 {

@@ -1,0 +1,254 @@
+#include "core/trail/store/search.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/facts/facts.h"
+#include "core/trail/store/each_row.h"
+
+namespace bathside::store {
+namespace {
+
+// The entries about a bag (3) or a lot (5): that name it, those that a correction of theirs says to
+// be of it, and all of their shift that is about an ampoule which one of these puts in that bag or
+// says to be of that lot. A name is used again on other days, so an ampoule counts in its own
+// shift. Bound: the name twice, a seq before which nothing matters, and the kind that says it of an
+// ampoule.
+constexpr std::string_view kAbout = R"({s}direct (seq) AS (
+    SELECT seq FROM subject_index WHERE what = {what} AND id = ? AND seq >= ?),
+  {s}said (seq) AS (
+    SELECT seq FROM {s}direct
+    UNION SELECT payload ->> '$.seq' FROM {s}direct JOIN event USING (seq)
+      WHERE kind = 'fact.corrected' AND payload ->> '$.field' = '{field}'),
+  {s}ampoule (id, first, last) AS (
+    SELECT DISTINCT (payload ->> '$.pull') || '/' || (payload ->> '$.ampoule'),
+      (SELECT max(opened_seq) FROM shift WHERE opened_seq <= seq),
+      (SELECT coalesce(min(opened_seq) - 1, 9223372036854775807) FROM shift WHERE opened_seq > seq)
+    FROM {s}said JOIN event USING (seq) WHERE kind = '{kind}'),
+  {s}about (seq) AS (
+    SELECT seq FROM {s}said
+    UNION SELECT i.seq FROM {s}ampoule JOIN subject_index i
+      ON i.what = 4 AND i.id = {s}ampoule.id AND i.seq BETWEEN first AND last))";
+
+struct Named {
+    std::string_view table, kind, field;
+    SubjectOf what{};
+};
+constexpr Named kBag{"bag_", AmpouleBagged::kKind, "bag", SubjectOf::Bag};
+constexpr Named kLot{"lot_", AmpouleOut::kKind, "lot", SubjectOf::Lot};
+
+std::string with(std::string_view sql, const Named& named)
+{
+    std::string filled(sql);
+    const std::array<std::pair<std::string_view, std::string>, 4> places{
+        {{"{s}", std::string(named.table)},
+         {"{what}", std::to_string(static_cast<int>(named.what))},
+         {"{kind}", std::string(named.kind)},
+         {"{field}", std::string(named.field)}}};
+    for (const auto& [place, value] : places) {
+        for (auto at = filled.find(place); at != std::string::npos; at = filled.find(place, at))
+            filled.replace(at, place.size(), value);
+    }
+    return filled;
+}
+
+/// A piece of a statement and what is bound in it.
+struct Piece {
+    std::string sql;
+    QVariantList bound;
+    void add(std::string_view more, const QVariantList& values = {})
+    {
+        sql += more;
+        bound += values;
+    }
+};
+
+/// What the newest are taken from, one after the other: entries `x` that hold one of the wishes.
+struct Source {
+    Piece tables;  // WITH
+    Piece from;    // … WHERE … AND
+};
+
+constexpr std::string_view kIndexed = "subject_index x WHERE x.what = ? AND x.id = ? AND ";
+
+Source indexed(SubjectOf what, std::string_view id)
+{
+    return {{}, {std::string(kIndexed), {static_cast<int>(what), text(id)}}};
+}
+
+void addIsIndexed(Piece& sql, SubjectOf what, const std::vector<std::string>& ids)
+{
+    sql.add(
+        " AND EXISTS (SELECT 1 FROM subject_index o WHERE o.what = ? AND o.seq = x.seq AND o.id IN "
+        "(",
+        {static_cast<int>(what)});
+    for (const std::string& id : ids)
+        sql.add(&id == &ids.front() ? "?" : ", ?", {text(id)});
+    sql.add("))");
+}
+
+/// What `source` has within a run that holds the other wishes, too; the newest `limit`.
+Result<void, StoreTrouble> addNewest(const TrailDb& trail, const Source& source,
+                                     const Piece& others, SeqRange run, int limit,
+                                     std::set<Seq>& found)
+{
+    Piece all = source.tables;
+    all.add("SELECT x.seq FROM ");
+    all.add(source.from.sql, source.from.bound);
+    all.add("x.seq BETWEEN ? AND ?", {number(run.first), number(run.last)});
+    all.add(others.sql, others.bound);
+    all.add(" ORDER BY x.seq DESC LIMIT ?", {limit});
+    return eachRow(trail, all.sql, all.bound,
+                   [&](const QSqlQuery& row) { found.insert(row.value(0).toLongLong()); });
+}
+
+/// Whether the index has fewer than so many of it.
+Result<bool, StoreTrouble> isRare(const TrailDb& trail, SubjectOf what, std::string_view id)
+{
+    static constexpr int kFew = 50'000;
+    const auto count = trail.connection().value(
+        "SELECT count(*) FROM (SELECT 1 FROM subject_index WHERE what = ? AND id = ? LIMIT ?)",
+        {static_cast<int>(what), text(id), kFew});
+    if (!count)
+        return failure(count.error());
+    return count->toInt() < kFew;
+}
+
+class Searcher {
+public:
+    Searcher(const TrailDb& trail, const Search& wanted, Seq from)
+        : m_trail(trail), m_wanted(wanted), m_from(from)
+    {
+    }
+
+    /// By what there is least of: a bag's and a lot's, a person's, those of a kind.
+    Result<void, StoreTrouble> prepare()
+    {
+        if (!m_wanted.bag.empty() || !m_wanted.lot.empty()) {
+            takeNamed();
+            return {};
+        }
+        bool byPerson = !m_wanted.person.empty();
+        if (byPerson && !m_wanted.kinds.empty()) {
+            const auto rare = isRare(m_trail, SubjectOf::Person, m_wanted.person);
+            if (!rare)
+                return failure(rare.error());
+            byPerson = *rare;
+        }
+        if (byPerson)
+            m_sources.push_back(indexed(SubjectOf::Person, m_wanted.person));
+        else
+            for (const std::string& kind : m_wanted.kinds)
+                m_sources.push_back(indexed(SubjectOf::Kind, kind));
+        if (!byPerson && !m_wanted.person.empty())
+            addIsIndexed(m_others, SubjectOf::Person, {m_wanted.person});
+        if (byPerson && !m_wanted.kinds.empty())
+            addIsIndexed(m_others, SubjectOf::Kind, m_wanted.kinds);
+        return {};
+    }
+
+    Result<std::set<Seq>, StoreTrouble> newestIn(SeqRange run, int limit) const
+    {
+        std::set<Seq> found;
+        if (m_sources.empty()) {
+            for (Seq seq = std::max(run.first, run.last - limit + 1); seq <= run.last; ++seq)
+                found.insert(found.end(), seq);
+        }
+        for (const Source& source : m_sources) {
+            if (const auto done = addNewest(m_trail, source, m_others, run, limit, found); !done)
+                return failure(done.error());
+        }
+        while (std::ssize(found) > limit)
+            found.erase(found.begin());
+        return found;
+    }
+
+private:
+    void takeNamed()
+    {
+        Source source;
+        const auto take = [&](const Named& named, const std::string& id) {
+            if (id.empty())
+                return;
+            const bool isFirst = source.from.sql.empty();
+            source.tables.add(isFirst ? "WITH " : ", ");
+            source.tables.add(with(kAbout, named), {text(id), number(m_from)});
+            const std::string table = std::string(named.table) + "about";
+            if (isFirst)
+                source.from.add(table + " x WHERE ");
+            else
+                m_others.add(" AND x.seq IN (SELECT seq FROM " + table + ")");
+        };
+        take(kBag, m_wanted.bag);
+        take(kLot, m_wanted.lot);
+        source.tables.add(" ");
+        m_sources.push_back(std::move(source));
+        if (!m_wanted.person.empty())
+            addIsIndexed(m_others, SubjectOf::Person, {m_wanted.person});
+        if (!m_wanted.kinds.empty())
+            addIsIndexed(m_others, SubjectOf::Kind, m_wanted.kinds);
+    }
+
+    const TrailDb& m_trail;
+    const Search& m_wanted;
+    Seq m_from;
+    std::vector<Source> m_sources;  // none: everything
+    Piece m_others;
+};
+
+}  // namespace
+
+Result<std::set<Seq>, StoreTrouble> search(const TrailDb& trail, const Search& wanted,
+                                           const std::vector<SeqRange>& runs, Seq before, int limit)
+{
+    std::set<Seq> found;
+    if (runs.empty())
+        return found;
+    Searcher searcher(trail, wanted, runs.front().first);
+    if (const auto done = searcher.prepare(); !done)
+        return failure(done.error());
+    for (auto run = runs.rbegin(); run != runs.rend() && std::ssize(found) < limit; ++run) {
+        const SeqRange within{run->first, std::min(run->last, before - 1)};
+        if (within.first > within.last)
+            continue;
+        auto more = searcher.newestIn(within, limit - static_cast<int>(found.size()));
+        if (!more)
+            return more;
+        found.merge(*more);
+    }
+    return found;
+}
+
+Result<std::vector<Entry>, StoreTrouble> pointingAt(const TrailDb& trail, const std::set<Seq>& seqs)
+{
+    std::set<Seq> pointing;
+    for (const Seq seq : seqs) {
+        const auto done = eachRow(
+            trail, "SELECT seq FROM subject_index WHERE what = ? AND id = printf('%019d', ?)",
+            {static_cast<int>(SubjectOf::Pointed), number(seq)},
+            [&](const QSqlQuery& row) { pointing.insert(row.value(0).toLongLong()); });
+        if (!done)
+            return failure(done.error());
+    }
+    return entriesAt(trail, pointing);
+}
+
+// From one kind to the next by the index, without the entries between.
+Result<std::vector<std::string>, StoreTrouble> kindsIn(const TrailDb& trail)
+{
+    static constexpr std::string_view kSql = R"(
+WITH RECURSIVE kind (id) AS (
+  SELECT min(id) FROM subject_index WHERE what = 1
+  UNION ALL SELECT (SELECT min(id) FROM subject_index WHERE what = 1 AND id > kind.id)
+    FROM kind WHERE kind.id IS NOT NULL)
+SELECT id FROM kind WHERE id IS NOT NULL)";
+    std::vector<std::string> kinds;
+    const auto done = eachRow(trail, kSql, {}, [&](const QSqlQuery& row) {
+        kinds.push_back(row.value(0).toString().toStdString());
+    });
+    if (!done)
+        return failure(done.error());
+    return kinds;
+}
+
+}  // namespace bathside::store
