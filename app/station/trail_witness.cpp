@@ -1,8 +1,11 @@
 // The record's answers about day sheets: what their pages are, and whether one that was printed
 // still agrees.
 
+#include <QThreadPool>
+
 #include "app/station/trail_record.h"
 #include "app/station/trail_tell.h"
+#include "core/trail/store/earlier_days.h"
 #include "ui/print/day_sheet_pages.h"
 #include "ui/print/press.h"
 
@@ -28,6 +31,15 @@ Result<Found, StoreTrouble> found(const store::TrailDb& trail, const SealCode& c
     return hash == code.head ? Found::Agrees : Found::Differs;
 }
 
+/// What the sound part of an earlier file has there.
+Found foundIn(const std::vector<store::SoundPart>& parts, const SealCode& code)
+{
+    const auto entry = store::entryIn(parts, code.count);
+    if (!entry)
+        return Found::Before;
+    return toHex(entry->hash) == code.head ? Found::Agrees : Found::Differs;
+}
+
 }  // namespace
 
 Result<ui::SetPages, ui::PrintFault> TrailRecord::drawn(const DaySheet& sheet) const
@@ -42,6 +54,10 @@ void TrailRecord::witness(const SealCode& code)
     const auto answer = [guard, code](Found what, const std::optional<StoreTrouble>& trouble) {
         tell(guard, [=](TrailRecord& record) { emit record.witnessed({code, what, trouble}); });
     };
+    const auto& parts = m_session.earlier();
+    if (!parts.empty() && code.count <= parts.back().last)
+        return QThreadPool::globalInstance()->start(
+            [answer, code, parts] { answer(foundIn(parts, code), std::nullopt); });
     m_session.store().run(
         [answer, code](store::TrailDb& trail) {
             const auto what = found(trail, code);

@@ -11,6 +11,11 @@ Elapsed elapsed(const Stamp& from, const Stamp& to)
     return {.time = std::max(time, Micros::zero()), .certain = sameBoot};
 }
 
+bool wentBackOverRestart(const Stamp& from, const Stamp& to)
+{
+    return from.bootId != to.bootId && to.wall < from.wall;
+}
+
 Stamp shifted(const Stamp& at, Micros by)
 {
     const Micros wall = at.wall.time_since_epoch() + by;

@@ -42,6 +42,9 @@ struct Elapsed {
 /// From `from` to `to`: by the boot clock within one boot, else by wall time, never below zero.
 [[nodiscard]] Elapsed elapsed(const Stamp& from, const Stamp& to);
 
+/// The machine was started between, and its clock was set back: nobody can tell how long it was.
+[[nodiscard]] bool wentBackOverRestart(const Stamp& from, const Stamp& to);
+
 /// `at` moved by `by` on both clocks.
 [[nodiscard]] Stamp shifted(const Stamp& at, Micros by);
 

@@ -145,20 +145,22 @@ bool isOfStock(const Fact& fact)
 
 }  // namespace
 
-bool isMendable(const Fact& fact)
+bool isMendable(const Event& event)
 {
+    if (event.person && event.person->proof == Proof::Proven)
+        return false;
     return std::visit(
         []<typename F>(const F&) {
             return !isAnyOf<F, PersonListed, PinSet, PinRefused, RecordSigned, DeviationReviewed,
                             ReviewCarried, NoteCommented, CardApproved, DaySealed, SealWitnessed,
                             BackupMade, BaselineChosen, TrailContinued>;
         },
-        fact);
+        event.fact);
 }
 
 Amended amended(const Event& event, const std::string& field, const std::string& value)
 {
-    if (!isMendable(event.fact))
+    if (!isMendable(event))
         return failure(AmendFault::NoSuchField);
     const auto read = reader(value);
     if (field == "at")

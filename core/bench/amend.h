@@ -16,9 +16,9 @@ enum class AmendFault : std::uint8_t {
     NothingChanges,  // it is that already
 };
 
-/// False: who somebody is, signatures, what was signed, seals. It stands as it was said; what takes
-/// its place is said anew.
-[[nodiscard]] bool isMendable(const Fact& fact);
+/// False: who somebody is, signatures, what was signed, seals, and whatever was said by a person
+/// who was proven. It stands as it was said; what takes its place is said anew.
+[[nodiscard]] bool isMendable(const Event& event);
 
 /// No event within the result: the correction says that it did not happen (`broken` false of a
 /// loss). `at` takes RFC 3339 and makes an implied step a timed one.

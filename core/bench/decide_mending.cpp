@@ -12,7 +12,7 @@ namespace {
 /// A person's statement that can be taken back with one tap: not the shift's frame, not a mending.
 bool isUndoable(const Event& event)
 {
-    return !event.place.empty() && isMendable(event.fact) &&
+    return !event.place.empty() && isMendable(event) &&
            std::visit(
                []<typename F>(const F&) {
                    constexpr bool isFrame =
@@ -107,7 +107,7 @@ Decision on(const Context& now, const TakeBack& meant)
     FactTakenBack said{.seqs = {},
                        .why = meant.why.empty() ? std::nullopt : std::optional(meant.why)};
     for (const auto& event : journal) {
-        if (event->tap == (*last)->tap)
+        if (event->tap == (*last)->tap && isMendable(*event))
             said.seqs.push_back(event->seq);
     }
     return facts(said);

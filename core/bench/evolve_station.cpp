@@ -12,8 +12,8 @@ namespace bathside::folds {
 
 void on(Bench& bench, const Event& event, const StationStarted& fact)
 {
-    const bool otherBoot = bench.boot && *bench.boot != event.at.bootId;
-    const bool wentBack = otherBoot && event.at.wall < bench.last.wall;
+    const bool wentBack =
+        bench.boot && wentBackOverRestart({bench.last.wall, {}, *bench.boot}, event.at);
     bench.clockTrusted = !wentBack;
     if (wentBack)
         bench.untrusted.insert(event.at.bootId);

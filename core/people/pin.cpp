@@ -33,9 +33,8 @@ Millis waitAfter(int refused)
 /// Where the clock went back over a restart, no more is certain than how long this boot has lasted.
 Millis timeSince(const Stamp& refused, const Stamp& now)
 {
-    const Elapsed since = elapsed(refused, now);
-    const bool wentBack = !since.certain && now.wall < refused.wall;
-    return std::chrono::floor<Millis>(wentBack ? now.boot : since.time);
+    return std::chrono::floor<Millis>(
+        wentBackOverRestart(refused, now) ? now.boot : elapsed(refused, now).time);
 }
 
 }  // namespace

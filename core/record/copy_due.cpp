@@ -3,16 +3,12 @@
 namespace bathside {
 namespace {
 
-bool wentBack(const Stamp& from, const Stamp& to)
-{
-    return from.bootId != to.bootId && to.wall < from.wall;
-}
-
 /// `time` and then `grace` have gone by since. Where the clock went back over a restart nobody can
 /// tell: the time counts as gone by, and the grace from this boot on.
 bool hasLasted(const Stamp& since, const Stamp& now, Millis time, Millis grace)
 {
-    return wentBack(since, now) ? now.boot >= grace : elapsed(since, now).time >= time + grace;
+    return wentBackOverRestart(since, now) ? now.boot >= grace
+                                           : elapsed(since, now).time >= time + grace;
 }
 
 bool isClockDue(const CopyPlan& plan, const Bench& bench, const Stamp& now, Millis grace)

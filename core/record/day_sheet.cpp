@@ -153,7 +153,7 @@ std::vector<SheetNote> notesOf(const State& state)
                          .person = event->person ? std::optional(event->person->id) : std::nullopt,
                          .text = note->text,
                          .comments = comments == state.bench.reviews.comments.end()
-                                         ? std::vector<std::string>()
+                                         ? std::vector<NoteComment>()
                                          : comments->second});
     }
     return notes;

@@ -70,7 +70,7 @@ struct SheetNote {
     WallTime at{};
     std::optional<PersonId> person;
     std::string text;
-    std::vector<std::string> comments;
+    std::vector<NoteComment> comments;
 };
 
 struct SheetSignature {

@@ -12,6 +12,7 @@ namespace {
 
 constexpr std::size_t kShort = kShortText, kLong = kLongText;
 constexpr WholeRange kNumbers{1, 999, ""};
+constexpr WholeRange kSeqs{1, 1'000'000'000'000, ""};  // of entries
 constexpr NumberRange kMillilitres{0, 100'000, "mL"};
 constexpr NumberRange kCelsius{-200, 200, "°C"};
 
@@ -257,7 +258,10 @@ Verbs ownVerbs()
         {"release",
          [](J e) {
              return Intent(
-                 ReleaseBag{bagIn(e), {textOr(e, "by", kShort)}, textOr(e, "why", kLong)});
+                 ReleaseBag{bagIn(e),
+                            {textOr(e, "by", kShort)},
+                            textOr(e, "why", kLong),
+                            e.has("of") ? std::optional(e.whole("of", kSeqs)) : std::nullopt});
          }},
         {"bag-down",
          [](J e) {

@@ -102,9 +102,12 @@ void on(Reviews& reviews, const Event&, const BagReleased& fact)
     settle(reviews, fact.bag, fact.of);
 }
 
-void on(Reviews& reviews, const Event&, const NoteCommented& fact)
+void on(Reviews& reviews, const Event& event, const NoteCommented& fact)
 {
-    reviews.comments[fact.of].push_back(fact.text);
+    reviews.comments[fact.of].push_back(
+        {.at = event.at,
+         .by = event.person ? std::optional(event.person->id) : std::nullopt,
+         .text = fact.text});
 }
 
 // {"open": [{"seq", "at_ms" (since 1970), "person"?, "deviation": payload}, …],

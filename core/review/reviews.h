@@ -39,10 +39,18 @@ struct HoldOnRecord {
     BagHeld fact;
 };
 
+/// What a shift lead said of a note.
+struct NoteComment {
+    Stamp at;
+    std::optional<PersonId> by;
+    std::string text;
+    friend bool operator==(const NoteComment&, const NoteComment&) = default;
+};
+
 struct Reviews {
     std::map<Seq, DeviationOnRecord> deviations;  // of this shift, and the open ones from before
     std::map<Seq, HoldOnRecord> holds;            // undecided: one a bag, and those from before
-    std::map<Seq, std::vector<std::string>> comments;  // by the note's seq, in order
+    std::map<Seq, std::vector<NoteComment>> comments;  // by the note's seq, in order
 
     /// What nobody has reviewed yet, oldest first.
     [[nodiscard]] std::vector<Seq> open() const;

@@ -15,7 +15,7 @@
 #include "core/trail/store/check.h"
 #include "core/trail/store/day_order.h"
 #include "core/trail/store/folder_sink.h"
-#include "core/trail/store/queries.h"
+#include "core/trail/store/search.h"
 #include "core/trail/store/zone_days.h"
 #include "tests/support/big_trail.h"
 #include "tests/support/temp_folder.h"
@@ -119,6 +119,42 @@ std::chrono::year_month_day dateOf(WallTime at)
     return std::chrono::floor<std::chrono::days>(std::chrono::sys_time<Millis>(at));
 }
 
+/// As the Record page reads a stretch of all days.
+void stretchOf(const TrailDb& trail, const Search& wanted, bool isThere)
+{
+    constexpr int kStretch = 1000;
+    constexpr WallTime kEver{Millis(4102444800000)};
+    const auto runs = must(rangesOf(trail, WallTime{}, kEver), "ranges");
+    const auto seqs = must(search(trail, wanted, *runs, trail.head().seq + 1, kStretch), "search");
+    if (seqs->empty() == isThere)
+        failed("a search does not find what there is");
+    std::ignore = must(entriesAt(trail, *seqs), "entries");
+    std::ignore = must(pointingAt(trail, *seqs), "what points at them");
+}
+
+void compareStretches(const File& few, const File& many)
+{
+    struct Case {
+        const char* name;
+        Search wanted;
+        bool isThere = true;
+    };
+    const std::vector<Case> cases{
+        {"all days' newest 1000", {}},
+        {"all days by kind", {.kinds = {"bag.mixed"}}},
+        {"all days by person", {.person = "AB"}},
+        {"all days by bag", {.bag = "B2"}},
+        {"all days by lot", {.lot = "K07"}},
+        {"all days by bag, lot, person, kind",
+         {.kinds = {"ampoule.out"}, .person = "AB", .bag = "B2", .lot = "K07"}},
+        {"all days by a lot that never was", {.lot = "none"}, false},
+    };
+    const auto one = opened(few), all = opened(many);
+    for (const Case& each : cases)
+        printPair(each.name, middle([&] { stretchOf(*one, each.wanted, each.isThere); }),
+                  middle([&] { stretchOf(*all, each.wanted, each.isThere); }));
+}
+
 void exportOf(const TrailDb& trail, const Day& day, const File& folder)
 {
     std::filesystem::remove_all(folder);
@@ -203,6 +239,7 @@ void compare(const File& few, const File& many, const test::TempFolder& folder)
     printPair("the last day's view", view[0], view[1]);
     printPair("an old day's view", view[0], old);
     printPair("a day's export, all sheets", out[0], out[1]);
+    compareStretches(few, many);
     const double shell = middle([&] { shellExportOf(many, ranges, folder / "shell.csv"); });
     std::printf(
         "  the sqlite3 shell, the same rows as one CSV (peer) %.1f ms; our six files with hashes "

@@ -238,8 +238,11 @@ SheetTable notesTable(const SheetShift& shift)
                      DayText::tr("None.", "no notes")};
     for (const SheetNote& note : shift.notes) {
         QStringList comments;
-        for (const std::string& comment : note.comments)
-            comments.append(fromCore(comment));
+        for (const NoteComment& comment : note.comments)
+            comments.append(DayText::tr("%1 (%2, %3)", "a comment, who, when")
+                                .arg(fromCore(comment.text),
+                                     comment.by ? idText(*comment.by) : kNone,
+                                     localDateTimeText(comment.at.wall, shift.zone)));
         table.rows.push_back({{localTimeText(note.at, shift.zone)},
                               {note.person ? idText(*note.person) : kNone},
                               {fromCore(note.text)},

@@ -48,6 +48,21 @@ void readEarlier(const std::vector<SoundPart>& parts, const std::function<void(c
     }
 }
 
+std::optional<Entry> entryIn(const std::vector<SoundPart>& parts, Seq seq)
+{
+    std::optional<Entry> found;
+    const auto part = std::ranges::lower_bound(parts, seq, {}, &SoundPart::last);
+    const auto file =
+        part == parts.end() ? nullptr : TrailDb::open(part->file, Mode::Salvage).value_or(nullptr);
+    if (file)
+        std::ignore = readRows(file->connection(), seq, seq, [&](const Row& row) {
+            if (row.entry)
+                found = *row.entry;
+            return false;
+        });
+    return found;
+}
+
 EarlierDays earlierDays(const std::vector<SoundPart>& parts, const LocalDay& period)
 {
     EarlierDays days;

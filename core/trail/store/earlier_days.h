@@ -28,6 +28,9 @@ struct EarlierDays {
 void readEarlier(const std::vector<SoundPart>& parts,
                  const std::function<void(const Entry&)>& take);
 
+/// The entry there with that seq; none: it is not among what is sound.
+[[nodiscard]] std::optional<Entry> entryIn(const std::vector<SoundPart>& parts, Seq seq);
+
 /// The order for those days in the last file, with what the earlier ones have of them before it.
 [[nodiscard]] Result<void, StoreTrouble> prepend(const EarlierDays& earlier, const TrailDb& last,
                                                  ExportOrder& order);

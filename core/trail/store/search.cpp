@@ -9,17 +9,21 @@
 namespace bathside::store {
 namespace {
 
-// The entries about a bag (3) or a lot (5): that name it, those that a correction of theirs says to
-// be of it, and all of their shift that is about an ampoule which one of these puts in that bag or
-// says to be of that lot. A name is used again on other days, so an ampoule counts in its own
-// shift. Bound: the name twice, a seq before which nothing matters, and the kind that says it of an
-// ampoule.
-constexpr std::string_view kAbout = R"({s}direct (seq) AS (
-    SELECT seq FROM subject_index WHERE what = {what} AND id = ? AND seq >= ?),
+// The entries about a bag or a lot in the shifts that a stretch touches: that name it, those that a
+// correction of whatever day says to be of it, and all of their shift that is about an ampoule
+// which one of these puts in that bag or says to be of that lot. A name is used again on other
+// days, so an ampoule counts in its own shift. Bound: the stretch's first seq twice and its last,
+// the name twice.
+constexpr std::string_view kAbout = R"({s}span (low, high) AS (
+    SELECT coalesce((SELECT max(opened_seq) FROM shift WHERE opened_seq <= ?), ?),
+      coalesce((SELECT min(opened_seq) - 1 FROM shift WHERE opened_seq > ?), 9223372036854775807)),
   {s}said (seq) AS (
-    SELECT seq FROM {s}direct
-    UNION SELECT payload ->> '$.seq' FROM {s}direct JOIN event USING (seq)
-      WHERE kind = 'fact.corrected' AND payload ->> '$.field' = '{field}'),
+    SELECT seq FROM {s}span CROSS JOIN subject_index
+      WHERE what = {what} AND id = ? AND seq BETWEEN low AND high
+    UNION SELECT payload ->> '$.seq' FROM {s}span CROSS JOIN subject_index k JOIN event USING (seq)
+      WHERE k.what = 1 AND k.id = 'fact.corrected' AND EXISTS (
+          SELECT 1 FROM subject_index n WHERE n.what = {what} AND n.id = ? AND n.seq = k.seq)
+        AND payload ->> '$.field' = '{field}' AND payload ->> '$.seq' BETWEEN low AND high),
   {s}ampoule (id, first, last) AS (
     SELECT DISTINCT (payload ->> '$.pull') || '/' || (payload ->> '$.ampoule'),
       (SELECT max(opened_seq) FROM shift WHERE opened_seq <= seq),
@@ -64,16 +68,13 @@ struct Piece {
 };
 
 /// What the newest are taken from, one after the other: entries `x` that hold one of the wishes.
-struct Source {
-    Piece tables;  // WITH
-    Piece from;    // … WHERE … AND
-};
+using Source = Piece;  // … WHERE … AND
 
 constexpr std::string_view kIndexed = "subject_index x WHERE x.what = ? AND x.id = ? AND ";
 
 Source indexed(SubjectOf what, std::string_view id)
 {
-    return {{}, {std::string(kIndexed), {static_cast<int>(what), text(id)}}};
+    return {std::string(kIndexed), {static_cast<int>(what), text(id)}};
 }
 
 void addIsIndexed(Piece& sql, SubjectOf what, const std::vector<std::string>& ids)
@@ -85,21 +86,6 @@ void addIsIndexed(Piece& sql, SubjectOf what, const std::vector<std::string>& id
     for (const std::string& id : ids)
         sql.add(&id == &ids.front() ? "?" : ", ?", {text(id)});
     sql.add("))");
-}
-
-/// What `source` has within a run that holds the other wishes, too; the newest `limit`.
-Result<void, StoreTrouble> addNewest(const TrailDb& trail, const Source& source,
-                                     const Piece& others, SeqRange run, int limit,
-                                     std::set<Seq>& found)
-{
-    Piece all = source.tables;
-    all.add("SELECT x.seq FROM ");
-    all.add(source.from.sql, source.from.bound);
-    all.add("x.seq BETWEEN ? AND ?", {number(run.first), number(run.last)});
-    all.add(others.sql, others.bound);
-    all.add(" ORDER BY x.seq DESC LIMIT ?", {limit});
-    return eachRow(trail, all.sql, all.bound,
-                   [&](const QSqlQuery& row) { found.insert(row.value(0).toLongLong()); });
 }
 
 /// Whether the index has fewer than so many of it.
@@ -116,33 +102,31 @@ Result<bool, StoreTrouble> isRare(const TrailDb& trail, SubjectOf what, std::str
 
 class Searcher {
 public:
-    Searcher(const TrailDb& trail, const Search& wanted, Seq from)
-        : m_trail(trail), m_wanted(wanted), m_from(from)
-    {
-    }
+    Searcher(const TrailDb& trail, const Search& wanted) : m_trail(trail), m_wanted(wanted) {}
 
     /// By what there is least of: a bag's and a lot's, a person's, those of a kind.
     Result<void, StoreTrouble> prepare()
     {
-        if (!m_wanted.bag.empty() || !m_wanted.lot.empty()) {
-            takeNamed();
-            return {};
-        }
         bool byPerson = !m_wanted.person.empty();
-        if (byPerson && !m_wanted.kinds.empty()) {
+        if (!m_wanted.bag.empty() || !m_wanted.lot.empty()) {
+            name(kBag, m_wanted.bag);
+            name(kLot, m_wanted.lot);
+            byPerson = false;
+        } else if (byPerson && !m_wanted.kinds.empty()) {
             const auto rare = isRare(m_trail, SubjectOf::Person, m_wanted.person);
             if (!rare)
                 return failure(rare.error());
             byPerson = *rare;
         }
+        const bool byKind = m_sources.empty() && !byPerson;
         if (byPerson)
             m_sources.push_back(indexed(SubjectOf::Person, m_wanted.person));
-        else
+        else if (!m_wanted.person.empty())
+            addIsIndexed(m_others, SubjectOf::Person, {m_wanted.person});
+        if (byKind)
             for (const std::string& kind : m_wanted.kinds)
                 m_sources.push_back(indexed(SubjectOf::Kind, kind));
-        if (!byPerson && !m_wanted.person.empty())
-            addIsIndexed(m_others, SubjectOf::Person, {m_wanted.person});
-        if (byPerson && !m_wanted.kinds.empty())
+        else if (!m_wanted.kinds.empty())
             addIsIndexed(m_others, SubjectOf::Kind, m_wanted.kinds);
         return {};
     }
@@ -155,7 +139,16 @@ public:
                 found.insert(found.end(), seq);
         }
         for (const Source& source : m_sources) {
-            if (const auto done = addNewest(m_trail, source, m_others, run, limit, found); !done)
+            Piece all = tablesFor(run);
+            all.add("SELECT x.seq FROM ");
+            all.add(source.sql, source.bound);
+            all.add("x.seq BETWEEN ? AND ?", {number(run.first), number(run.last)});
+            all.add(m_others.sql, m_others.bound);
+            all.add(" ORDER BY x.seq DESC LIMIT ?", {limit});
+            const auto done = eachRow(m_trail, all.sql, all.bound, [&](const QSqlQuery& row) {
+                found.insert(row.value(0).toLongLong());
+            });
+            if (!done)
                 return failure(done.error());
         }
         while (std::ssize(found) > limit)
@@ -164,57 +157,71 @@ public:
     }
 
 private:
-    void takeNamed()
+    /// A bag or a lot: the first is what the newest are taken from, the other holds besides.
+    void name(const Named& named, const std::string& id)
     {
-        Source source;
-        const auto take = [&](const Named& named, const std::string& id) {
-            if (id.empty())
-                return;
-            const bool isFirst = source.from.sql.empty();
-            source.tables.add(isFirst ? "WITH " : ", ");
-            source.tables.add(with(kAbout, named), {text(id), number(m_from)});
-            const std::string table = std::string(named.table) + "about";
-            if (isFirst)
-                source.from.add(table + " x WHERE ");
-            else
-                m_others.add(" AND x.seq IN (SELECT seq FROM " + table + ")");
-        };
-        take(kBag, m_wanted.bag);
-        take(kLot, m_wanted.lot);
-        source.tables.add(" ");
-        m_sources.push_back(std::move(source));
-        if (!m_wanted.person.empty())
-            addIsIndexed(m_others, SubjectOf::Person, {m_wanted.person});
-        if (!m_wanted.kinds.empty())
-            addIsIndexed(m_others, SubjectOf::Kind, m_wanted.kinds);
+        if (id.empty())
+            return;
+        m_named.emplace_back(&named, id);
+        const std::string table = std::string(named.table) + "about";
+        if (m_sources.empty())
+            m_sources.push_back({table + " x WHERE ", {}});
+        else
+            m_others.add(" AND x.seq IN (SELECT seq FROM " + table + ")");
+    }
+
+    [[nodiscard]] Piece tablesFor(SeqRange run) const
+    {
+        Piece tables;
+        for (const auto& [named, id] : m_named) {
+            tables.add(tables.sql.empty() ? "WITH " : ", ");
+            tables.add(with(kAbout, *named), {number(run.first), number(run.first),
+                                              number(run.last), text(id), text(id)});
+        }
+        if (!tables.sql.empty())
+            tables.add(" ");
+        return tables;
     }
 
     const TrailDb& m_trail;
     const Search& m_wanted;
-    Seq m_from;
     std::vector<Source> m_sources;  // none: everything
     Piece m_others;
+    std::vector<std::pair<const Named*, std::string>> m_named;
 };
+
+constexpr Seq kGrowth = 4;
+
+/// Adds what a run has of it, until there are `limit`.
+Result<void, StoreTrouble> addFrom(const Searcher& searcher, SeqRange run, int limit, Seq& stretch,
+                                   std::set<Seq>& found)
+{
+    while (run.first <= run.last && std::ssize(found) < limit) {
+        const SeqRange last{std::max(run.first, run.last - stretch + 1), run.last};
+        auto more = searcher.newestIn(last, limit - static_cast<int>(found.size()));
+        if (!more)
+            return failure(more.error());
+        found.merge(*more);
+        run.last = last.first - 1;
+        stretch *= kGrowth;
+    }
+    return {};
+}
 
 }  // namespace
 
 Result<std::set<Seq>, StoreTrouble> search(const TrailDb& trail, const Search& wanted,
-                                           const std::vector<SeqRange>& runs, Seq before, int limit)
+                                           const std::vector<SeqRange>& runs, Seq before, int limit,
+                                           Seq stretch)
 {
-    std::set<Seq> found;
-    if (runs.empty())
-        return found;
-    Searcher searcher(trail, wanted, runs.front().first);
+    Searcher searcher(trail, wanted);
     if (const auto done = searcher.prepare(); !done)
         return failure(done.error());
-    for (auto run = runs.rbegin(); run != runs.rend() && std::ssize(found) < limit; ++run) {
+    std::set<Seq> found;
+    for (auto run = runs.rbegin(); run != runs.rend(); ++run) {
         const SeqRange within{run->first, std::min(run->last, before - 1)};
-        if (within.first > within.last)
-            continue;
-        auto more = searcher.newestIn(within, limit - static_cast<int>(found.size()));
-        if (!more)
-            return more;
-        found.merge(*more);
+        if (const auto done = addFrom(searcher, within, limit, stretch, found); !done)
+            return failure(done.error());
     }
     return found;
 }

@@ -19,10 +19,15 @@ struct Search {
                                        // corrected at any time
 };
 
-/// The newest `limit` of those in the runs that come before `before`.
+/// How many entries are looked at first.
+inline constexpr Seq kFirstStretch = 50'000;
+
+/// The newest `limit` of those in the runs that come before `before`. Looks back from there in
+/// stretches that grow, so that what is frequent is found in the first and what is rare in few.
 [[nodiscard]] Result<std::set<Seq>, StoreTrouble> search(const TrailDb& trail, const Search& wanted,
                                                          const std::vector<SeqRange>& runs,
-                                                         Seq before, int limit);
+                                                         Seq before, int limit,
+                                                         Seq stretch = kFirstStretch);
 
 /// The entries that point at one of these, in order.
 [[nodiscard]] Result<std::vector<Entry>, StoreTrouble> pointingAt(const TrailDb& trail,

@@ -185,6 +185,31 @@ TEST_F(DamageTest, theSoundPartIsShownOnTheRecordPage)
     EXPECT_THAT(shown.back().payload, testing::HasSubstr("\"on\""));
 }
 
+// A sheet that was printed before the damage is held against the sound part of the file of then.
+TEST_F(DamageTest, aSheetFromBeforeTheDamageIsStillChecked)
+{
+    using Found = ui::WitnessAnswer::Found;
+    aMorning();
+    const std::vector<Entry> before = store::contentOf(*store::opened(stand.trail()));
+    const Seq bad = seqOf("four");
+    change(bad);
+    ASSERT_TRUE(goOn().goesOn);
+    stand.open();
+    TrailRecord record(*stand.session);
+    const auto found = [&](Seq seq, const Hash& hash) {
+        return answerTo(record, &ui::RecordSource::witnessed,
+                        [&] {
+                            record.witness(SealCode{seq, toHex(hash)});
+                        })
+            .found;
+    };
+    const auto at = [&](Seq seq) { return before.at(static_cast<std::size_t>(seq - 1)).hash; };
+    EXPECT_EQ(found(bad - 2, at(bad - 2)), Found::Agrees);
+    EXPECT_EQ(found(bad - 1, at(bad - 1)), Found::Agrees) << "where the next file goes on";
+    EXPECT_EQ(found(bad - 2, at(bad - 1)), Found::Differs);
+    EXPECT_EQ(found(bad, at(bad)), Found::Differs) << "it is no longer that entry";
+}
+
 // The day of the damage lies in two files, and is one record: exported with its card, its chain
 // unbroken, and found by each of its entries.
 TEST_F(DamageTest, theDayOfTheDamageIsExportedWhole)

@@ -108,6 +108,20 @@ TEST_F(StaffTest, theBenchIsForThoseOnTheListWhoWorkThere)
     EXPECT_EQ(shift.recorder.events.back().person->proof, Proof::Claimed);
 }
 
+// A tap of whoever is at the bench does not undo what a lead has signed; a bag may be held anew.
+TEST_F(StaffTest, whatALeadDecidedIsNeitherTakenBackNorCorrected)
+{
+    shift.open().readyBag("B1").say(HoldBag{BagId{"B1"}, HoldReason::Leak, {}});
+    shift.say(ReleaseBag{BagId{"B1"}, {"LS"}, "dry"});
+    const Seq released = shift.bench().lastSeq;
+    shift.say(TakeBack{"slip"});
+    EXPECT_TRUE(std::ranges::none_of(shift.recorder.events, [&](const Event& event) {
+        const auto* back = std::get_if<FactTakenBack>(&event.fact);
+        return back && std::ranges::find(back->seqs, released) != back->seqs.end();
+    }));
+    EXPECT_EQ(shift.refused(Correct{{released}, "bag", "B2", "slip"}), RefusalCode::NoSuchField);
+}
+
 TEST_F(StaffTest, onlyAShiftLeadDisposesOfAHeldBagOrAllowsALot)
 {
     shift.open().readyBag("B1").say(HoldBag{BagId{"B1"}, HoldReason::Leak, {}});
@@ -227,7 +241,10 @@ TEST_F(StaffTest, aNoteIsCommentedByTheLeadAndNeverEdited)
     EXPECT_EQ(shift.refused(CommentNote{{"LS"}, {seq, ""}}), RefusalCode::ReasonMissing);
     EXPECT_EQ(shift.refused(CommentNote{{"QA"}, {seq, "why?"}}), RefusalCode::NotAllowed);
     shift.say(CommentNote{{"LS"}, {seq, "canes are labelled now"}});
-    EXPECT_THAT(shift.bench().reviews.comments.at(seq), ElementsAre("canes are labelled now"));
+    EXPECT_THAT(
+        shift.bench().reviews.comments.at(seq),
+        ElementsAre(testing::AllOf(testing::Field(&NoteComment::text, "canes are labelled now"),
+                                   testing::Field(&NoteComment::by, PersonId{"LS"}))));
     EXPECT_EQ(shift.refused(Correct{{seq}, "text", "never said", "tidied"}),
               RefusalCode::NoSuchField);
 }

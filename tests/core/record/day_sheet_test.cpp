@@ -122,7 +122,9 @@ TEST_F(DaySheetTest, hasWhatWasSaidOfItOnLaterDays)
     EXPECT_EQ(reviewed->deviation->reviewed->at.wall, fromRfc3339("2026-03-07T09:00:00Z"));
     EXPECT_TRUE(reviewed->deviation->reviewed->isSigned);
     EXPECT_EQ(std::ranges::count_if(shift.cases, &ReviewCase::isOpen), 2);
-    EXPECT_EQ(shift.notes.at(0).comments, std::vector<std::string>{"good"});
+    ASSERT_EQ(shift.notes.at(0).comments.size(), 1U);
+    EXPECT_EQ(shift.notes.at(0).comments[0].text, "good");
+    EXPECT_EQ(toRfc3339(shift.notes.at(0).comments[0].at.wall), "2026-03-07T09:01:00.000Z");
     EXPECT_EQ(made->signatures.size(), 2U);
     EXPECT_EQ(made->entries, sheet.entries);
 }

@@ -22,6 +22,17 @@ std::vector<std::string> verbs(const std::string& text)
     return found;
 }
 
+// A hold of a shift before is told by its entry, as its bag's name may be in use again.
+TEST(Script, aReleaseMayNameTheHold)
+{
+    const auto script = scriptFrom(
+        R"({"t":"2026-03-05T07:10:00.000+01:00","do":"release","bag":"B1","by":"LS","why":"used","of":41})");
+    ASSERT_TRUE(script);
+    const auto& intent = std::get<ReleaseBag>(std::get<Intent>(script->front().statement));
+    EXPECT_EQ(intent.of, 41);
+    EXPECT_EQ(intent.bag, BagId{"B1"});
+}
+
 struct Broken {
     std::string name, line, key;
 };

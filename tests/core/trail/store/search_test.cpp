@@ -147,9 +147,26 @@ TEST_F(SearchTest, aBagAndALotAreAlsoWhatACorrectionSays)
                 ElementsAre(bagged - 4, bagged - 3, bagged - 2, bagged - 1, bagged));
     EXPECT_THAT(found({.lot = "K99"}, {m_runs[0], {m_runs[1].first, kAll}}),
                 IsSupersetOf({out, lot}));
-    EXPECT_THAT(found({.bag = "B99"}, {{bag, bag}}), ElementsAre(bag)) << "what it corrects is before";
+    EXPECT_THAT(found({.bag = "B99"}, {{bag, bag}}), ElementsAre(bag))
+        << "what it corrects is before";
     EXPECT_THAT(found({.lot = "s9"}), IsEmpty());
     EXPECT_TRUE(*projectionsAgree(m_trail->connection()));
+}
+
+// However short the stretches are that it looks at: each ampoule's entries lie in several.
+TEST_F(SearchTest, looksBackInStretchesAndFindsTheSame)
+{
+    add(FactCorrected{seqOf("ampoule.bagged", 0, 1), "bag", "B99", "misread"});
+    for (const Search& wanted :
+         {Search{.bag = "B2"}, Search{.lot = "K07"}, Search{.bag = "B99"}, Search{.person = "AB"},
+          Search{.kinds = {"ampoule.out"}, .bag = "B1", .lot = "K07"},
+          Search{.kinds = {"bag.mixed", "bag.hung"}}, Search{.lot = "none"}, Search{}}) {
+        for (const int limit : {1, 10, 1000}) {
+            const auto inShort = search(*m_trail, wanted, m_runs, kAll, limit, 2);
+            ASSERT_TRUE(inShort.has_value());
+            EXPECT_EQ(*inShort, found(wanted, limit)) << wanted.bag << wanted.lot << limit;
+        }
+    }
 }
 
 TEST_F(SearchTest, anAlarmIsFoundByWhatItIsAbout)
