@@ -156,7 +156,7 @@ std::unique_ptr<SerialSource> Thermometers::lineOf(const ProbeId& probe,
     SerialSetting setting{.port = line.port,
                           .baud = line.baud,
                           .pattern = *std::move(pattern),  // the document's reader has seen to it
-                          .meaning = meaningOf(line.shows)};
+                          .meaning = meaningOf(line)};
     return std::make_unique<SerialSource>(std::move(setting), probe);
 }
 

@@ -127,6 +127,8 @@ QString unitText(LineUnit unit)
             return ProbeText::tr("Ω of a Pt100");
         case LineUnit::Pt1000:
             return ProbeText::tr("Ω of a Pt1000");
+        case LineUnit::Ntc:
+            return ProbeText::tr("Ω of an NTC");
     }
     Q_UNREACHABLE();
 }

@@ -133,6 +133,57 @@ TEST_F(ThermometersPageTest, aSerialOneIsReadWholeUntilItsPatternIsChosenByWhatI
     EXPECT_EQ(std::get<SerialLine>(probe("METER").source).baud, 300);
 }
 
+// Coefficients in common use, of a sensor of 10 kΩ.
+TEST_F(ThermometersPageTest, aThermistorIsTakenOnceItsResistanceIsSaidToBeRight)
+{
+    liveWithThermometers(thermo);
+    thermo.show();
+    const auto said = stand().kept().all.size();
+    stand().taps({"thermometers.probe.METER", "thermometers.change", "ask.unit", "ask.3"});
+    thermo.type(QStringLiteral("1.129148"));
+    thermo.type(QStringLiteral("2.34125"));
+    thermo.type(QStringLiteral("0.9"));  // a slip
+    EXPECT_TRUE(words().contains(QStringLiteral("9,929 Ω at 25 °C"))) << words().toStdString();
+    stand().taps({"ask.again", "pad.set", "pad.set"});  // what was typed is suggested
+    thermo.type(QStringLiteral("0.876741"));
+    EXPECT_TRUE(words().contains(QStringLiteral("10,000 Ω at 25 °C"))) << words().toStdString();
+    EXPECT_EQ(stand().kept().all.size(), said);
+    stand().tap(QStringLiteral("ask.yes"));
+    const auto& line = std::get<SerialLine>(probe("METER").source);
+    EXPECT_EQ(line.shows, LineUnit::Ntc);
+    EXPECT_EQ(line.ntc, (Thermistor{1.129148e-3, 2.34125e-4, 8.76741e-8}));
+    EXPECT_EQ(line.pattern, "T = # C");
+
+    stand().taps({"thermometers.change", "ask.unit", "ask.0"});
+    EXPECT_FALSE(std::get<SerialLine>(probe("METER").source).ntc);
+}
+
+TEST_F(ThermometersPageTest, coefficientsThatNoSensorHasAreAskedAgain)
+{
+    liveWithThermometers(thermo);
+    thermo.show();
+    const auto said = stand().kept().all.size();
+    stand().taps({"thermometers.probe.METER", "thermometers.change", "ask.unit", "ask.3"});
+    thermo.type(QStringLiteral("999999999"));
+    EXPECT_TRUE(words().contains(QStringLiteral("A of its sensor")));  // beyond any range
+    for (int i = 0; i < 9; ++i)
+        stand().tap(QStringLiteral("pad.delete"));
+    thermo.type(QStringLiteral("1.129148"));
+    stand().tap(QStringLiteral("pad.minus"));
+    thermo.type(QStringLiteral("2.34125"));
+    thermo.type(QStringLiteral("0.876741"));
+    EXPECT_TRUE(words().contains(QStringLiteral("No such sensor can be"))) << words().toStdString();
+    EXPECT_TRUE(words().contains(QStringLiteral("A of its sensor")));
+    EXPECT_TRUE(words().contains(QStringLiteral("1.1291480")));
+    stand().tap(QStringLiteral("pad.cancel"));
+    EXPECT_EQ(std::count_if(stand().kept().all.begin() + static_cast<std::ptrdiff_t>(said),
+                            stand().kept().all.end(),
+                            [](const Event& event) {
+                                return std::holds_alternative<ProbeDescribed>(event.fact);
+                            }),
+              0);
+}
+
 TEST_F(ThermometersPageTest, patternsAreOfferedByExampleBeforeAnythingHasCome)
 {
     liveWithThermometers(thermo);
@@ -318,6 +369,7 @@ std::vector<Look> looks()
         {"change", {"thermometers.probe.METER", "thermometers.change"}},
         {"pattern", {"thermometers.probe.METER", "thermometers.change", "ask.pattern"}},
         {"unit", {"thermometers.probe.METER", "thermometers.change", "ask.unit"}},
+        {"coefficient", {"thermometers.probe.METER", "thermometers.change", "ask.unit", "ask.3"}},
         {"drift", {"thermometers.change", "ask.drift"}},
         {"certificate", {"thermometers.probe.BATH-LEFT", "thermometers.calibrate"}},
         {"empty_certificate", {"thermometers.probe.METER", "thermometers.calibrate"}},
