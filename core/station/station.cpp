@@ -135,6 +135,17 @@ void Station::feed(const RawReading& reading)
         changed();
 }
 
+std::optional<TakenReading> Station::newest(const ProbeId& probe) const
+{
+    if (const auto thinned = m_thinned.find(probe); thinned != m_thinned.end()) {
+        const auto said = judgedBy(m_state, thinned->second);
+        if (!said.empty())
+            return TakenReading{thinned->second.at, std::get<ReadingTaken>(said.front())};
+    }
+    const auto written = m_state.bench.latest.find(probe);
+    return written == m_state.bench.latest.end() ? std::nullopt : std::optional(written->second);
+}
+
 void Station::noteChange(const RawReading& reading, const ReadingTaken& taken)
 {
     ReadingChange& change = m_changes[reading.probe];

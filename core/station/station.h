@@ -55,6 +55,9 @@ public:
     /// (reading_change.h), else thinned: in a shift every 10 s, and the last one before each step
     /// of an ampoule.
     void feed(const RawReading& reading);
+    /// What that thermometer said last and how it is judged, also where it is not written; a fault
+    /// only where it is.
+    [[nodiscard]] std::optional<TakenReading> newest(const ProbeId& probe) const;
     /// From now on the day is planned anew as it goes, and the next pull's start written down when
     /// it moves; never while a bag is being made up. `days` outlives the station.
     void planBy(const LocalDays& days);

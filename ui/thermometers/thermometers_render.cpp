@@ -148,7 +148,8 @@ void ThermometersPage::renderTiles()
         if (!there)
             continue;
         const Probe& probe = all[first + i];
-        const ProbeStanding standing = standingOf(m_model.bench(), probe, m_model.now());
+        const ProbeStanding standing =
+            standingOf(m_model.bench(), probe, m_model.newest(probe.id), m_model.now());
         tile->setPlace(QStringLiteral("thermometers.probe.") + idText(probe.id));
         tile->setWord(nameText(probe));
         tile->setLine(shortText(standing, probe, today()));
@@ -168,7 +169,8 @@ void ThermometersPage::renderDetail()
     if (!shown)
         return;
     const Bench& bench = m_model.bench();
-    const ProbeStanding standing = standingOf(bench, *probe, m_model.now());
+    const ProbeStanding standing =
+        standingOf(bench, *probe, m_model.newest(probe->id), m_model.now());
     m_title->setText(standing.reading.isEmpty()
                          ? standing.word
                          : QStringLiteral("%1 · %2").arg(standing.word, standing.reading));
