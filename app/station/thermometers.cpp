@@ -1,5 +1,6 @@
 #include "app/station/thermometers.h"
 
+#include <set>
 #include <utility>
 
 #include "app/system/background_source.h"
@@ -76,6 +77,11 @@ std::optional<std::string> Thermometers::lastLine(const ProbeId& probe) const
 {
     const auto found = m_lines.find(probe);
     return found == m_lines.end() ? std::nullopt : found->second->lastLine();
+}
+
+bool Thermometers::isSamePort(const std::string& one, const std::string& other) const
+{
+    return app::isSamePort(one, other);
 }
 
 void Thermometers::poll()

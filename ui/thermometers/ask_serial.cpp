@@ -76,10 +76,7 @@ void askIsThatIt(ThermoContext& context, const Thermistor& element, ThermistorAn
          .word = SerialText::tr("YES, THAT IS IT"),
          .role = Role::Primary},
         {.id = QStringLiteral("again"), .word = SerialText::tr("type them again …")},
-        {.id = QStringLiteral("back"),
-         .word = SerialText::tr("leave it"),
-         .role = Role::Quiet,
-         .mark = Mark::Back}};
+        leaveIt()};
     context.bench.asker.choose(
         SerialText::tr("By these it has %1 Ω at 25 °C and %2 Ω at 0 °C. Is that your sensor?",
                        "resistances")
@@ -125,6 +122,14 @@ void askCoefficients(ThermoContext& context, const Thermistor& before, std::size
 
 }  // namespace
 
+Choice leaveIt()
+{
+    return {.id = QStringLiteral("back"),
+            .word = SerialText::tr("leave it"),
+            .role = Role::Quiet,
+            .mark = Mark::Back};
+}
+
 void askSpeed(ThermoContext& context, const SerialLine& line, SerialAnswered answered)
 {
     QList<Choice> choices;
@@ -132,9 +137,12 @@ void askSpeed(ThermoContext& context, const SerialLine& line, SerialAnswered ans
         choices.append({.id = QString::number(baud),
                         .word = QString::number(baud),
                         .line = baud == line.baud ? SerialText::tr("now") : QString()});
+    choices.append(leaveIt());
     context.bench.asker.choose(
         SerialText::tr("How fast does it send? Baud, as in its handbook"), choices,
-        [line, answered = std::move(answered)](const QString& id, const AnswerTap& tap) {
+        [&context, line, answered = std::move(answered)](const QString& id, const AnswerTap& tap) {
+            if (id == QLatin1String("back"))
+                return context.bench.asker.close();
             SerialLine next = line;
             next.baud = id.toInt();
             answered(next, tap);
@@ -148,9 +156,12 @@ void askUnit(ThermoContext& context, const SerialLine& line, SerialAnswered answ
         choices.append({.id = QString::number(static_cast<int>(unit)),
                         .word = unitText(unit),
                         .line = unit == line.shows ? SerialText::tr("now") : QString()});
+    choices.append(leaveIt());
     context.bench.asker.choose(
         SerialText::tr("What does the number in its line mean?"), choices,
         [&context, line, answered = std::move(answered)](const QString& id, const AnswerTap& tap) {
+            if (id == QLatin1String("back"))
+                return context.bench.asker.close();
             SerialLine next = line;
             next.shows = static_cast<LineUnit>(id.toInt());
             next.ntc.reset();
@@ -179,10 +190,7 @@ void askPattern(ThermoContext& context, const ProbeId& probe, const SerialLine& 
         choices.append({.id = QStringLiteral("pattern:%1").arg(i),
                         .word = numberText(offered[i].number),
                         .line = fromCore(offered[i].pattern)});
-    choices.append({.id = QStringLiteral("back"),
-                    .word = SerialText::tr("leave it"),
-                    .role = Role::Quiet,
-                    .mark = Mark::Back});
+    choices.append(leaveIt());
     const QString title =
         last ? SerialText::tr("It sent “%1”. Which number is it?").arg(fromCore(*last))
              : SerialText::tr("Nothing has come yet. Which of these is like its line?");

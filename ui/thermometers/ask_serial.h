@@ -8,6 +8,8 @@ namespace bathside::ui {
 
 using SerialAnswered = std::function<void(const SerialLine& line, const AnswerTap& tap)>;
 
+/// Its id is "back".
+[[nodiscard]] Choice leaveIt();
 void askSpeed(ThermoContext& context, const SerialLine& line, SerialAnswered answered);
 /// A thermistor's coefficients one by one, and whether the resistance they come to is the sensor's.
 void askUnit(ThermoContext& context, const SerialLine& line, SerialAnswered answered);

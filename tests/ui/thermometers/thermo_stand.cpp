@@ -76,7 +76,8 @@ ThermoStand::ThermoStand(const Panel& panel, const QString& language) : m_pages(
                                           if (!holdsWork)
                                               return job();
                                           work.push_back(std::move(job));
-                                      }}));
+                                      },
+                                  .balancePort = [this] { return balancePort; }}));
     stand().say(OpenShift{"Europe/Madrid", {"MK"}});
 }
 

@@ -100,11 +100,70 @@ TEST_F(ThermometersPageTest, whatIsPluggedInAndNotOursIsOffered)
     ASSERT_TRUE(target("ask.found:0"));
     EXPECT_EQ(target("ask.found:0")->line(), QStringLiteral("28-00000000aaaa"));
     EXPECT_EQ(target("ask.found:1")->line(), QStringLiteral("ttyUSB1"));
-    EXPECT_FALSE(target("ask.found:2"));
+    EXPECT_FALSE(target("ask.found:2")->isAvailable());  // a thermometer's
+    EXPECT_FALSE(target("ask.found:3"));
     stand().tap(QStringLiteral("ask.found:0"));
     thermo.spell(QStringLiteral("TANK"));
     stand().tap(QStringLiteral("pad.set"));
     EXPECT_EQ(std::get<OneWire>(probe("TANK").source).device, "28-00000000aaaa");
+}
+
+TEST_F(ThermometersPageTest, aPortThatIsInUseSaysWhoseItIsAndIsNotTaken)
+{
+    liveWithThermometers(thermo);
+    thermo.balancePort = "/dev/ttyUSB2";
+    thermo.probes().lasting = {{"/dev/serial/by-id/usb-meter", "/dev/ttyUSB0"}};
+    thermo.probes().plugged = {SerialLine{.port = "/dev/serial/by-id/usb-meter", .pattern = {}},
+                               SerialLine{.port = "/dev/ttyUSB2", .pattern = {}},
+                               SerialLine{.port = "/dev/ttyUSB1", .pattern = {}}};
+    thermo.show();
+    stand().tap(QStringLiteral("thermometers.add"));
+    EXPECT_TRUE(target("ask.found:0")->isAvailable());
+    EXPECT_EQ(target("ask.found:0")->line(), QStringLiteral("ttyUSB1"));
+    EXPECT_EQ(target("ask.found:1")->reason(), QStringLiteral("METER is on that port."));
+    EXPECT_EQ(target("ask.found:2")->reason(), QStringLiteral("The balance is on that port."));
+    stand().tap(QStringLiteral("ask.found:1"));
+    EXPECT_EQ(notice(), QStringLiteral("METER is on that port."));
+    EXPECT_TRUE(target("ask.found:0"));  // still asked
+}
+
+TEST_F(ThermometersPageTest, aPortIsTakenByItsPathToo)
+{
+    thermo.show();
+    stand().taps({"thermometers.add", "ask.port"});
+    for (const char* key : {"letters.T", "letters.T", "letters.Y", "letters.S", "letters.layer",
+                            "letters.4", "letters.set"})
+        stand().tap(QString::fromLatin1(key));
+    stand().tap(QStringLiteral("ask.2400"));
+    thermo.spell(QStringLiteral("METER"));
+    stand().tap(QStringLiteral("pad.set"));
+    EXPECT_EQ(std::get<SerialLine>(probe("METER").source),
+              (SerialLine{.port = "/dev/ttyS4", .baud = 2'400, .pattern = "#"}));
+}
+
+TEST_F(ThermometersPageTest, aPathThatIsInUseIsRefusedInWords)
+{
+    liveWithThermometers(thermo);
+    thermo.balancePort = "/dev/ttyS4";
+    thermo.show();
+    stand().taps({"thermometers.add", "ask.port"});
+    for (const char* key : {"letters.T", "letters.T", "letters.Y", "letters.S", "letters.layer",
+                            "letters.4", "letters.set"})
+        stand().tap(QString::fromLatin1(key));
+    EXPECT_TRUE(words().contains(QStringLiteral("The balance is on that port.")))
+        << words().toStdString();
+    EXPECT_TRUE(target("letters.set"));
+}
+
+TEST_F(ThermometersPageTest, speedAndUnitHaveAWayBack)
+{
+    liveWithThermometers(thermo);
+    thermo.show();
+    const Probe before = probe("METER");
+    stand().taps({"thermometers.probe.METER", "thermometers.change", "ask.speed", "ask.back"});
+    stand().taps({"thermometers.change", "ask.unit", "ask.back"});
+    EXPECT_EQ(documentOf(probe("METER")), documentOf(before));
+    EXPECT_TRUE(target("thermometers.change"));
 }
 
 TEST_F(ThermometersPageTest, aSerialOneIsReadWholeUntilItsPatternIsChosenByWhatItSent)
@@ -366,6 +425,7 @@ std::vector<Look> looks()
         {"add", {"thermometers.add"}},
         {"name", {"thermometers.add", "ask.hand"}},
         {"speed", {"thermometers.add", "ask.found:0"}},
+        {"port", {"thermometers.add", "ask.port"}},
         {"change", {"thermometers.probe.METER", "thermometers.change"}},
         {"pattern", {"thermometers.probe.METER", "thermometers.change", "ask.pattern"}},
         {"unit", {"thermometers.probe.METER", "thermometers.change", "ask.unit"}},
