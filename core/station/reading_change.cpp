@@ -28,7 +28,7 @@ ReadingNews newsOf(const Bench& bench, const ReadingTaken& taken, const Stamp& a
     const auto& [before, last] = found->second;
     if (taken.fault)
         return last.fault == taken.fault ? ReadingNews::None : ReadingNews::Change;
-    if (last.fault || bench.readingFault())
+    if (last.fault || (bench.readingFault() && bench.isOfBath(taken.probe)))
         return ReadingNews::AtOnce;
     if (last.verdict != taken.verdict)
         return ReadingNews::Change;

@@ -145,6 +145,13 @@ QList<Choice> changesOf(const Probe& probe)
                                   : ThermometerText::tr("connection …"),
                     .line = line ? portText(line->port) : connectionText(probe.source)});
     if (!isOut)
+        choices.append({.id = QStringLiteral("bath"),
+                        .word = probe.inBath ? ThermometerText::tr("NOT IN THE BATH")
+                                             : ThermometerText::tr("IN THE BATH"),
+                        .line = probe.inBath
+                                    ? ThermometerText::tr("any that is read counts")
+                                    : ThermometerText::tr("it alone, and readings by hand")});
+    if (!isOut)
         choices.append({.id = QStringLiteral("out"), .word = ThermometerText::tr("OUT OF USE")});
     choices.append(leaveIt());
     return choices;
@@ -179,6 +186,8 @@ void askChangeOf(ThermoContext& context, const Probe& probe, const QString& what
             [&context, id](const ProbeSource& source, const AnswerTap& at) {
                 change(context, id, at, [&source](Probe& next) { next.source = source; });
             });
+    if (what == QLatin1String("bath"))
+        return change(context, id, tap, [](Probe& next) { next.inBath = !next.inBath; });
     if (what == QLatin1String("out"))
         return change(context, id, tap, [](Probe& next) { next.source = OutOfUse{}; });
     const auto* line = std::get_if<SerialLine>(&probe.source);

@@ -166,6 +166,28 @@ TEST_F(ThermometersPageTest, speedAndUnitHaveAWayBack)
     EXPECT_TRUE(target("thermometers.change"));
 }
 
+// Of two that are healthy, one is in the bath.
+TEST_F(ThermometersPageTest, whichOneIsInTheBathIsSaidOnceAndOfOne)
+{
+    liveWithThermometers(thermo);
+    thermo.show();
+    stand().say(TakeReading{{"METER"}, MilliCelsius{35'000}});
+    EXPECT_EQ(bench().lastGoodReading()->fact.probe.text, "BATH-LEFT");
+    stand().tap(QStringLiteral("thermometers.probe.BATH-LEFT"));
+    EXPECT_TRUE(words().contains(QStringLiteral("in the bath"))) << words().toStdString();
+    stand().taps({"thermometers.change", "ask.bath"});
+    EXPECT_FALSE(probe("BATH-LEFT").inBath);
+    EXPECT_TRUE(notice().startsWith(QStringLiteral("More than one thermometer is read.")))
+        << notice().toStdString();
+    stand().taps({"thermometers.probe.METER", "thermometers.change", "ask.bath"});
+    EXPECT_TRUE(probe("METER").inBath);
+    // What the other said of the bath is not of it now; what a person read is.
+    EXPECT_EQ(bench().lastGoodReading()->fact.probe.text, "GLASS");
+    EXPECT_FALSE(notice().startsWith(QStringLiteral("More than one thermometer is read.")));
+    stand().taps({"thermometers.probe.BATH-LEFT", "thermometers.change", "ask.bath"});
+    EXPECT_FALSE(probe("METER").inBath);
+}
+
 TEST_F(ThermometersPageTest, aSerialOneIsReadWholeUntilItsPatternIsChosenByWhatItSent)
 {
     thermo.probes().plugged = {SerialLine{.port = "/dev/ttyUSB0", .pattern = {}}};
