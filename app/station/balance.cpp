@@ -32,11 +32,7 @@ Balance::Balance(const ui::Preferences& preferences, Now now, std::filesystem::p
     follow();
 }
 
-std::vector<std::string> Balance::ports() const
-{
-    const auto found = serialPorts(m_devices);
-    return {found.begin(), found.end()};
-}
+std::vector<std::string> Balance::ports() const { return serialPorts(m_devices); }
 
 std::optional<std::string> Balance::lastLine() const
 {

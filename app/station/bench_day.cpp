@@ -39,11 +39,13 @@ ui::Frame* frameFor(Session& session, const Surroundings& around)
                                       .zone = zone,
                                       .copies = copies}));
     frame->addPage(QString::fromLatin1(ui::ThermometersPage::kPage),
-                   new ui::ThermometersPage({.model = session.model(),
-                                             .language = language,
-                                             .live = session.probes(),
-                                             .save = savePicture,
-                                             .zone = zone}));
+                   new ui::ThermometersPage(
+                       {.model = session.model(),
+                        .language = language,
+                        .live = session.probes(),
+                        .save = savePicture,
+                        .zone = zone,
+                        .balancePort = [&preferences] { return preferences.now().balance.port; }}));
     frame->addPage(
         QString::fromLatin1(ui::Frame::kPlan),
         new ui::PlanPage(

@@ -1,5 +1,6 @@
 #include "app/station/thermometers.h"
 
+#include <set>
 #include <utility>
 
 #include "app/system/background_source.h"
@@ -76,6 +77,11 @@ std::optional<std::string> Thermometers::lastLine(const ProbeId& probe) const
 {
     const auto found = m_lines.find(probe);
     return found == m_lines.end() ? std::nullopt : found->second->lastLine();
+}
+
+bool Thermometers::isSamePort(const std::string& one, const std::string& other) const
+{
+    return app::isSamePort(one, other);
 }
 
 void Thermometers::poll()
@@ -156,7 +162,7 @@ std::unique_ptr<SerialSource> Thermometers::lineOf(const ProbeId& probe,
     SerialSetting setting{.port = line.port,
                           .baud = line.baud,
                           .pattern = *std::move(pattern),  // the document's reader has seen to it
-                          .meaning = meaningOf(line.shows)};
+                          .meaning = meaningOf(line)};
     return std::make_unique<SerialSource>(std::move(setting), probe);
 }
 

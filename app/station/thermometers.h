@@ -41,6 +41,7 @@ public:
     [[nodiscard]] std::vector<ProbeSource> pluggedIn() const override;
     [[nodiscard]] std::vector<RawReading> trace(const ProbeId& probe) const override;
     [[nodiscard]] std::optional<std::string> lastLine(const ProbeId& probe) const override;
+    [[nodiscard]] bool isSamePort(const std::string& one, const std::string& other) const override;
 
 public slots:
     /// Makes the drivers what the state says, and takes what they have.

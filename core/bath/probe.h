@@ -40,6 +40,7 @@ struct Probe {
     double drift = 0;                          // °C since calibration, half-width
     std::vector<CalibrationPoint> points;  // by indicated, strictly rising; none: not calibrated
     ProbeSource source{};
+    bool inBath = false;  // said of one at a time: what others read of themselves is not the bath
 };
 
 using ProbeFault = DocumentFault;
@@ -47,7 +48,8 @@ using ProbeFault = DocumentFault;
 /// A probe from its JSON document, in one of two forms: °C as decimals (keys of the `reading`
 /// verb's "probe") or whole µ°C (`resolution_uc`, `drift_uc`, and in each point `indicated_uc`,
 /// `reference_uc`, `expanded_uc`), as the trail keeps it. `id`, `name`, `certificate` and
-/// `calibrated` may be left out, `due` only without points, `source` (probe_source.h) for a hand.
+/// `calibrated` may be left out, `due` only without points, `source` (probe_source.h) for a hand,
+/// `in_bath` where it is false.
 [[nodiscard]] Result<Probe, ProbeFault> probeFrom(std::string_view document);
 
 /// The canonical document in whole µ°C, fit for a fact; `probeFrom` reads it back to the nearest

@@ -107,6 +107,7 @@ Probe probeIn(JsonObject object)
         probe.due = dayIn(object, "due");
     if (probe.calibrated && probe.due && *probe.due < *probe.calibrated)
         object.refuse("due", "a day not before calibrated");
+    probe.inBath = object.has("in_bath") && object.flag("in_bath");
     if (auto source = object.objectIfAny("source"))
         probe.source = sourceIn(*source);
     object.noOthers();
@@ -132,6 +133,8 @@ std::string documentOf(const Probe& probe)
     out += ',';
     appendText(out, "due", probe.due ? toText(*probe.due) : std::string());
     appendText(out, "id", probe.id.text);
+    if (probe.inBath)
+        out += "\"in_bath\":true,";
     appendText(out, "name", probe.name);
     out += "\"points\":" + pointsText(probe.points) + ",";
     appendMicros(out, "resolution_uc", probe.resolution);

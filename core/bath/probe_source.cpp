@@ -1,6 +1,7 @@
 #include "core/bath/probe_source.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/trail/json_text.h"
 
@@ -18,6 +19,8 @@ namespace {
 
 constexpr std::size_t kLongestDevice = 40;
 constexpr std::size_t kLongestPort = 200;
+constexpr double kPerCoefficient = 1e18;
+constexpr double kRoom = 25;  // °C, at which a thermistor is named by its resistance
 
 OneWire oneWireIn(JsonObject& object)
 {
@@ -26,6 +29,25 @@ OneWire oneWireIn(JsonObject& object)
     if (source.device.find_first_of("/.") != std::string::npos)
         object.refuse("device", "a name as the kernel gives it, e.g. 28-0000075f2b1c");
     return source;
+}
+
+double coefficientIn(JsonObject& object, std::string_view key)
+{
+    constexpr WholeRange kRange{-kLargestCoefficient, kLargestCoefficient, "1e-18"};
+    // The quotient of two exact numbers is the double nearest to the decimal.
+    return static_cast<double>(object.whole(key, kRange)) / kPerCoefficient;
+}
+
+Thermistor thermistorIn(JsonObject object)
+{
+    Thermistor element;
+    element.a = coefficientIn(object, "a");
+    element.b = coefficientIn(object, "b");
+    element.c = coefficientIn(object, "c");
+    if (!ohmOf(element, kRoom))
+        object.refuse("a", "coefficients by which resistance falls as temperature rises");
+    object.noOthers();
+    return element;
 }
 
 SerialLine serialIn(JsonObject& object)
@@ -40,6 +62,8 @@ SerialLine serialIn(JsonObject& object)
     source.pattern = object.text("pattern", LinePattern::kLongest);
     source.decimal = object.word<DecimalSign>("decimal");
     source.shows = object.word<LineUnit>("shows");
+    if (source.shows == LineUnit::Ntc)
+        source.ntc = thermistorIn(object.object("ntc"));
     if (!LinePattern::from(source.pattern, source.decimal))
         object.refuse("pattern", "a line with one # where the number stands");
     return source;
@@ -52,6 +76,16 @@ void append(std::string& out, std::string_view key, std::string_view text)
     appendJsonString(out, key);
     out += ':';
     appendJsonString(out, text);
+}
+
+std::string thermistorText(const Thermistor& element)
+{
+    const auto whole = [](double value) { return std::llround(value * kPerCoefficient); };
+    std::string out = "{\"a\":";
+    appendNumber(out, whole(element.a));
+    appendNumber(out += ",\"b\":", whole(element.b));
+    appendNumber(out += ",\"c\":", whole(element.c));
+    return out + "}";
 }
 
 // Keys in their canonical order.
@@ -72,6 +106,8 @@ std::string fieldsOf(const SerialLine& source)
     appendNumber(out, source.baud);
     append(out, "decimal", nameOf(source.decimal));
     append(out, "kind", nameOf(SourceKind::Serial));
+    if (source.ntc)
+        out += ",\"ntc\":" + thermistorText(*source.ntc);
     append(out, "pattern", source.pattern);
     append(out, "port", source.port);
     append(out, "shows", nameOf(source.shows));
@@ -80,15 +116,17 @@ std::string fieldsOf(const SerialLine& source)
 
 }  // namespace
 
-LineMeaning meaningOf(LineUnit unit)
+LineMeaning meaningOf(const SerialLine& line)
 {
-    switch (unit) {
+    switch (line.shows) {
         case LineUnit::Celsius:
             return {};
         case LineUnit::Pt100:
             return Platinum{100};
         case LineUnit::Pt1000:
             return Platinum{1000};
+        case LineUnit::Ntc:
+            return line.ntc.value_or(Thermistor{});
     }
     return {};
 }

@@ -16,6 +16,8 @@ constexpr double kHighest = 850;    // °C
 constexpr double kZero = 273.15;    // K at 0 °C
 constexpr double kRounding = 1e-9;  // °C, so that a range's own ends lie within it
 constexpr double kTableEnd = 0.01;  // °C: the standard's table has its own ends to 0.01 Ω
+constexpr double kLeastOhm = 1;     // that a thermistor is looked for between
+constexpr double kMostOhm = 1e7;
 
 double ratioAt(double t)
 {
@@ -52,9 +54,8 @@ Result<double, ReadingFault> celsius(const Platinum& element, double ohm)
     return ratio >= 1 ? fromQuadratic(ratio) : belowZero(ratio);
 }
 
-double steinhartHart(const Thermistor& element, double ohm)
+double inverseKelvin(const Thermistor& element, double log)
 {
-    const double log = std::log(ohm);
     return element.a + log * (element.b + element.c * log * log);
 }
 
@@ -62,7 +63,7 @@ Result<double, ReadingFault> celsius(const Thermistor& element, double ohm)
 {
     if (ohm == 0)
         return failure(ReadingFault::Shorted);
-    const double celsius = 1 / steinhartHart(element, ohm) - kZero;
+    const double celsius = 1 / inverseKelvin(element, std::log(ohm)) - kZero;
     if (!(celsius <= element.highest + kRounding))
         return failure(ReadingFault::Shorted);
     if (celsius < element.lowest - kRounding)
@@ -93,6 +94,21 @@ double ohmOf(const Platinum& element, double celsius)
 {
     assert(kLowest <= celsius && celsius <= kHighest);
     return element.ohmAtZero * ratioAt(celsius);
+}
+
+// By halving: 1/T rises with ln R all the way, and a hundred halvings leave no more than rounding.
+std::optional<double> ohmOf(const Thermistor& element, double celsius)
+{
+    double low = std::log(kLeastOhm), high = std::log(kMostOhm);
+    const double wanted = 1 / (celsius + kZero);
+    const bool falls = fallsAt(element, low) && fallsAt(element, high);
+    if (!falls || wanted < inverseKelvin(element, low) || wanted > inverseKelvin(element, high))
+        return std::nullopt;
+    for (int i = 0; i < 100; ++i) {
+        const double middle = (low + high) / 2;
+        (inverseKelvin(element, middle) < wanted ? low : high) = middle;
+    }
+    return std::exp(low);
 }
 
 // The three equations, linear in A, B and C, by divided differences.

@@ -11,6 +11,7 @@
 
 #include <array>
 #include <cstdint>
+#include <optional>
 #include <variant>
 
 #include "core/base/result.h"
@@ -20,6 +21,7 @@ namespace bathside {
 
 struct Platinum {
     double ohmAtZero = 100;  // R0: 100 or 1000 Ω
+    friend bool operator==(const Platinum&, const Platinum&) = default;
 };
 
 struct Thermistor {
@@ -28,6 +30,7 @@ struct Thermistor {
     double c = 0;
     double lowest = -40;   // °C, of the range the coefficients hold for
     double highest = 125;  // °C
+    friend bool operator==(const Thermistor&, const Thermistor&) = default;
 };
 
 using ResistanceElement = std::variant<Platinum, Thermistor>;
@@ -37,6 +40,11 @@ using ResistanceElement = std::variant<Platinum, Thermistor>;
 
 /// Ω at `celsius`, which lies within −200 to 850 °C (asserted).
 [[nodiscard]] double ohmOf(const Platinum& element, double celsius);
+
+/// Ω at `celsius`, by which a person knows mistyped coefficients. None: they are no thermistor's,
+/// for its resistance does not fall all the way from 10 MΩ to 1 Ω as temperature rises, or has no
+/// such temperature between the two.
+[[nodiscard]] std::optional<double> ohmOf(const Thermistor& element, double celsius);
 
 struct ThermistorPoint {
     double celsius = 0;

@@ -51,6 +51,17 @@ const Bag* Bench::bagBeingMadeUp() const
     return found == bags.rend() ? nullptr : &*found;
 }
 
+bool Bench::isOfBath(const ProbeId& probe) const
+{
+    const auto said = probes.find(probe);
+    if (said == probes.end() || said->second->inBath ||
+        std::holds_alternative<ByHand>(said->second->source))
+        return true;
+    return std::ranges::none_of(probes, [](const auto& known) {
+        return known.second->inBath && !std::holds_alternative<OutOfUse>(known.second->source);
+    });
+}
+
 std::optional<TakenReading> Bench::lastGoodReading() const
 {
     if (readings.empty())

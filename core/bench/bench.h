@@ -232,6 +232,7 @@ struct Bench {
     std::optional<Shift> shift;
     std::optional<Person> onDuty;
     std::map<CheckId, CheckState> checks;
+    // of the bath (`isOfBath`), as far as `latest`
     std::vector<TakenReading> readings;  // the last ones since the water was changed, oldest first
     std::optional<TakenReading> lastTaken;   // good or faulty
     std::optional<Stamp> faultySince;        // nothing but faults from here on
@@ -272,6 +273,8 @@ struct Bench {
     [[nodiscard]] const Bag* bagOn(const LineId& line) const;
     /// The one started last that is neither mixed nor held nor down.
     [[nodiscard]] const Bag* bagBeingMadeUp() const;
+    /// It was said to be in the bath, or no other in use was, or a person reads it.
+    [[nodiscard]] bool isOfBath(const ProbeId& probe) const;
     /// None where its thermometer has had a fault since: what it said then is no reading now.
     [[nodiscard]] std::optional<TakenReading> lastGoodReading() const;
     /// Why there is no reading now; none where the last one was good, or its thermometer is out of

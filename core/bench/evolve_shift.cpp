@@ -90,8 +90,10 @@ void on(Bench& bench, const Event& event, const CheckOverridden& fact)
 
 void on(Bench& bench, const Event& event, const ReadingTaken& fact)
 {
+    bench.latest[fact.probe] = {event.at, fact};
+    if (!bench.isOfBath(fact.probe))
+        return;
     bench.lastTaken = TakenReading{event.at, fact};
-    bench.latest[fact.probe] = *bench.lastTaken;
     if (fact.fault) {
         bench.faultySince = bench.faultySince.value_or(event.at);
         return;

@@ -57,6 +57,30 @@ std::shared_ptr<const SlushScale> slushScaleIn(const Bench& bench, const Card::C
     return same == bench.cards.end() ? slushScaleOf(card) : bench.slush.at(same->first);
 }
 
+/// One thermometer is the bath's; the others stay what they are.
+void takeOthersOut(Bench& bench)
+{
+    for (auto& [id, known] : bench.probes) {
+        if (!known->inBath)
+            continue;
+        Probe out = *known;
+        out.inBath = false;
+        known = std::make_shared<const Probe>(std::move(out));
+    }
+}
+
+/// What was taken for the bath and, by what has just been said, is not.
+void forgetOtherReadings(Bench& bench)
+{
+    std::erase_if(bench.readings, [&bench](const TakenReading& reading) {
+        return !bench.isOfBath(reading.fact.probe);
+    });
+    if (!bench.lastTaken || bench.isOfBath(bench.lastTaken->fact.probe))
+        return;
+    bench.lastTaken.reset();
+    bench.faultySince.reset();
+}
+
 }  // namespace
 
 void on(Bench& bench, const Event&, const CardAdopted& fact)
@@ -73,8 +97,13 @@ void on(Bench& bench, const Event&, const CardAdopted& fact)
 
 void on(Bench& bench, const Event&, const ProbeDescribed& fact)
 {
-    if (const auto probe = probeFrom(fact.document.text))
-        bench.probes[fact.probe] = std::make_shared<const Probe>(*probe);
+    const auto probe = probeFrom(fact.document.text);
+    if (!probe)
+        return;
+    if (probe->inBath)
+        takeOthersOut(bench);
+    bench.probes[fact.probe] = std::make_shared<const Probe>(*probe);
+    forgetOtherReadings(bench);
 }
 
 void on(Bench& bench, const Event&, const VesselDescribed& fact)

@@ -8,8 +8,6 @@ namespace {
 
 constexpr auto kPlanEvery = std::chrono::minutes(1);  // as time goes by without an event
 constexpr auto kLookAgain = std::chrono::seconds(1);  // whether the critical window is over
-constexpr auto kTraceEvery =
-    std::chrono::seconds(10);  // a steady thermometer is written this often
 
 template <typename T, typename... Of>
 constexpr bool isOneOf = (std::is_same_v<T, Of> || ...);
@@ -58,21 +56,6 @@ bool concernsPlan(const Fact& fact)
                            FactTakenBack>;
         },
         fact);
-}
-
-/// Outside a shift only what changes is written: nobody works by it. A good reading after a fault
-/// is, though of another thermometer: it is what the bath goes by again.
-bool isNews(const Bench& bench, const ReadingTaken& taken, const Stamp& at)
-{
-    const auto last = bench.latest.find(taken.probe);
-    if (last == bench.latest.end() || last->second.fact.fault != taken.fault)
-        return true;
-    if (taken.fault)
-        return false;
-    if (bench.readingFault())
-        return true;
-    const bool isDue = bench.shiftIsOpen() && elapsed(last->second.at, at).time >= kTraceEvery;
-    return isDue || last->second.fact.verdict != taken.verdict;
 }
 
 bool isStep(const Intent& intent)
@@ -133,19 +116,62 @@ void Station::feed(const RawReading& reading)
     const auto* taken = said.empty() ? nullptr : std::get_if<ReadingTaken>(&said.front());
     if (!taken)
         return;
-    if (!isNews(m_state.bench, *taken, reading.at)) {
-        if (!taken->fault)
-            m_thinned.insert_or_assign(reading.probe, reading);
-        return;
+    const Seq before = m_state.bench.lastSeq;
+    switch (newsOf(m_state.bench, *taken, reading.at)) {
+        case ReadingNews::None:
+            m_changes.erase(reading.probe);
+            if (!taken->fault)
+                m_thinned.insert_or_assign(reading.probe, reading);
+            return;
+        case ReadingNews::Change:
+            noteChange(reading, *taken);
+            break;
+        case ReadingNews::AtOnce:
+            writeReading(reading, std::move(said));
+            break;
     }
-    writeReading(reading, std::move(said));
     settle();
-    changed();
+    if (m_state.bench.lastSeq != before)
+        changed();
+}
+
+std::optional<TakenReading> Station::newest(const ProbeId& probe) const
+{
+    if (const auto thinned = m_thinned.find(probe); thinned != m_thinned.end()) {
+        const auto said = judgedBy(m_state, thinned->second);
+        if (!said.empty())
+            return TakenReading{thinned->second.at, std::get<ReadingTaken>(said.front())};
+    }
+    const auto written = m_state.bench.latest.find(probe);
+    return written == m_state.bench.latest.end() ? std::nullopt : std::optional(written->second);
+}
+
+void Station::noteChange(const RawReading& reading, const ReadingTaken& taken)
+{
+    ReadingChange& change = m_changes[reading.probe];
+    if (change.readings++ == 0)
+        change.since = reading.at;
+    change.last = reading;
+    change.patience = patienceWith(m_state.bench, taken);
+    if (!taken.fault)
+        m_thinned.insert_or_assign(reading.probe, reading);
+}
+
+void Station::writeLasting(const Stamp& now)
+{
+    std::vector<RawReading> lasting;
+    for (const auto& [probe, change] : m_changes) {
+        if (const auto due = dueAt(change); due && *due <= now.boot)
+            lasting.push_back(change.last);
+    }
+    for (const RawReading& reading : lasting)
+        writeReading(reading, judgedBy(m_state, reading));
 }
 
 void Station::writeReading(const RawReading& reading, std::vector<Fact> said)
 {
     m_thinned.erase(reading.probe);
+    m_changes.erase(reading.probe);
     write(std::move(said), Tap{.id = m_newTapId(), .place = {}, .at = reading.at});
 }
 
@@ -223,6 +249,7 @@ void Station::planBy(const LocalDays& days)
 void Station::settle()
 {
     const Stamp at = now();
+    writeLasting(at);
     settlePlan(at);
     settleAlarms(at);
 }
@@ -273,8 +300,15 @@ void Station::settleAlarms(const Stamp& at)
     }
     write(std::move(news), tap);
     m_nextChange = due.nextChange;
-    if (const auto plan = nextPlanning(at); plan && (!m_nextChange || *plan < *m_nextChange))
-        m_nextChange = plan;
+    lookAgainAt(nextPlanning(at));
+    for (const auto& [probe, change] : m_changes)
+        lookAgainAt(dueAt(change));
+}
+
+void Station::lookAgainAt(std::optional<BootTime> then)
+{
+    if (then && (!m_nextChange || *then < *m_nextChange))
+        m_nextChange = then;
 }
 
 void Station::changed() const

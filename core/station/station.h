@@ -16,6 +16,7 @@
 #include "core/bath/source.h"
 #include "core/bench/decide.h"
 #include "core/day/day_plan.h"
+#include "core/station/reading_change.h"
 #include "core/trail/ports.h"
 
 namespace bathside {
@@ -50,9 +51,13 @@ public:
     Result<Taken, Refusal> handle(const Intent& intent, const TapInput& tap);
     /// The program's own: start, alarms, sound, store. Refusals are returned and not noted.
     Result<Taken, Refusal> note(const Intent& intent);
-    /// A thermometer's reading: written when its verdict or fault changes, else thinned: in a shift
-    /// every 10 s, and the last one before each step of an ampoule.
+    /// A thermometer's reading: written when its verdict or fault has changed for long enough
+    /// (reading_change.h), else thinned: in a shift every 10 s, and the last one before each step
+    /// of an ampoule.
     void feed(const RawReading& reading);
+    /// What that thermometer said last and how it is judged, also where it is not written; a fault
+    /// only where it is.
+    [[nodiscard]] std::optional<TakenReading> newest(const ProbeId& probe) const;
     /// From now on the day is planned anew as it goes, and the next pull's start written down when
     /// it moves; never while a bag is being made up. `days` outlives the station.
     void planBy(const LocalDays& days);
@@ -70,11 +75,14 @@ public:
 
 private:
     Result<Taken, Refusal> take(const Intent& intent, const Tap& tap);
+    void noteChange(const RawReading& reading, const ReadingTaken& taken);
     void writeReading(const RawReading& reading, std::vector<Fact> said);
+    void writeLasting(const Stamp& now);
     void writeThinned();
     Taken write(std::vector<Fact> facts, const Tap& tap, std::optional<Person> proven = {});
     void settle();
     void settleAlarms(const Stamp& now);
+    void lookAgainAt(std::optional<BootTime> then);
     void settlePlan(const Stamp& now);
     [[nodiscard]] std::optional<BootTime> nextPlanning(const Stamp& now) const;
     void changed() const;
@@ -83,7 +91,8 @@ private:
     const Clock& m_clock;
     Recorder& m_recorder;
     std::function<TapId()> m_newTapId;
-    std::map<ProbeId, RawReading> m_thinned;  // newer than what is written of that probe
+    std::map<ProbeId, RawReading> m_thinned;     // newer than what is written of that probe
+    std::map<ProbeId, ReadingChange> m_changes;  // from what is written, not lasting yet
     RecordState m_record;
     std::optional<BootTime> m_nextChange;
     const LocalDays* m_days = nullptr;

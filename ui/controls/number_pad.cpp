@@ -4,6 +4,7 @@
 #include <QKeyEvent>
 #include <QLocale>
 #include <algorithm>
+#include <limits>
 
 #include "ui/controls/grid.h"
 #include "ui/controls/label.h"
@@ -15,6 +16,7 @@ namespace bathside::ui {
 namespace {
 
 constexpr qsizetype kLongest = 9;
+constexpr qint64 kMost = std::numeric_limits<qint64>::max();
 constexpr double kReadoutMm = 62;  // width of the left part: what is asked and typed
 constexpr double kNoteMm = 40;     // height of what is said under it, at most: a few sentences
 
@@ -98,8 +100,11 @@ std::optional<qint64> NumberPad::value() const
     if (!typed)
         return std::nullopt;
     qint64 scaled = *typed;
-    for (int i = m_question.typedDecimals; i < m_question.decimals; ++i)
+    for (int i = m_question.typedDecimals; i < m_question.decimals; ++i) {
+        if (std::abs(scaled) > kMost / 10)
+            return scaled < 0 ? -kMost : kMost;  // beyond any range
         scaled *= 10;
+    }
     return scaled;
 }
 

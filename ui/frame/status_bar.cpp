@@ -5,7 +5,7 @@
 #include "ui/controls/alarm_strip.h"
 #include "ui/controls/status_chip.h"
 #include "ui/text/alarms.h"
-#include "ui/text/numbers.h"
+#include "ui/text/readings.h"
 #include "ui/text/time.h"
 #include "ui/text/words.h"
 #include "ui/theme/theme.h"
@@ -62,25 +62,23 @@ void StatusBar::render()
 void StatusBar::renderBath()
 {
     const Bench& bench = m_model.bench();
-    const auto last = bench.lastGoodReading();
-    const auto verdict = bathVerdict(bench, m_model.now());
-    const Role role = roleOf(verdict);
     if (const auto fault = bench.readingFault()) {
         m_bath->setStatus(Role::HeadsUp, Mark::Drop, tr("no bath reading"), shortWordOf(*fault));
         return;
     }
+    // Of the thermometer the record goes by, what it says now: before a shift little is written.
+    const auto written = bench.lastGoodReading();
+    const auto last = written ? m_model.newest(written->fact.probe) : std::nullopt;
     if (!last || !last->fact.corrected) {
         m_bath->setStatus(Role::HeadsUp, Mark::Drop, tr("bath not measured"));
         return;
     }
-    const bool known = last->fact.expanded && last->fact.expanded->count > 0;
-    const QString value = known ? temperatureText(*last->fact.corrected, *last->fact.expanded)
-                                : temperatureText(*last->fact.corrected);
+    const auto verdict = isTooOld(bench, *last, m_model.now()) ? std::nullopt : last->fact.verdict;
     const QString age = ageText(elapsed(last->at, m_model.now()).time);
     //: Under the bath's temperature; %1 is the verdict ("inside"), %2 the reading's age ("4 min").
     const QString detail =
         verdict ? tr("%1 · %2 ago").arg(wordOf(*verdict), age) : tr("too old: %1 ago").arg(age);
-    m_bath->setStatus(role, Mark::Drop, value, detail);
+    m_bath->setStatus(roleOf(verdict), Mark::Drop, readingText(bench, last->fact), detail);
 }
 
 void StatusBar::renderAlarms()
@@ -88,10 +86,11 @@ void StatusBar::renderAlarms()
     QList<AlarmLine> lines;
     const Card* card = m_model.bench().card.get();
     for (const Alarm& alarm : m_model.alarms().due) {
-        lines.append({.role = roleOf(alarm.level),
-                      .level = wordOf(alarm.level),
-                      .text = alarmText(alarm, card, m_language.cardCode()),
-                      .hushed = alarm.hushed});
+        lines.append(
+            {.role = roleOf(alarm.level),
+             .level = wordOf(alarm.level),
+             .text = alarmText(alarm, card, m_language.cardCode(), m_model.bench().readingFault()),
+             .hushed = alarm.hushed});
     }
     m_alarms->setAlarms(lines, nothingDue(), moreAlarms);
 }

@@ -29,6 +29,9 @@ public:
     [[nodiscard]] virtual std::vector<RawReading> trace(const ProbeId& probe) const = 0;
     /// The line of text that a serial thermometer sent last; none: nothing has come, or it is none.
     [[nodiscard]] virtual std::optional<std::string> lastLine(const ProbeId& probe) const = 0;
+    /// Two paths of one serial port: its lasting name and its number.
+    [[nodiscard]] virtual bool isSamePort(const std::string& one,
+                                          const std::string& other) const = 0;
 
 signals:
     /// A reading came.

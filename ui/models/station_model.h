@@ -33,6 +33,10 @@ public:
     /// up it is the one by which that bag was started.
     [[nodiscard]] const std::optional<DayPlan>& day() const noexcept { return m_station.day(); }
     [[nodiscard]] const RecordState& record() const noexcept { return m_station.record(); }
+    [[nodiscard]] std::optional<TakenReading> newest(const ProbeId& probe) const
+    {
+        return m_station.newest(probe);
+    }
     /// As of the last change or tick.
     [[nodiscard]] const Alarms& alarms() const noexcept { return m_alarms; }
     [[nodiscard]] std::optional<BootTime> nextChange() const noexcept

@@ -33,7 +33,16 @@ QString levelText(const Alarm& alarm)
         .arg(fromCore(alarm.subject.id));
 }
 
-QString ownText(const Alarm& alarm, StationCause cause)
+QString probeText(std::optional<ReadingFault> fault)
+{
+    if (!fault)
+        return AlarmText::tr("The thermometer gives no reading: measure by hand");
+    return AlarmText::tr("The thermometer gives no reading (%1): measure by hand",
+                         "why: \"its check failed\"")
+        .arg(shortWordOf(*fault));
+}
+
+QString ownText(const Alarm& alarm, StationCause cause, std::optional<ReadingFault> fault)
 {
     switch (cause) {
         case StationCause::NoSound:
@@ -43,7 +52,7 @@ QString ownText(const Alarm& alarm, StationCause cause)
         case StationCause::ClockStepped:
             return AlarmText::tr("The clock was changed: compare it with another");
         case StationCause::ProbeLost:
-            return AlarmText::tr("The thermometer is lost: measure by hand");
+            return probeText(fault);
         case StationCause::Vessel:
             return vesselText(alarm);
         case StationCause::VesselLow:
@@ -69,10 +78,11 @@ bool saysWhom(const Subject& subject)
 
 }  // namespace
 
-QString alarmText(const Alarm& alarm, const Card* card, const std::string& language)
+QString alarmText(const Alarm& alarm, const Card* card, const std::string& language,
+                  std::optional<ReadingFault> fault)
 {
     if (const auto* cause = std::get_if<StationCause>(&alarm.cause))
-        return ownText(alarm, *cause);
+        return ownText(alarm, *cause, fault);
     const QString what = whatToDo(alarm, std::get<LimitName>(alarm.cause), card, language);
     if (!saysWhom(alarm.subject))
         return what;

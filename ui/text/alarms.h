@@ -14,8 +14,9 @@
 namespace bathside::ui {
 
 /// "Ampoule 2: look for slush". `language` is ISO 639-1, as Language::code() gives it. `card` may
-/// be null: then the limit's name stands for its words.
-[[nodiscard]] QString alarmText(const Alarm& alarm, const Card* card, const std::string& language);
+/// be null: then the limit's name stands for its words. `fault`: why the thermometer gives none.
+[[nodiscard]] QString alarmText(const Alarm& alarm, const Card* card, const std::string& language,
+                                std::optional<ReadingFault> fault = {});
 /// How long is left or over, or how many birds; empty where it is not a matter of either.
 [[nodiscard]] QString alarmAmount(const Alarm& alarm);
 

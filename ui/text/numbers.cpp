@@ -104,8 +104,14 @@ QString temperatureText(MilliCelsius value)
 
 QString temperatureText(MilliCelsius value, MilliCelsius expanded)
 {
+    if (expanded.count == 0)
+        return temperatureText(value);
+    int shown = 1;
+    while (rounded(expanded.count, 3 - shown) == 0)
+        ++shown;
     return QStringLiteral("%1\u00a0±\u00a0%2\u00a0°C")
-        .arg(scaledText(value.count, 3, 1, QLocale()), scaledText(expanded.count, 3, 1, QLocale()));
+        .arg(scaledText(value.count, 3, shown, QLocale()),
+             scaledText(expanded.count, 3, shown, QLocale()));
 }
 
 // In mL with as few decimals as it takes.

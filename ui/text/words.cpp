@@ -213,7 +213,7 @@ QString wordOf(StationCause cause)
         case StationCause::ClockStepped:
             return WordText::tr("clock changed", "name of an alarm");
         case StationCause::ProbeLost:
-            return WordText::tr("thermometer lost", "name of an alarm");
+            return WordText::tr("no thermometer reading", "name of an alarm");
         case StationCause::Vessel:
             return WordText::tr("vessel loses too much", "name of an alarm");
         case StationCause::VesselLow:

@@ -68,7 +68,8 @@ void askCertificate(ThermoContext& context)
 std::pair<qint64, qint64> rangeOf(const Probe& probe)
 {
     const auto* line = std::get_if<SerialLine>(&probe.source);
-    const bool isPlatinum = line && line->shows != LineUnit::Celsius;
+    const bool isPlatinum =
+        line && (line->shows == LineUnit::Pt100 || line->shows == LineUnit::Pt1000);
     return {isPlatinum ? kLowestPlatinum : kLowest, kHighest};
 }
 

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "core/bath/pattern_offer.h"
+#include "ui/text/numbers.h"
 #include "ui/text/subjects.h"
 #include "ui/thermometers/probe_words.h"
 
@@ -18,6 +19,7 @@ struct SerialText {
 };
 
 constexpr std::size_t kMostOffered = 8;
+constexpr std::array kUnits{LineUnit::Celsius, LineUnit::Pt100, LineUnit::Pt1000, LineUnit::Ntc};
 
 /// Lines such devices send, for a choice before anything has come.
 constexpr std::array<const char*, 4> kExamples{"28.13", "28.13 C", "T = 28.13 C", "28,13"};
@@ -37,7 +39,96 @@ std::vector<OfferedPattern> examples()
     return all;
 }
 
+// --- a thermistor's coefficients -----------------------------------------------------------------
+
+struct Coefficient {
+    const char* letter;
+    const char* unit;  // the power of ten it is usually printed with
+    int power;
+    double Thermistor::*which;
+};
+
+constexpr std::array<Coefficient, 3> kCoefficients{{{"A", "× 10⁻³", 3, &Thermistor::a},
+                                                    {"B", "× 10⁻⁴", 4, &Thermistor::b},
+                                                    {"C", "× 10⁻⁷", 7, &Thermistor::c}}};
+constexpr int kKeptPower = 18;  // as a probe's document keeps it
+constexpr double kRoom = 25;    // °C, by which such sensors are named
+
+using ThermistorAnswered = std::function<void(const Thermistor& element, const AnswerTap& tap)>;
+
+void askCoefficients(ThermoContext& context, const Thermistor& before, std::size_t index,
+                     ThermistorAnswered answered);
+
+QString ohmText(double ohm) { return countText(std::llround(ohm), QLocale()); }
+
+/// What a slip would change: the sensor's resistance, which is printed beside its coefficients.
+void askIsThatIt(ThermoContext& context, const Thermistor& element, ThermistorAnswered answered)
+{
+    const auto room = ohmOf(element, kRoom), ice = ohmOf(element, 0);
+    if (!room || !ice) {
+        askCoefficients(context, element, 0, std::move(answered));
+        return context.refuse(SerialText::tr(
+            "No such sensor can be: its resistance would not fall as it gets warmer. Compare A, B "
+            "and C, with their signs and powers of ten."));
+    }
+    const QList<Choice> choices{
+        {.id = QStringLiteral("yes"),
+         .word = SerialText::tr("YES, THAT IS IT"),
+         .role = Role::Primary},
+        {.id = QStringLiteral("again"), .word = SerialText::tr("type them again …")},
+        leaveIt()};
+    context.bench.asker.choose(
+        SerialText::tr("By these it has %1 Ω at 25 °C and %2 Ω at 0 °C. Is that your sensor?",
+                       "resistances")
+            .arg(ohmText(*room), ohmText(*ice)),
+        choices,
+        [&context, element, answered = std::move(answered)](const QString& id,
+                                                            const AnswerTap& tap) {
+            if (id == QLatin1String("yes"))
+                return answered(element, tap);
+            if (id == QLatin1String("again"))
+                return askCoefficients(context, element, 0, answered);
+            context.bench.asker.close();
+        });
+}
+
+/// One after the other from `index` on; what was typed before is suggested.
+void askCoefficients(ThermoContext& context, const Thermistor& before, std::size_t index,
+                     ThermistorAnswered answered)
+{
+    if (index == kCoefficients.size())
+        return askIsThatIt(context, before, std::move(answered));
+    const Coefficient& asked = kCoefficients.at(index);
+    const qint64 kept = std::llround(before.*asked.which * std::pow(10, kKeptPower));
+    context.bench.asker.number(
+        {.title = SerialText::tr("%1 of its sensor (Steinhart–Hart)", "a letter: A, B or C")
+                      .arg(QLatin1String(asked.letter)),
+         .unit = QString::fromUtf8(asked.unit),
+         .lowest = -kLargestCoefficient,
+         .highest = kLargestCoefficient,
+         .decimals = kKeptPower - asked.power,
+         .typedDecimals = 7,
+         .suggested = kept == 0 ? std::nullopt : std::optional(kept),
+         .note = SerialText::tr("As its data sheet has it, with this power of ten. Seven decimals "
+                                "are enough."),
+         .minus = true},
+        [&context, before, index, answered = std::move(answered)](qint64 value, const AnswerTap&) {
+            Thermistor next = before;
+            next.*kCoefficients.at(index).which =
+                static_cast<double>(value) / std::pow(10, kKeptPower);
+            askCoefficients(context, next, index + 1, answered);
+        });
+}
+
 }  // namespace
+
+Choice leaveIt()
+{
+    return {.id = QStringLiteral("back"),
+            .word = SerialText::tr("leave it"),
+            .role = Role::Quiet,
+            .mark = Mark::Back};
+}
 
 void askSpeed(ThermoContext& context, const SerialLine& line, SerialAnswered answered)
 {
@@ -46,9 +137,12 @@ void askSpeed(ThermoContext& context, const SerialLine& line, SerialAnswered ans
         choices.append({.id = QString::number(baud),
                         .word = QString::number(baud),
                         .line = baud == line.baud ? SerialText::tr("now") : QString()});
+    choices.append(leaveIt());
     context.bench.asker.choose(
         SerialText::tr("How fast does it send? Baud, as in its handbook"), choices,
-        [line, answered = std::move(answered)](const QString& id, const AnswerTap& tap) {
+        [&context, line, answered = std::move(answered)](const QString& id, const AnswerTap& tap) {
+            if (id == QLatin1String("back"))
+                return context.bench.asker.close();
             SerialLine next = line;
             next.baud = id.toInt();
             answered(next, tap);
@@ -58,16 +152,27 @@ void askSpeed(ThermoContext& context, const SerialLine& line, SerialAnswered ans
 void askUnit(ThermoContext& context, const SerialLine& line, SerialAnswered answered)
 {
     QList<Choice> choices;
-    for (const LineUnit unit : {LineUnit::Celsius, LineUnit::Pt100, LineUnit::Pt1000})
+    for (const LineUnit unit : kUnits)
         choices.append({.id = QString::number(static_cast<int>(unit)),
                         .word = unitText(unit),
                         .line = unit == line.shows ? SerialText::tr("now") : QString()});
+    choices.append(leaveIt());
     context.bench.asker.choose(
         SerialText::tr("What does the number in its line mean?"), choices,
-        [line, answered = std::move(answered)](const QString& id, const AnswerTap& tap) {
+        [&context, line, answered = std::move(answered)](const QString& id, const AnswerTap& tap) {
+            if (id == QLatin1String("back"))
+                return context.bench.asker.close();
             SerialLine next = line;
             next.shows = static_cast<LineUnit>(id.toInt());
-            answered(next, tap);
+            next.ntc.reset();
+            if (next.shows != LineUnit::Ntc)
+                return answered(next, tap);
+            askCoefficients(
+                context, line.ntc.value_or(Thermistor{}), 0,
+                [next, answered](const Thermistor& element, const AnswerTap& at) mutable {
+                    next.ntc = element;
+                    answered(next, at);
+                });
         });
 }
 
@@ -85,10 +190,7 @@ void askPattern(ThermoContext& context, const ProbeId& probe, const SerialLine& 
         choices.append({.id = QStringLiteral("pattern:%1").arg(i),
                         .word = numberText(offered[i].number),
                         .line = fromCore(offered[i].pattern)});
-    choices.append({.id = QStringLiteral("back"),
-                    .word = SerialText::tr("leave it"),
-                    .role = Role::Quiet,
-                    .mark = Mark::Back});
+    choices.append(leaveIt());
     const QString title =
         last ? SerialText::tr("It sent “%1”. Which number is it?").arg(fromCore(*last))
              : SerialText::tr("Nothing has come yet. Which of these is like its line?");

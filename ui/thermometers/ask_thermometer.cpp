@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "ui/text/subjects.h"
+#include "ui/thermometers/ask_connection.h"
 #include "ui/thermometers/ask_serial.h"
 #include "ui/thermometers/probe_words.h"
 
@@ -20,18 +21,9 @@ constexpr qint64 kLargestStep = 1'000;  // m°C
 constexpr qint64 kLargestDrift = 2'000;
 constexpr qint64 kUsualStep = 100;  // of a digital thermometer: a tenth of a degree
 constexpr qint64 kWireStep = 62;    // 12 bits of a one-wire thermometer, 1/16 °C
-constexpr auto kAnyNumber = "#";    // the whole line, until its pattern is chosen
 
 using Named = std::function<void(const std::string& name, const AnswerTap& tap)>;
 using Measured = std::function<void(double celsius, const AnswerTap& tap)>;
-
-Choice leaveIt()
-{
-    return {.id = QStringLiteral("back"),
-            .word = ThermometerText::tr("leave it"),
-            .role = Role::Quiet,
-            .mark = Mark::Back};
-}
 
 /// The name with hyphens, and a number where that one is taken.
 ProbeId newId(const Bench& bench, std::string name)
@@ -101,70 +93,6 @@ void nameAndDescribe(ThermoContext& context, const ProbeSource& source)
     });
 }
 
-bool isSamePlace(const ProbeSource& a, const ProbeSource& b)
-{
-    const auto* line = std::get_if<SerialLine>(&a);
-    const auto* other = std::get_if<SerialLine>(&b);
-    return line && other ? line->port == other->port : a == b;
-}
-
-/// Plugged in, and no thermometer of ours.
-std::vector<ProbeSource> newlyFound(const ThermoContext& context)
-{
-    std::vector<ProbeSource> found = context.live.pluggedIn();
-    std::erase_if(found, [&](const ProbeSource& source) {
-        return std::ranges::any_of(context.bench.bench().probes, [&](const auto& known) {
-            return isSamePlace(known.second->source, source);
-        });
-    });
-    return found;
-}
-
-QList<Choice> connectionsOf(const std::vector<ProbeSource>& found)
-{
-    constexpr std::size_t kMost = 8;
-    QList<Choice> choices;
-    for (std::size_t i = 0; i < std::min(found.size(), kMost); ++i) {
-        const auto* line = std::get_if<SerialLine>(&found[i]);
-        const auto* wire = std::get_if<OneWire>(&found[i]);
-        if (!line && !wire)
-            continue;
-        choices.append(
-            {.id = QStringLiteral("found:%1").arg(i),
-             .word = line ? ThermometerText::tr("serial port") : ThermometerText::tr("one-wire"),
-             .line = line ? portText(line->port) : fromCore(wire->device)});
-    }
-    choices.append({.id = QStringLiteral("hand"),
-                    .word = ThermometerText::tr("read by hand"),
-                    .line = ThermometerText::tr("glass or digital, typed in")});
-    choices.append(leaveIt());
-    return choices;
-}
-
-using Connected = std::function<void(const ProbeSource& source, const AnswerTap& tap)>;
-
-void askConnection(ThermoContext& context, const QString& title, Connected answered)
-{
-    const auto found = newlyFound(context);
-    context.bench.asker.choose(
-        title, connectionsOf(found),
-        [&context, found, answered = std::move(answered)](const QString& id, const AnswerTap& tap) {
-            if (id == QLatin1String("back"))
-                return context.bench.asker.close();
-            if (id == QLatin1String("hand"))
-                return answered(ByHand{}, tap);
-            const ProbeSource source = found.at(id.mid(6).toUInt());
-            const auto* line = std::get_if<SerialLine>(&source);
-            if (!line)
-                return answered(source, tap);
-            SerialLine whole = *line;
-            whole.pattern = kAnyNumber;
-            askSpeed(context, whole, [answered](const SerialLine& next, const AnswerTap& at) {
-                answered(next, at);
-            });
-        });
-}
-
 // --- changes -----------------------------------------------------------------------------------
 
 /// The probe as it stands when the answer comes.
@@ -217,6 +145,13 @@ QList<Choice> changesOf(const Probe& probe)
                                   : ThermometerText::tr("connection …"),
                     .line = line ? portText(line->port) : connectionText(probe.source)});
     if (!isOut)
+        choices.append({.id = QStringLiteral("bath"),
+                        .word = probe.inBath ? ThermometerText::tr("NOT IN THE BATH")
+                                             : ThermometerText::tr("IN THE BATH"),
+                        .line = probe.inBath
+                                    ? ThermometerText::tr("any that is read counts")
+                                    : ThermometerText::tr("it alone, and readings by hand")});
+    if (!isOut)
         choices.append({.id = QStringLiteral("out"), .word = ThermometerText::tr("OUT OF USE")});
     choices.append(leaveIt());
     return choices;
@@ -251,6 +186,8 @@ void askChangeOf(ThermoContext& context, const Probe& probe, const QString& what
             [&context, id](const ProbeSource& source, const AnswerTap& at) {
                 change(context, id, at, [&source](Probe& next) { next.source = source; });
             });
+    if (what == QLatin1String("bath"))
+        return change(context, id, tap, [](Probe& next) { next.inBath = !next.inBath; });
     if (what == QLatin1String("out"))
         return change(context, id, tap, [](Probe& next) { next.source = OutOfUse{}; });
     const auto* line = std::get_if<SerialLine>(&probe.source);

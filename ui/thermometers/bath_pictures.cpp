@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/bath/water.h"
 #include "ui/text/time.h"
 #include "ui/text/words.h"
 #include "ui/thermometers/probe_words.h"
@@ -98,6 +99,24 @@ QList<ChartLine> linesOf(const std::vector<TracePoint>& trace, double longestGap
     return lines;
 }
 
+/// Whether the record would take it for a reading.
+bool isWater(const Bench& bench, MilliCelsius raw, const std::optional<TakenReading>& last,
+             const Stamp& at)
+{
+    return !bench.card || !implausible(bench.card->content().bath, raw, last, at);
+}
+
+TakenReading takenAs(MilliCelsius raw, const RawReading& reading)
+{
+    return {reading.at,
+            {.probe = reading.probe,
+             .raw = raw,
+             .corrected = raw,
+             .expanded = {},
+             .verdict = {},
+             .fault = {}}};
+}
+
 }  // namespace
 
 std::vector<TracePoint> traceOf(const Bench& bench, const Probe& probe,
@@ -114,12 +133,16 @@ std::vector<TracePoint> traceOf(const Bench& bench, const Probe& probe,
     }
     const Tolerance tolerance = bench.card ? toleranceOf(bench.card->content().bath) : Tolerance{};
     const auto today = std::chrono::floor<std::chrono::days>(now.wall);
+    std::optional<TakenReading> good;
     for (const RawReading& reading : live) {
         TracePoint point{minutesBefore(reading.at, now), {}};
-        if (const auto* raw = std::get_if<MilliCelsius>(&reading.value))
+        const auto* raw = std::get_if<MilliCelsius>(&reading.value);
+        if (raw && isWater(bench, *raw, good, reading.at)) {
+            good = takenAs(*raw, reading);
             point.celsius =
                 judged(probe, tolerance, static_cast<double>(raw->count) / 1000, today, 0)
                     .corrected;
+        }
         trace.push_back(point);
     }
     return trace;

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "ui/text/numbers.h"
+#include "ui/text/readings.h"
 #include "ui/text/subjects.h"
 #include "ui/text/time.h"
 #include "ui/text/words.h"
@@ -18,19 +19,6 @@ struct ProbeText {
 };
 
 bool isOutOfUse(const Probe& probe) { return std::holds_alternative<OutOfUse>(probe.source); }
-
-QString valueText(const ReadingTaken& fact)
-{
-    if (fact.expanded && fact.expanded->count > 0)
-        return temperatureText(*fact.corrected, *fact.expanded);
-    return temperatureText(*fact.corrected);
-}
-
-/// Older than this it is no reading of the bath any more.
-std::optional<Millis> tooOld(const Bench& bench)
-{
-    return bench.card ? bench.card->limit(LimitName::Reading).time.at : std::nullopt;
-}
 
 QString sourceText(const ByHand&) { return ProbeText::tr("read by hand"); }
 QString sourceText(const OneWire& wire)
@@ -47,22 +35,21 @@ QString sourceText(const OutOfUse&) { return ProbeText::tr("out of use"); }
 
 }  // namespace
 
-ProbeStanding standingOf(const Bench& bench, const Probe& probe, const Stamp& now)
+ProbeStanding standingOf(const Bench& bench, const Probe& probe,
+                         const std::optional<TakenReading>& last, const Stamp& now)
 {
     if (isOutOfUse(probe))
         return {Role::Quiet, ProbeText::tr("out of use"), {}};
-    const auto found = bench.latest.find(probe.id);
-    if (found == bench.latest.end())
+    if (!last)
         return {Role::Neutral, ProbeText::tr("no reading yet"), {}};
-    const auto& [at, fact] = found->second;
+    const ReadingTaken& fact = last->fact;
     if (fact.fault || !fact.corrected || !fact.verdict)
         return {Role::HeadsUp, ProbeText::tr("no reading"),
                 fact.fault ? wordOf(*fact.fault) : QString()};
-    const Millis age = std::chrono::duration_cast<Millis>(elapsed(at, now).time);
-    const auto limit = tooOld(bench);
+    const Millis age = std::chrono::duration_cast<Millis>(elapsed(last->at, now).time);
     const QString reading =
-        ProbeText::tr("%1, %2 ago", "temperature, age").arg(valueText(fact), ageText(age));
-    if (limit && age >= *limit)
+        ProbeText::tr("%1, %2 ago", "temperature, age").arg(readingText(bench, fact), ageText(age));
+    if (isTooOld(bench, *last, now))
         return {Role::HeadsUp, ProbeText::tr("too old", "a reading"), reading};
     return {roleOf(fact.verdict), wordOf(*fact.verdict), reading};
 }
@@ -127,6 +114,8 @@ QString unitText(LineUnit unit)
             return ProbeText::tr("Ω of a Pt100");
         case LineUnit::Pt1000:
             return ProbeText::tr("Ω of a Pt1000");
+        case LineUnit::Ntc:
+            return ProbeText::tr("Ω of an NTC");
     }
     Q_UNREACHABLE();
 }

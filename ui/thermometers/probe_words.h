@@ -17,7 +17,9 @@ struct ProbeStanding {
     QString reading{};  // "28.1 ± 0.2 °C", or the fault as a sentence
 };
 
-[[nodiscard]] ProbeStanding standingOf(const Bench& bench, const Probe& probe, const Stamp& now);
+/// `last`: what it said last (`StationModel::newest`).
+[[nodiscard]] ProbeStanding standingOf(const Bench& bench, const Probe& probe,
+                                       const std::optional<TakenReading>& last, const Stamp& now);
 /// Its name, else its id.
 [[nodiscard]] QString nameText(const Probe& probe);
 /// "due 3 May 2026", "overdue since …", "not calibrated".

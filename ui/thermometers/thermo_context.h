@@ -17,6 +17,7 @@ struct ThermoContext {
     const LiveProbes& live;
     std::function<void(const QString& why)> refuse;       // a slip, in its own words
     std::function<void(const ProbeId& probe)> described;  // it is what is looked at from now on
+    std::function<std::string()> balancePort;             // empty: it has none
     std::optional<Probe> calibration{};                   // typed, not saved yet
 
     /// Says what the thermometer is; what is asked stays open when it was refused.

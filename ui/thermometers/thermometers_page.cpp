@@ -47,7 +47,9 @@ ThermometersPage::ThermometersPage(Parts parts, QWidget* parent)
       m_context{.bench = m_bench,
                 .live = m_parts.live,
                 .refuse = [this](const QString& why) { refuse(why); },
-                .described = [this](const ProbeId& probe) { look(probe); }},
+                .described = [this](const ProbeId& probe) { look(probe); },
+                .balancePort =
+                    [this] { return m_parts.balancePort ? m_parts.balancePort() : std::string(); }},
       m_reckoner(m_parts.run)
 {
     setObjectName(QString::fromLatin1(kPage));

@@ -37,6 +37,7 @@ public:
         SavePicture save;
         std::string zone;         // IANA name of the site's zone
         BathReckoner::Run run{};  // what takes long; none: on a thread of its own
+        std::function<std::string()> balancePort{};  // none: nothing is known of a balance
     };
 
     explicit ThermometersPage(Parts parts, QWidget* parent = nullptr);

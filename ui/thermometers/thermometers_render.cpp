@@ -41,6 +41,21 @@ QString shortText(const ProbeStanding& standing, const Probe& probe, std::chrono
     return dueText(probe, today);
 }
 
+bool isRead(const Probe& probe)
+{
+    return std::holds_alternative<OneWire>(probe.source) ||
+           std::holds_alternative<SerialLine>(probe.source);
+}
+
+/// Several are read, and of none it was said that it is in the bath.
+bool isBathUnsaid(const std::vector<Probe>& all)
+{
+    return std::ranges::count_if(all, isRead) > 1 &&
+           std::ranges::none_of(all, [](const Probe& probe) {
+               return probe.inBath && !std::holds_alternative<OutOfUse>(probe.source);
+           });
+}
+
 }  // namespace
 
 void ThermometersPage::changeEvent(QEvent* event)
@@ -115,6 +130,10 @@ void ThermometersPage::renderNotice()
         return m_notice->say(
             Role::Neutral, {},
             tr("No thermometer is described. Readings by hand are taken, undecided at best."));
+    if (isBathUnsaid(all))
+        return m_notice->say(Role::HeadsUp, {},
+                             tr("More than one thermometer is read. Say at “change …” which one is "
+                                "in the bath: until then the last one that spoke counts."));
     const bool anyDue = std::ranges::any_of(all, [this](const Probe& probe) {
         return !std::holds_alternative<OutOfUse>(probe.source) &&
                roleOfDue(probe, today()) != Role::Neutral;
@@ -148,7 +167,8 @@ void ThermometersPage::renderTiles()
         if (!there)
             continue;
         const Probe& probe = all[first + i];
-        const ProbeStanding standing = standingOf(m_model.bench(), probe, m_model.now());
+        const ProbeStanding standing =
+            standingOf(m_model.bench(), probe, m_model.newest(probe.id), m_model.now());
         tile->setPlace(QStringLiteral("thermometers.probe.") + idText(probe.id));
         tile->setWord(nameText(probe));
         tile->setLine(shortText(standing, probe, today()));
@@ -168,13 +188,16 @@ void ThermometersPage::renderDetail()
     if (!shown)
         return;
     const Bench& bench = m_model.bench();
-    const ProbeStanding standing = standingOf(bench, *probe, m_model.now());
+    const ProbeStanding standing =
+        standingOf(bench, *probe, m_model.newest(probe->id), m_model.now());
     m_title->setText(standing.reading.isEmpty()
                          ? standing.word
                          : QStringLiteral("%1 · %2").arg(standing.word, standing.reading));
-    m_words->setText(
-        QStringLiteral("%1 · %2 · %3")
-            .arg(dueText(*probe, today()), connectionText(probe->source), calibrationText(*probe)));
+    QStringList words{dueText(*probe, today()), connectionText(probe->source),
+                      calibrationText(*probe)};
+    if (probe->inBath)
+        words.prepend(tr("in the bath", "a thermometer"));
+    m_words->setText(words.join(QStringLiteral(" · ")));
     m_trace->show(traceContent(
         bench, *probe, traceOf(bench, *probe, m_parts.live.trace(probe->id), m_model.now())));
 }

@@ -142,6 +142,30 @@ TEST_F(ThermometersTest, aDescribedLineIsReadAndWritten)
     EXPECT_EQ(thermometers.trace({"bath"}).size(), 1U);
 }
 
+// The three points of tests/reference/resistance_test.cpp, and a row of that table: 9 kΩ.
+TEST_F(ThermometersTest, aThermistorsOhmsAreReadByItsCoefficients)
+{
+    const Plugged device(port());
+    Probe probe{.id = {"bath"},
+                .name = {},
+                .certificate = {},
+                .calibrated = {},
+                .due = {},
+                .resolution = 0.01,
+                .points = {},
+                .source = SerialLine{
+                    .port = port().string(),
+                    .pattern = "R = # Ohm",
+                    .shows = LineUnit::Ntc,
+                    .ntc = Thermistor{1.1497697805872e-3, 2.3068036128829e-4, 1.0119336291452e-7}}};
+    shift.say(DescribeProbe{probe.id, documentOf(probe)});
+    after(1);
+    device.send("tail\nR = 9000.0 Ohm\n");
+    after(1);
+    ASSERT_TRUE(shift.bench().lastTaken);
+    EXPECT_EQ(shift.bench().lastTaken->fact.raw, MilliCelsius{27'467});
+}
+
 // A line that the pattern does not fit is what its pattern is chosen by.
 TEST_F(ThermometersTest, theLastLineIsKeptAsItCame)
 {
@@ -167,6 +191,7 @@ TEST_F(ThermometersTest, aBathsProbeThatGoesIsAnAlarmUntilItIsBack)
         EXPECT_FALSE(probeLostStands());
     }
     after(1);
+    after(4);  // not for a moment only
     ASSERT_TRUE(shift.bench().lastTaken);
     EXPECT_EQ(shift.bench().lastTaken->fact.fault, ReadingFault::Lost);
     EXPECT_TRUE(probeLostStands());
@@ -206,6 +231,7 @@ TEST_F(ThermometersTest, oneThatFallsSilentIsAFaultUntilItSpeaksAgain)
     after(9);
     EXPECT_FALSE(probeLostStands());
     after(1);
+    after(4);  // not for a moment only
     EXPECT_EQ(shift.bench().lastTaken->fact.fault, ReadingFault::Empty);
     EXPECT_FALSE(bathVerdict(shift.bench(), shift.clock.now()));
     EXPECT_TRUE(probeLostStands());

@@ -20,6 +20,13 @@ std::string serial(const std::string& baud, const std::string& pattern,
            R"(, "pattern": ")" + pattern + R"(", "decimal": "comma", "shows": "pt100"})";
 }
 
+std::string thermistor(const std::string& coefficients)
+{
+    return R"({"kind": "serial", "port": "/dev/ttyUSB0", "baud": 9600, "pattern": "#",
+               "decimal": "point", "shows": "ntc")" +
+           coefficients + "}";
+}
+
 TEST(ProbeSourceTest, aDocumentWithoutOneIsReadByHandAndStaysAsItWas)
 {
     const auto probe = probeFrom(R"({"resolution_uc": 1, "drift_uc": 0, "points": []})");
@@ -33,6 +40,10 @@ TEST(ProbeSourceTest, eachKindReadsBackWhatTheTrailKeeps)
     const ProbeSource all[] = {
         OneWire{"28-0000075f2b1c"},
         SerialLine{"/dev/ttyUSB0", 19'200, "T = # C", DecimalSign::Comma, LineUnit::Pt1000},
+        SerialLine{.port = "/dev/ttyUSB0",
+                   .pattern = "#",
+                   .shows = LineUnit::Ntc,
+                   .ntc = Thermistor{1.129148e-3, 2.34125e-4, 8.76741e-8}},
         OutOfUse{}};
     for (const ProbeSource& source : all) {
         Probe probe;
@@ -43,6 +54,19 @@ TEST(ProbeSourceTest, eachKindReadsBackWhatTheTrailKeeps)
         ASSERT_TRUE(again) << kept << again.error().key;
         EXPECT_EQ(again->source, source) << kept;
     }
+}
+
+TEST(ProbeSourceTest, aThermistorIsKeptToTheLastDigitOfItsCoefficients)
+{
+    const SerialLine line{.port = "/dev/ttyUSB0",
+                          .pattern = "#",
+                          .shows = LineUnit::Ntc,
+                          .ntc = Thermistor{2.108508173e-3, 7.979204727e-5, 6.535076315e-7}};
+    EXPECT_NE(documentOf(line).find(
+                  R"("ntc":{"a":2108508173000000,"b":79792047270000,"c":653507631500},)"),
+              std::string::npos)
+        << documentOf(line);
+    EXPECT_EQ(meaningOf(line), LineMeaning(*line.ntc));
 }
 
 struct SourceFault {
@@ -69,6 +93,11 @@ INSTANTIATE_TEST_SUITE_P(
                     SourceFault{"NoSuchSpeed", serial("9601", "#"), "source.baud"},
                     SourceFault{"NoNumber", serial("9600", "T = C"), "source.pattern"},
                     SourceFault{"PortFromNowhere", serial("9600", "#", "ttyUSB0"), "source.port"},
+                    SourceFault{"NoCoefficients", thermistor(""), "source.ntc"},
+                    SourceFault{"NoThermistor", thermistor(R"(, "ntc": {"a": 1, "b": 1, "c": 1})"),
+                                "source.ntc.a"},
+                    SourceFault{"CoefficientMissing", thermistor(R"(, "ntc": {"a": 1, "b": 1})"),
+                                "source.ntc.c"},
                     SourceFault{"MoreThanAskedFor", R"({"kind": "hand", "device": "28-1"})",
                                 "source.device"}),
     [](const auto& test) { return std::string(test.param.name); });

@@ -57,6 +57,23 @@ TEST(ThermistorTest, holdsForItsRangeOnly)
     EXPECT_EQ(celsiusOf(*element, -5).error(), ReadingFault::Unreadable);
 }
 
+TEST(ThermistorTest, hasTheResistanceOfEveryTemperatureOfItsRange)
+{
+    const Thermistor element{1.129148e-3, 2.34125e-4, 8.76741e-8};
+    for (double t = -40; t <= 125; t += 5) {
+        const auto ohm = ohmOf(element, t);
+        ASSERT_TRUE(ohm) << t;
+        EXPECT_NEAR(celsiusOf(element, *ohm).value(), t, 1e-9) << t;
+    }
+}
+
+TEST(ThermistorTest, coefficientsThatNoneCanHaveHaveNoResistance)
+{
+    EXPECT_FALSE(ohmOf(Thermistor{}, 25));                                      // nothing typed
+    EXPECT_FALSE(ohmOf(Thermistor{1.129148e-3, -2.34125e-4, 8.76741e-8}, 25));  // a sign
+    EXPECT_FALSE(ohmOf(Thermistor{1.129148e-2, 2.34125e-4, 8.76741e-8}, 25));   // a power of ten
+}
+
 TEST(ThermistorTest, refusesPointsThatAreNoThermistor)
 {
     using enum ThermistorFault;

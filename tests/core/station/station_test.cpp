@@ -88,10 +88,12 @@ TEST(StationTest, aSteadyThermometerIsWrittenEveryTenSecondsAndAtEveryChange)
     }
     EXPECT_EQ(shift.all<ReadingTaken>().size(), 6U);
 
-    shift.station.feed({{"p1"}, shift.clock.now(), ReadingFault::CheckFailed});
-    shift.station.feed({{"p1"}, shift.clock.now(), ReadingFault::CheckFailed});
+    for (int second = 60; second < 70; ++second) {
+        shift.at(second);
+        shift.station.feed({{"p1"}, shift.clock.now(), ReadingFault::CheckFailed});
+    }
     EXPECT_EQ(shift.all<ReadingTaken>().size(), 7U);
-    shift.at(60.5).station.feed({{"p1"}, shift.clock.now(), MilliCelsius{28'000}});
+    shift.at(70.5).station.feed({{"p1"}, shift.clock.now(), MilliCelsius{28'000}});
     EXPECT_EQ(shift.all<ReadingTaken>().size(), 8U);
 }
 
@@ -119,11 +121,12 @@ TEST(StationTest, aFaultOfOneThermometerDoesNotDisturbAnother)
     feed(1, "p1", MilliCelsius{28'000});
     feed(1.5, "p2", MilliCelsius{28'100});
     feed(2, "p2", ReadingFault::Lost);
+    shift.at(7);
     EXPECT_FALSE(bathVerdict(shift.bench(), shift.clock.now()));
-    feed(2.5, "p1", MilliCelsius{28'000});  // written at once, not only 10 s after its last
+    feed(7.5, "p1", MilliCelsius{28'000});  // written at once, not only 10 s after its last
     EXPECT_TRUE(bathVerdict(shift.bench(), shift.clock.now()));
     EXPECT_EQ(shift.bench().readingFault(), std::nullopt);
-    feed(3, "p2", ReadingFault::Lost);  // as before: not told again
+    feed(8, "p2", ReadingFault::Lost);  // as before: not told again
     EXPECT_EQ(shift.all<ReadingTaken>().size(), 4U);
 }
 
@@ -131,8 +134,8 @@ TEST(StationTest, aChangeOfVerdictIsOneEvent)
 {
     BenchShift shift;
     shift.open();
-    constexpr int kOut = 3, kBack = 7;  // s
-    for (int second = 0; second < 10; ++second) {
+    constexpr int kOut = 3, kBack = 12, kEnd = 30;  // s
+    for (int second = 0; second < kEnd; ++second) {
         const bool isOut = second >= kOut && second < kBack;
         shift.at(second).station.feed(
             {{"p1"}, shift.clock.now(), MilliCelsius{isOut ? 29'500 : 28'000}});
@@ -167,6 +170,7 @@ TEST(StationTest, outsideAShiftOnlyChangesAreWritten)
         shift.at(second).station.feed({{"p1"}, shift.clock.now(), MilliCelsius{28'000}});
     EXPECT_EQ(shift.all<ReadingTaken>().size(), 1U);
     shift.station.feed({{"p1"}, shift.clock.now(), ReadingFault::Lost});
+    shift.at(610);
     EXPECT_EQ(shift.all<ReadingTaken>().size(), 2U);
 }
 

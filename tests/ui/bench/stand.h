@@ -98,6 +98,7 @@ public:
     void note(const Intent& intent);
     /// From now on the day is planned as it goes; `days` outlives the stand.
     void planBy(const LocalDays& days) { m_station.planBy(days); }
+    void feed(const RawReading& reading) { m_station.feed(reading); }
     /// Steps the clock, stopping at every change of an alarm.
     void pass(Micros time);
     void record(RecordState::Health health);

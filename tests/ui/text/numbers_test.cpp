@@ -85,6 +85,10 @@ TEST(UnitsTest, quantitiesWithTheirUnit)
     EXPECT_EQ(temperatureText(MilliCelsius{28100}), QStringLiteral("28.1\u00a0°C"));
     EXPECT_EQ(temperatureText(MilliCelsius{28100}, MilliCelsius{200}),
               QStringLiteral("28.1\u00a0±\u00a00.2\u00a0°C"));
+    EXPECT_EQ(temperatureText(MilliCelsius{28126}, MilliCelsius{18}),
+              QStringLiteral("28.13\u00a0±\u00a00.02\u00a0°C"));  // not "± 0.0"
+    EXPECT_EQ(temperatureText(MilliCelsius{28126}, MilliCelsius{0}),
+              QStringLiteral("28.1\u00a0°C"));
     EXPECT_EQ(volumeText(MicroLitres{400000}), QStringLiteral("400\u00a0mL"));
     EXPECT_EQ(volumeText(MicroLitres{200}), QStringLiteral("0.2\u00a0mL"));
     EXPECT_EQ(volumeText(MicroLitres{5250}), QStringLiteral("5.25\u00a0mL"));

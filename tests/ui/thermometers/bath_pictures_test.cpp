@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/base/rfc3339.h"
+#include "tests/support/cards.h"
 #include "tests/ui/thermometers/thermo_stand.h"
 #include "ui/text/language.h"
 #include "ui/thermometers/probe_words.h"
@@ -55,6 +56,24 @@ TEST(BathTrace, isCorrectedInMinutesBeforeNowAndBrokenAtFaultsAndGaps)
     ASSERT_EQ(content.lines.size(), 3);
     EXPECT_EQ(content.lines[0].points.size(), 2);
     EXPECT_EQ(content.across.low, -5);
+}
+
+// What the record calls no reading is not drawn as one.
+TEST(BathTrace, isBrokenWhereWaterCannotBe)
+{
+    Bench bench;
+    bench.card = test::defaultCard();
+    const std::vector<RawReading> live{
+        reading(0s, MilliCelsius{28'000}),
+        reading(2s, MilliCelsius{150'000}),  // no water bath
+        reading(4s, MilliCelsius{45'000}),   // faster than water
+        reading(6s, MilliCelsius{28'100}),
+    };
+    const auto trace = traceOf(bench, wire(), live, stamp(10s));
+    ASSERT_EQ(trace.size(), 4U);
+    EXPECT_FALSE(trace[1].celsius);
+    EXPECT_FALSE(trace[2].celsius);
+    EXPECT_EQ(traceContent(bench, wire(), trace).lines.size(), 2);
 }
 
 TEST(BathTrace, widensForWhatIsFarFromTheTarget)

@@ -21,7 +21,8 @@ Probe wire()
             .resolution = 0.0625,
             .drift = 0.05,
             .points = {{24.9, 25, 0.05}, {29.92, 30, 0.06}},
-            .source = OneWire{"28-0000075f2b1c"}};
+            .source = OneWire{"28-0000075f2b1c"},
+            .inBath = true};
 }
 
 Probe glass()
@@ -76,7 +77,8 @@ ThermoStand::ThermoStand(const Panel& panel, const QString& language) : m_pages(
                                           if (!holdsWork)
                                               return job();
                                           work.push_back(std::move(job));
-                                      }}));
+                                      },
+                                  .balancePort = [this] { return balancePort; }}));
     stand().say(OpenShift{"Europe/Madrid", {"MK"}});
 }
 

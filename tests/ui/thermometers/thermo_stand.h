@@ -23,7 +23,13 @@ public:
     {
         return line;
     }
+    [[nodiscard]] bool isSamePort(const std::string& one, const std::string& other) const override
+    {
+        return one == other || (lasting.contains(one) && lasting.at(one) == other) ||
+               (lasting.contains(other) && lasting.at(other) == one);
+    }
 
+    std::map<std::string, std::string> lasting;  // a port's number by its lasting name
     std::vector<ProbeSource> plugged;
     std::map<ProbeId, std::vector<RawReading>> traces;
     std::optional<std::string> line;
@@ -40,6 +46,7 @@ public:
     void type(const QString& digits);
     void spell(const QString& letters);
 
+    std::string balancePort;
     std::vector<QString> saved;                 // names of pictures
     std::optional<ui::PrintFault> saveFault{};  // what saving comes to
     bool holdsWork = false;  // what takes long waits in `work`, else is done at once

@@ -100,11 +100,92 @@ TEST_F(ThermometersPageTest, whatIsPluggedInAndNotOursIsOffered)
     ASSERT_TRUE(target("ask.found:0"));
     EXPECT_EQ(target("ask.found:0")->line(), QStringLiteral("28-00000000aaaa"));
     EXPECT_EQ(target("ask.found:1")->line(), QStringLiteral("ttyUSB1"));
-    EXPECT_FALSE(target("ask.found:2"));
+    EXPECT_FALSE(target("ask.found:2")->isAvailable());  // a thermometer's
+    EXPECT_FALSE(target("ask.found:3"));
     stand().tap(QStringLiteral("ask.found:0"));
     thermo.spell(QStringLiteral("TANK"));
     stand().tap(QStringLiteral("pad.set"));
     EXPECT_EQ(std::get<OneWire>(probe("TANK").source).device, "28-00000000aaaa");
+}
+
+TEST_F(ThermometersPageTest, aPortThatIsInUseSaysWhoseItIsAndIsNotTaken)
+{
+    liveWithThermometers(thermo);
+    thermo.balancePort = "/dev/ttyUSB2";
+    thermo.probes().lasting = {{"/dev/serial/by-id/usb-meter", "/dev/ttyUSB0"}};
+    thermo.probes().plugged = {SerialLine{.port = "/dev/serial/by-id/usb-meter", .pattern = {}},
+                               SerialLine{.port = "/dev/ttyUSB2", .pattern = {}},
+                               SerialLine{.port = "/dev/ttyUSB1", .pattern = {}}};
+    thermo.show();
+    stand().tap(QStringLiteral("thermometers.add"));
+    EXPECT_TRUE(target("ask.found:0")->isAvailable());
+    EXPECT_EQ(target("ask.found:0")->line(), QStringLiteral("ttyUSB1"));
+    EXPECT_EQ(target("ask.found:1")->reason(), QStringLiteral("METER is on that port."));
+    EXPECT_EQ(target("ask.found:2")->reason(), QStringLiteral("The balance is on that port."));
+    stand().tap(QStringLiteral("ask.found:1"));
+    EXPECT_EQ(notice(), QStringLiteral("METER is on that port."));
+    EXPECT_TRUE(target("ask.found:0"));  // still asked
+}
+
+TEST_F(ThermometersPageTest, aPortIsTakenByItsPathToo)
+{
+    thermo.show();
+    stand().taps({"thermometers.add", "ask.port"});
+    for (const char* key : {"letters.T", "letters.T", "letters.Y", "letters.S", "letters.layer",
+                            "letters.4", "letters.set"})
+        stand().tap(QString::fromLatin1(key));
+    stand().tap(QStringLiteral("ask.2400"));
+    thermo.spell(QStringLiteral("METER"));
+    stand().tap(QStringLiteral("pad.set"));
+    EXPECT_EQ(std::get<SerialLine>(probe("METER").source),
+              (SerialLine{.port = "/dev/ttyS4", .baud = 2'400, .pattern = "#"}));
+}
+
+TEST_F(ThermometersPageTest, aPathThatIsInUseIsRefusedInWords)
+{
+    liveWithThermometers(thermo);
+    thermo.balancePort = "/dev/ttyS4";
+    thermo.show();
+    stand().taps({"thermometers.add", "ask.port"});
+    for (const char* key : {"letters.T", "letters.T", "letters.Y", "letters.S", "letters.layer",
+                            "letters.4", "letters.set"})
+        stand().tap(QString::fromLatin1(key));
+    EXPECT_TRUE(words().contains(QStringLiteral("The balance is on that port.")))
+        << words().toStdString();
+    EXPECT_TRUE(target("letters.set"));
+}
+
+TEST_F(ThermometersPageTest, speedAndUnitHaveAWayBack)
+{
+    liveWithThermometers(thermo);
+    thermo.show();
+    const Probe before = probe("METER");
+    stand().taps({"thermometers.probe.METER", "thermometers.change", "ask.speed", "ask.back"});
+    stand().taps({"thermometers.change", "ask.unit", "ask.back"});
+    EXPECT_EQ(documentOf(probe("METER")), documentOf(before));
+    EXPECT_TRUE(target("thermometers.change"));
+}
+
+// Of two that are healthy, one is in the bath.
+TEST_F(ThermometersPageTest, whichOneIsInTheBathIsSaidOnceAndOfOne)
+{
+    liveWithThermometers(thermo);
+    thermo.show();
+    stand().say(TakeReading{{"METER"}, MilliCelsius{35'000}});
+    EXPECT_EQ(bench().lastGoodReading()->fact.probe.text, "BATH-LEFT");
+    stand().tap(QStringLiteral("thermometers.probe.BATH-LEFT"));
+    EXPECT_TRUE(words().contains(QStringLiteral("in the bath"))) << words().toStdString();
+    stand().taps({"thermometers.change", "ask.bath"});
+    EXPECT_FALSE(probe("BATH-LEFT").inBath);
+    EXPECT_TRUE(notice().startsWith(QStringLiteral("More than one thermometer is read.")))
+        << notice().toStdString();
+    stand().taps({"thermometers.probe.METER", "thermometers.change", "ask.bath"});
+    EXPECT_TRUE(probe("METER").inBath);
+    // What the other said of the bath is not of it now; what a person read is.
+    EXPECT_EQ(bench().lastGoodReading()->fact.probe.text, "GLASS");
+    EXPECT_FALSE(notice().startsWith(QStringLiteral("More than one thermometer is read.")));
+    stand().taps({"thermometers.probe.BATH-LEFT", "thermometers.change", "ask.bath"});
+    EXPECT_FALSE(probe("METER").inBath);
 }
 
 TEST_F(ThermometersPageTest, aSerialOneIsReadWholeUntilItsPatternIsChosenByWhatItSent)
@@ -131,6 +212,57 @@ TEST_F(ThermometersPageTest, aSerialOneIsReadWholeUntilItsPatternIsChosenByWhatI
     EXPECT_EQ(std::get<SerialLine>(probe("METER").source).shows, LineUnit::Pt100);
     stand().taps({"thermometers.change", "ask.speed", "ask.300"});
     EXPECT_EQ(std::get<SerialLine>(probe("METER").source).baud, 300);
+}
+
+// Coefficients in common use, of a sensor of 10 kΩ.
+TEST_F(ThermometersPageTest, aThermistorIsTakenOnceItsResistanceIsSaidToBeRight)
+{
+    liveWithThermometers(thermo);
+    thermo.show();
+    const auto said = stand().kept().all.size();
+    stand().taps({"thermometers.probe.METER", "thermometers.change", "ask.unit", "ask.3"});
+    thermo.type(QStringLiteral("1.129148"));
+    thermo.type(QStringLiteral("2.34125"));
+    thermo.type(QStringLiteral("0.9"));  // a slip
+    EXPECT_TRUE(words().contains(QStringLiteral("9,929 Ω at 25 °C"))) << words().toStdString();
+    stand().taps({"ask.again", "pad.set", "pad.set"});  // what was typed is suggested
+    thermo.type(QStringLiteral("0.876741"));
+    EXPECT_TRUE(words().contains(QStringLiteral("10,000 Ω at 25 °C"))) << words().toStdString();
+    EXPECT_EQ(stand().kept().all.size(), said);
+    stand().tap(QStringLiteral("ask.yes"));
+    const auto& line = std::get<SerialLine>(probe("METER").source);
+    EXPECT_EQ(line.shows, LineUnit::Ntc);
+    EXPECT_EQ(line.ntc, (Thermistor{1.129148e-3, 2.34125e-4, 8.76741e-8}));
+    EXPECT_EQ(line.pattern, "T = # C");
+
+    stand().taps({"thermometers.change", "ask.unit", "ask.0"});
+    EXPECT_FALSE(std::get<SerialLine>(probe("METER").source).ntc);
+}
+
+TEST_F(ThermometersPageTest, coefficientsThatNoSensorHasAreAskedAgain)
+{
+    liveWithThermometers(thermo);
+    thermo.show();
+    const auto said = stand().kept().all.size();
+    stand().taps({"thermometers.probe.METER", "thermometers.change", "ask.unit", "ask.3"});
+    thermo.type(QStringLiteral("999999999"));
+    EXPECT_TRUE(words().contains(QStringLiteral("A of its sensor")));  // beyond any range
+    for (int i = 0; i < 9; ++i)
+        stand().tap(QStringLiteral("pad.delete"));
+    thermo.type(QStringLiteral("1.129148"));
+    stand().tap(QStringLiteral("pad.minus"));
+    thermo.type(QStringLiteral("2.34125"));
+    thermo.type(QStringLiteral("0.876741"));
+    EXPECT_TRUE(words().contains(QStringLiteral("No such sensor can be"))) << words().toStdString();
+    EXPECT_TRUE(words().contains(QStringLiteral("A of its sensor")));
+    EXPECT_TRUE(words().contains(QStringLiteral("1.1291480")));
+    stand().tap(QStringLiteral("pad.cancel"));
+    EXPECT_EQ(std::count_if(stand().kept().all.begin() + static_cast<std::ptrdiff_t>(said),
+                            stand().kept().all.end(),
+                            [](const Event& event) {
+                                return std::holds_alternative<ProbeDescribed>(event.fact);
+                            }),
+              0);
 }
 
 TEST_F(ThermometersPageTest, patternsAreOfferedByExampleBeforeAnythingHasCome)
@@ -315,9 +447,11 @@ std::vector<Look> looks()
         {"add", {"thermometers.add"}},
         {"name", {"thermometers.add", "ask.hand"}},
         {"speed", {"thermometers.add", "ask.found:0"}},
+        {"port", {"thermometers.add", "ask.port"}},
         {"change", {"thermometers.probe.METER", "thermometers.change"}},
         {"pattern", {"thermometers.probe.METER", "thermometers.change", "ask.pattern"}},
         {"unit", {"thermometers.probe.METER", "thermometers.change", "ask.unit"}},
+        {"coefficient", {"thermometers.probe.METER", "thermometers.change", "ask.unit", "ask.3"}},
         {"drift", {"thermometers.change", "ask.drift"}},
         {"certificate", {"thermometers.probe.BATH-LEFT", "thermometers.calibrate"}},
         {"empty_certificate", {"thermometers.probe.METER", "thermometers.calibrate"}},
