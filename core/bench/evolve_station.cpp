@@ -69,8 +69,19 @@ void takeOthersOut(Bench& bench)
     }
 }
 
-/// What was taken for the bath and, by what has just been said, is not.
-void forgetOtherReadings(Bench& bench)
+/// The last word of those that are the bath's, by what has just been said of them.
+const TakenReading* lastOfBath(const Bench& bench)
+{
+    const TakenReading* last = nullptr;
+    for (const auto& [id, taken] : bench.latest) {
+        if (bench.isOfBath(id) && (!last || last->at.wall < taken.at.wall))
+            last = &taken;
+    }
+    return last;
+}
+
+/// What was taken for the bath and is not goes; what its own thermometer said last comes in.
+void goByBathsOwn(Bench& bench)
 {
     std::erase_if(bench.readings, [&bench](const TakenReading& reading) {
         return !bench.isOfBath(reading.fact.probe);
@@ -79,6 +90,16 @@ void forgetOtherReadings(Bench& bench)
         return;
     bench.lastTaken.reset();
     bench.faultySince.reset();
+    const TakenReading* last = lastOfBath(bench);
+    if (!last)
+        return;
+    bench.lastTaken = *last;
+    const bool isOfThisWater = !bench.waterSince || bench.waterSince->wall <= last->at.wall;
+    const bool isKept = !bench.readings.empty() && bench.readings.back().at.wall >= last->at.wall;
+    if (last->fact.fault)
+        bench.faultySince = last->at;
+    else if (isOfThisWater && !isKept)
+        bench.readings.push_back(*last);
 }
 
 }  // namespace
@@ -103,7 +124,7 @@ void on(Bench& bench, const Event&, const ProbeDescribed& fact)
     if (probe->inBath)
         takeOthersOut(bench);
     bench.probes[fact.probe] = std::make_shared<const Probe>(*probe);
-    forgetOtherReadings(bench);
+    goByBathsOwn(bench);
 }
 
 void on(Bench& bench, const Event&, const VesselDescribed& fact)

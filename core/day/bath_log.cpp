@@ -25,7 +25,7 @@ std::vector<const Event*> readingsOf(const State& state)
     std::vector<const Event*> all;
     for (const auto& event : state.journal) {
         const auto* fact = std::get_if<ReadingTaken>(&event->fact);
-        if (fact && fact->corrected)
+        if (fact && fact->corrected && state.bench.isOfBath(fact->probe))
             all.push_back(event.get());
     }
     return all;

@@ -11,7 +11,7 @@ namespace bathside::ui {
 namespace {
 
 struct ConnectionText {
-    Q_DECLARE_TR_FUNCTIONS(ThermometerText)
+    Q_DECLARE_TR_FUNCTIONS(ConnectionText)
 };
 
 constexpr auto kAnyNumber = "#";  // the whole line, until its pattern is chosen

@@ -77,11 +77,28 @@ TEST_F(BathProbeTest, oneAtATimeIsInIt)
     read("left", 28'000);
     describe("right", true);
     EXPECT_FALSE(shift.bench().probes.at({"left"})->inBath);
-    EXPECT_EQ(bath(), "none");
+    EXPECT_EQ(bath(), "none");  // it has not spoken yet
     read("left", 28'000);
     EXPECT_EQ(bath(), "none");
     read("right", 28'100);
     EXPECT_EQ(bath(), "right");
+}
+
+// Said of one after it spoke: its last word counts, a fault too.
+TEST_F(BathProbeTest, whatItSaidBeforeItWasSaidToBeInItCounts)
+{
+    describe("left", false);
+    describe("room", false);
+    read("left", 28'000);
+    shift.at(5);
+    read("room", 20'000);
+    describe("left", true);
+    EXPECT_EQ(bath(), "left");
+    shift.at(10).say(TakeReading{{"room"}, ReadingFault::Lost});
+    shift.at(15).say(TakeReading{{"left"}, MilliCelsius{28'000}});
+    describe("room", true);
+    EXPECT_EQ(bath(), "none");
+    EXPECT_EQ(shift.bench().readingFault(), ReadingFault::Lost);
 }
 
 TEST_F(BathProbeTest, oneOutOfUseLeavesTheBathToTheOthers)

