@@ -219,7 +219,7 @@ Result<std::set<Seq>, StoreTrouble> search(const TrailDb& trail, const Search& w
         return failure(done.error());
     std::set<Seq> found;
     for (auto run = runs.rbegin(); run != runs.rend(); ++run) {
-        const SeqRange within{run->first, std::min(run->last, before - 1)};
+        const SeqRange within{run->first, std::min({run->last, before - 1, trail.head().seq})};
         if (const auto done = addFrom(searcher, within, limit, stretch, found); !done)
             return failure(done.error());
     }
