@@ -13,11 +13,12 @@
 namespace bathside::ui {
 namespace {
 
-/// "5 Mar"
-QString shortDayText(std::chrono::sys_days day)
+/// "5 Mar"; over more than one year "5 Mar 26".
+QString shortDayText(std::chrono::sys_days day, bool saysYear)
 {
     const QDate date = QDate(1970, 1, 1).addDays(day.time_since_epoch().count());
-    return QLocale().toString(date, QStringLiteral("d MMM"));
+    return QLocale().toString(date,
+                              saysYear ? QStringLiteral("d MMM yy") : QStringLiteral("d MMM"));
 }
 
 }  // namespace
@@ -25,6 +26,7 @@ QString shortDayText(std::chrono::sys_days day)
 void DayModel::begin(std::string zone, const DayRange& days)
 {
     m_saysDay = days.first != days.last;
+    m_saysYear = days.first.year() != days.last.year();
     m_zone = std::move(zone);
     m_bags.clear();
     m_lots.clear();
@@ -172,7 +174,7 @@ QVariant DayModel::data(const QModelIndex& index, int role) const
 QString DayModel::timeText(WallTime at) const
 {
     const QString time = localTimeText(at, m_zone);
-    return m_saysDay ? shortDayText(localDay(at, m_zone)) + u' ' + time : time;
+    return m_saysDay ? shortDayText(localDay(at, m_zone), m_saysYear) + u' ' + time : time;
 }
 
 int DayModel::rowOf(Seq seq) const

@@ -70,7 +70,7 @@ private:
     [[nodiscard]] QString timeText(WallTime at) const;
 
     std::string m_zone;
-    bool m_saysDay = false;  // with the time
+    bool m_saysDay = false, m_saysYear = false;  // with the time
     std::vector<DayRow> m_rows;
     std::map<Place, std::set<std::string>> m_bags, m_lots;  // as said, and as corrected
     int m_shift = 0;

@@ -79,6 +79,10 @@ TEST_F(LongRecord, showsTheNewestStretchAndSaysThatThereIsMore)
     EXPECT_EQ(page().day().rowCount(), 0);
     answerFrom(5001);
     EXPECT_EQ(picked(), 6000);
+    const QString time = list().model()->index(0, 0).data(ui::DayModel::TimeRole).toString();
+    EXPECT_TRUE(time.startsWith(QStringLiteral("5 Mar 26 ")))
+        << "a year began within: " << time.toStdString();
+    EXPECT_TRUE(list().fits());
     EXPECT_TRUE(title().contains(QStringLiteral("1000 entries · earlier ones: up")))
         << title().toStdString();
     EXPECT_FALSE(title().contains(QStringLiteral("later ones")));
