@@ -31,6 +31,6 @@ namespace bathside::ui {
 [[nodiscard]] QString temperatureText(MilliCelsius value);  // "28.1 °C"
 /// "28.1 ± 0.2 °C", with as many decimals as it takes to show more than "± 0.0".
 [[nodiscard]] QString temperatureText(MilliCelsius value, MilliCelsius expanded);
-[[nodiscard]] QString volumeText(MicroLitres value);           // "400 mL", "0.2 mL"
+[[nodiscard]] QString volumeText(MicroLitres value);  // "400 mL", "0.2 mL"
 
 }  // namespace bathside::ui
