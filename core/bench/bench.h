@@ -141,6 +141,8 @@ struct BirdsLooked {
     Moment moment;
     std::int64_t looked = 0;
     std::int64_t good = 0;
+    std::optional<std::int64_t> targetPerMille{};  // what it was held to
+    std::optional<std::int64_t> confidencePerMille{};
 };
 
 /// A line stopped, until it went on.

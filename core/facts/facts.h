@@ -154,9 +154,12 @@ struct LineGoing { LineId line;
 /// `measured`: what was weighed or collected, see core/checks/dose_measured.h.
 struct DoseChecked { LineId line; bool ok = true; std::optional<Document> measured{};
     BATHSIDE_FACT("dose.checked", see("line", self.line); see("ok", self.ok); see("measured", self.measured);) };
-/// Birds looked at after their injection, and how many of them had it well.
+/// Birds looked at after their injection, and how many of them had it well; what share was to, and with which confidence that
+/// was to be shown.
 struct BirdsChecked { LineId line; std::int64_t looked = 0; std::int64_t good = 0;
-    BATHSIDE_FACT("birds.checked", see("line", self.line); see("looked", self.looked); see("good", self.good);) };
+                      std::optional<std::int64_t> targetPerMille{}; std::optional<std::int64_t> confidencePerMille{};
+    BATHSIDE_FACT("birds.checked", see("line", self.line); see("looked", self.looked); see("good", self.good);
+                  see("target_per_mille", self.targetPerMille); see("confidence_per_mille", self.confidencePerMille);) };
 
 /// What the day plans for a line, times from local midnight of its day; a second time: instead of the first.
 struct LinePlanned { LineId line; std::int64_t birds = 0; std::int64_t birdsPerHour = 0; Millis start{}; std::vector<DaySpan> breaks{};

@@ -50,6 +50,8 @@ public:
 
     [[nodiscard]] virtual CheckSheet sheet() const = 0;
     [[nodiscard]] virtual QList<CheckAction> actions() = 0;
+    /// Its limits stand on the card; else they are common practice.
+    [[nodiscard]] virtual bool isHeldToCard() const { return false; }
 
 protected:
     [[nodiscard]] CheckContext& context() const { return m_context; }

@@ -232,7 +232,9 @@ void ChecksPage::render()
     if (m_toldAt)
         return m_notice->say(m_toldAs, {}, m_told);
     m_notice->say(Role::Neutral, tr("CHECKS"),
-                  tr("Limits here are common practice: the label and the site go first."));
+                  view().isHeldToCard()
+                      ? tr("Limits here are those of the card; the label goes first.")
+                      : tr("Limits here are common practice: the label and the site go first."));
 }
 
 void ChecksPage::renderSheet()

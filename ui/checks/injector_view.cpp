@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/bench/dose.h"
+#include "core/checks/check_limits.h"
 #include "ui/checks/check_words.h"
 #include "ui/text/numbers.h"
 
@@ -34,14 +35,25 @@ MicroLitres InjectorView::dose() const
     return m_dose ? *m_dose : card ? card->content().dose : MicroLitres{200};
 }
 
+ShotLiquid InjectorView::liquid() const
+{
+    const DoseCheckRules* rules = doseRulesOn(bench().card.get());
+    if (m_liquid || !rules || !rules->density)
+        return m_liquid.value_or(Water{});
+    return OtherLiquid{*rules->density};
+}
+
 std::optional<DoseMeasured> InjectorView::measured() const
 {
+    const DoseLimits limits = doseLimitsOn(bench().card.get());
     if (m_collected)
-        return DoseMeasured{.dose = dose(), .how = *m_collected};
-    if (m_weighed.tenthsOfMilligram.size() < kFewestShots)
+        return DoseMeasured{.dose = dose(), .how = *m_collected, .limits = limits};
+    if (m_weights.size() < kFewestShots)
         return std::nullopt;
-    return DoseMeasured{.dose = dose(), .how = m_weighed};
+    return DoseMeasured{.dose = dose(), .how = WeighedShots{m_weights, liquid()}, .limits = limits};
 }
+
+bool InjectorView::isHeldToCard() const { return doseRulesOn(bench().card.get()) != nullptr; }
 
 CheckSheet InjectorView::sheet() const
 {
@@ -49,17 +61,18 @@ CheckSheet InjectorView::sheet() const
     const auto check = all ? injectorCaseFrom(documentOf(*all)) : injectorCaseFrom({});
     const Line* line = context().known();
     if (check) {
-        CheckSheet sheet = sheetOf(*check, line ? birdsTouched(*line) : 0);
+        CheckSheet sheet = sheetOf(
+            *check, line ? birdsTouched(*line) : 0,
+            limitsSaid(doseRulesOn(bench().card.get()), context().bench.language.cardCode()));
         if (!m_collected)
-            sheet.fields.insert(
-                1, {InjectorText::tr("weighed, in %1").arg(liquidText(m_weighed.liquid)),
-                    weightsText(m_weighed.tenthsOfMilligram)});
+            sheet.fields.insert(1, {InjectorText::tr("weighed, in %1").arg(liquidText(liquid())),
+                                    weightsText(m_weights)});
         return sheet;
     }
     CheckSheet sheet = doseOnRecord(bench(), line, context().bench.zoneNow());
     sheet.fields.append({InjectorText::tr("dose set"), volumeText(dose())});
-    sheet.fields.append({InjectorText::tr("weighed, in %1").arg(liquidText(m_weighed.liquid)),
-                         weightsText(m_weighed.tenthsOfMilligram)});
+    sheet.fields.append(
+        {InjectorText::tr("weighed, in %1").arg(liquidText(liquid())), weightsText(m_weights)});
     return sheet;
 }
 
@@ -85,7 +98,7 @@ QList<CheckAction> InjectorView::actions()
 QString InjectorView::weighLine() const
 {
     return InjectorText::tr("%1 of %2", "shots weighed, of how many")
-        .arg(m_weighed.tenthsOfMilligram.size())
+        .arg(m_weights.size())
         .arg(kShotsAsked);
 }
 
@@ -115,7 +128,7 @@ void InjectorView::record(const AnswerTap& tap)
     if (!context().bench.model.say(check, tap.inputMs, tap.place))
         return;
     m_collected.reset();
-    m_weighed.tenthsOfMilligram.clear();
+    m_weights.clear();
     done();
 }
 
@@ -151,8 +164,8 @@ void InjectorView::hear(const WeightSource::Said& said)
 void InjectorView::take(std::int64_t tenths)
 {
     m_collected.reset();
-    m_weighed.tenthsOfMilligram.push_back(tenths);
-    if (m_weighed.tenthsOfMilligram.size() >= kShotsAsked)
+    m_weights.push_back(tenths);
+    if (m_weights.size() >= kShotsAsked)
         return done();
     askWeight();
     context().changed();
@@ -161,7 +174,7 @@ void InjectorView::take(std::int64_t tenths)
 void InjectorView::askWeight()
 {
     constexpr qint64 kHeaviest = 500'000;  // tenths of a mg: 50 g
-    const auto next = m_weighed.tenthsOfMilligram.size() + 1;
+    const auto next = m_weights.size() + 1;
     const NumberQuestion question{.title = InjectorText::tr("Shot %1 of %2: what does it weigh?")
                                                .arg(next)
                                                .arg(std::max(next, kShotsAsked)),
@@ -220,12 +233,12 @@ void InjectorView::askSettings()
         {.id = QStringLiteral("balance"),
          .word = InjectorText::tr("balance …"),
          .line = balanceLine(m_balance)}};
-    if (!m_weighed.tenthsOfMilligram.empty())
-        choices.append({.id = QStringLiteral("last"),
-                        .word = InjectorText::tr("last weight out"),
-                        .line = scaledText(m_weighed.tenthsOfMilligram.back(), 1, 1, QLocale()) +
-                                QStringLiteral(" mg")});
-    if (m_collected || !m_weighed.tenthsOfMilligram.empty())
+    if (!m_weights.empty())
+        choices.append(
+            {.id = QStringLiteral("last"),
+             .word = InjectorText::tr("last weight out"),
+             .line = scaledText(m_weights.back(), 1, 1, QLocale()) + QStringLiteral(" mg")});
+    if (m_collected || !m_weights.empty())
         choices.append({.id = QStringLiteral("anew"), .word = InjectorText::tr("measure anew")});
     choose(InjectorText::tr("What is weighed, and against what?"), choices,
            [this](const QString& id, const AnswerTap&) { setting(id); });
@@ -241,10 +254,10 @@ void InjectorView::setting(const QString& id)
         return askDose();
     if (id == QLatin1String("balance"))
         return askBalance(context().bench.asker, m_balance, [this] { done(); });
-    if (id == QLatin1String("last") && !m_weighed.tenthsOfMilligram.empty())
-        m_weighed.tenthsOfMilligram.pop_back();
+    if (id == QLatin1String("last") && !m_weights.empty())
+        m_weights.pop_back();
     if (id == QLatin1String("anew")) {
-        m_weighed.tenthsOfMilligram.clear();
+        m_weights.clear();
         m_collected.reset();
     }
     done();
@@ -256,19 +269,24 @@ void InjectorView::askWater()
                                    QStringLiteral("°C"), 0, 40'000);
     question.typedDecimals = 1;
     ask(question, [this](qint64 milliCelsius, const AnswerTap&) {
-        m_weighed.liquid = Water{{milliCelsius}};
+        m_liquid = Water{{milliCelsius}};
         done();
     });
 }
 
 void InjectorView::askDensity()
 {
-    ask(fine(InjectorText::tr("What is its density? See its label."), QStringLiteral("g/mL"), 800,
-             1'500),
-        [this](qint64 density, const AnswerTap&) {
-            m_weighed.liquid = OtherLiquid{density};
-            done();
-        });
+    NumberQuestion question = fine(InjectorText::tr("What is its density? See its label."),
+                                   QStringLiteral("g/mL"), 800, 1'500);
+    const DoseCheckRules* rules = doseRulesOn(bench().card.get());
+    if (rules && rules->density) {
+        question.suggested = *rules->density;
+        question.note = InjectorText::tr("Filled in: the diluent's, by the card.");
+    }
+    ask(question, [this](qint64 density, const AnswerTap&) {
+        m_liquid = OtherLiquid{density};
+        done();
+    });
 }
 
 void InjectorView::askDose()

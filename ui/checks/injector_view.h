@@ -22,6 +22,7 @@ public:
 
     [[nodiscard]] CheckSheet sheet() const override;
     [[nodiscard]] QList<CheckAction> actions() override;
+    [[nodiscard]] bool isHeldToCard() const override;
     /// What the balance sends while something is asked here.
     void hear(const WeightSource::Said& said);
     /// Something else is asked from now on: shots do not count.
@@ -44,14 +45,16 @@ private:
     [[nodiscard]] QString weighLine() const;
 
     [[nodiscard]] MicroLitres dose() const;
+    [[nodiscard]] ShotLiquid liquid() const;
     /// None with too little measured.
     [[nodiscard]] std::optional<DoseMeasured> measured() const;
 
     BalanceDesk m_balance;
-    std::optional<ShotWeigher> m_weigher;  // while weights are asked for
-    bool m_hasTold = false;                // what is wrong with the balance
-    std::optional<MicroLitres> m_dose;     // none: the card's
-    WeighedShots m_weighed;
+    std::optional<ShotWeigher> m_weigher;       // while weights are asked for
+    bool m_hasTold = false;                     // what is wrong with the balance
+    std::optional<MicroLitres> m_dose;          // none: the card's
+    std::optional<ShotLiquid> m_liquid;         // none: the card's diluent, else water
+    std::vector<std::int64_t> m_weights;        // tenths of a mg
     std::optional<CollectedShots> m_collected;  // instead of those weighed
 };
 

@@ -5,6 +5,7 @@
 
 #include "core/bench/dose.h"
 #include "core/checks/injector_case.h"
+#include "tests/support/cards.h"
 #include "tests/ui/checks/checks_stand.h"
 #include "ui/charts/chart.h"
 #include "ui/controls/banner.h"
@@ -230,6 +231,58 @@ TEST_F(ChecksPageTest, moreGoodBirdsThanWereLookedAtAreRefused)
     EXPECT_FALSE(reasonOf("checks.record").isEmpty());
     pages.tap("checks.record");
     EXPECT_TRUE(all<BirdsChecked>().empty());
+}
+
+// --- by the card's limits ------------------------------------------------------------------------
+
+class CheckLimitsPageTest : public ChecksPageTest {
+protected:
+    CheckLimitsPageTest()
+    {
+        pages.stand().note(AdoptCard{cardWith(R"({"version": 2, "check_limits": {
+            "dose": {"systematic_per_mille": 30, "random_per_mille": 20, "source": "site rule 4",
+                     "diluent_density_g_l": 1012,
+                     "words": {"en": "Stop the line.", "es": "Pare la línea."}},
+            "birds": {"target_per_mille": 900, "source": "site rule 5",
+                      "words": {"en": "Ask a lead.", "es": "Pregunte."}}}})")
+                                         ->document()});
+        open();
+    }
+};
+
+// By hand: 2.08 mL in 10 shots are 4.0 % more than 0.2 mL.
+TEST_F(CheckLimitsPageTest, theDoseIsHeldToThemAndTheyAreShown)
+{
+    EXPECT_TRUE(notice().contains(QStringLiteral("those of the card"))) << notice().toStdString();
+    expectField("1.012 g/mL");  // weighed: the card's diluent
+    pages.tap("checks.cylinder");
+    pages.typeAll({"10", "2.08", "0.1"});
+    expectTitle("The dose is wrong");
+    expectField("limit: ± 3.0 %");
+    expectField("Limit of the card: site rule 4");
+    expectField("Stop the line.");
+    pages.tap("checks.record");
+    ASSERT_EQ(all<DoseChecked>().size(), 1U);
+    EXPECT_FALSE(all<DoseChecked>()[0].ok);
+    EXPECT_EQ(injectorCaseFrom(all<DoseChecked>()[0].measured->text)->limits, (DoseLimits{3, 2}));
+}
+
+TEST_F(CheckLimitsPageTest, theBirdsAreHeldToTheirTargetWhichNobodyChanges)
+{
+    pages.tap("checks.birds");
+    expectField("needed to show 90.0 %");
+    expectField("Limit of the card: site rule 5");
+    EXPECT_TRUE(reasonOf("checks.target").contains(QStringLiteral("limit of the card")));
+    pages.tap("checks.target");
+    EXPECT_FALSE(pages.stand().target(QStringLiteral("pad.set")));
+    pages.tap("checks.looked");
+    pages.typeAll({"100", "80"});
+    expectTitle("Missed");
+    expectField("Ask a lead.");
+    pages.tap("checks.record");
+    ASSERT_EQ(all<BirdsChecked>().size(), 1U);
+    EXPECT_EQ(all<BirdsChecked>()[0].targetPerMille, 900);
+    EXPECT_EQ(all<BirdsChecked>()[0].confidencePerMille, 950);
 }
 
 // --- the vessel ----------------------------------------------------------------------------------
