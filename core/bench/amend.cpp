@@ -151,7 +151,7 @@ bool isMendable(const Fact& fact)
         []<typename F>(const F&) {
             return !isAnyOf<F, PersonListed, PinSet, PinRefused, RecordSigned, DeviationReviewed,
                             ReviewCarried, NoteCommented, CardApproved, DaySealed, SealWitnessed,
-                            BackupMade, BaselineChosen, TrailContinued>;
+                            BackupMade, BaselineChosen, TrailContinued, BathCarried>;
         },
         fact);
 }

@@ -167,6 +167,10 @@ struct LinePlanned { LineId line; std::int64_t birds = 0; std::int64_t birdsPerH
     BATHSIDE_FACT("line.planned", see("line", self.line); see("birds", self.birds); see("birds_per_hour", self.birdsPerHour);
                   see("start_ms", self.start); see("breaks_ms", self.breaks); see("removed", self.removed);) };
 
+/// What the pulls so far say of the bath, see core/bath/learned.h.
+struct BathCarried { Document document;
+    BATHSIDE_FACT("bath.carried", see("document", self.document);) };
+
 // --- the cryogen vessel --------------------------------------------------------------------------------
 /// Its dipstick's table and what it is held to, see core/checks/vessel_log.h.
 struct VesselDescribed { VesselId vessel; Document document;
@@ -290,7 +294,7 @@ using AnyFact = std::variant<
     StoreMoved, StoreCounted, StoreDiscarded, LotQuarantined, LotReleased, LotAllowed, LotChosen,
     StoreCarried, BirdsChecked, VesselDescribed, VesselDipped, PersonListed, PinSet, PinRefused,
     RecordSigned, DeviationReviewed, ReviewCarried, NoteCommented, CardApproved, DaySealed,
-    SealWitnessed, BackupMade, BaselineChosen, TrailContinued>;
+    SealWitnessed, BackupMade, BaselineChosen, TrailContinued, BathCarried>;
 
 /// One of them. A variant like any other to `std::visit` and its kin; made, copied, moved and
 /// destroyed in facts.cpp, so that not every file has to build that for fifty types.
