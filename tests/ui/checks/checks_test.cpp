@@ -361,6 +361,20 @@ TEST_F(ChecksPageTest, saysWhatTheVesselLosesAndThatItsVacuumIsSound)
     EXPECT_TRUE(notice().contains(QStringLiteral("/pictures/checks-levels")));
 }
 
+TEST_F(ChecksPageTest, aRiseThatNobodyCalledAFillBreaksTheLine)
+{
+    keepAVessel(pages.stand(), 3);
+    pages.stand().pass(std::chrono::hours(24));
+    pages.stand().say(DipVessel{VesselId{"1"}, 470, false});
+    pages.show();
+    pages.tap("checks.vessel");
+    auto* chart = pages.stand().frame().findChild<ui::Chart*>(QStringLiteral("checks.levels"));
+    ASSERT_EQ(chart->content().lines.size(), 3);  // one fill was said, one is seen
+    for (const ui::ChartLine& line : chart->content().lines)
+        for (qsizetype i = 1; i < line.points.size(); ++i)
+            EXPECT_LE(line.points[i].y(), line.points[i - 1].y());
+}
+
 TEST_F(ChecksPageTest, aFailingVacuumIsAnAlarmAndAWord)
 {
     keepAVessel(pages.stand(), 12);
