@@ -131,10 +131,11 @@ void askAir(CheckContext& context, VesselDraft& draft)
 {
     const NumberQuestion question{.title = VesselAsk::tr("How often an hour is its air changed?"),
                                   .unit = VesselAsk::tr("an hour"),
-                                  .lowest = 1,
+                                  .lowest = 0,
                                   .highest = 1'000,
                                   .decimals = 1,
-                                  .typedDecimals = 1};
+                                  .typedDecimals = 1,
+                                  .note = VesselAsk::tr("A closed room: 0.")};
     context.bench.asker.number(question, [&context, &draft](qint64 tenths, const AnswerTap& tap) {
         say(context, draft, VesselDescription::Room{*draft.cubicMetres, tenths}, tap);
     });

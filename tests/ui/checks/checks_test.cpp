@@ -5,6 +5,7 @@
 
 #include "core/bench/dose.h"
 #include "core/checks/injector_case.h"
+#include "core/checks/vessel_described.h"
 #include "tests/support/cards.h"
 #include "tests/ui/checks/checks_stand.h"
 #include "ui/charts/chart.h"
@@ -373,6 +374,20 @@ TEST_F(ChecksPageTest, aRiseThatNobodyCalledAFillBreaksTheLine)
     for (const ui::ChartLine& line : chart->content().lines)
         for (qsizetype i = 1; i < line.points.size(); ++i)
             EXPECT_LE(line.points[i].y(), line.points[i - 1].y());
+}
+
+TEST_F(ChecksPageTest, aClosedRoomSaysWhenItsOxygenIsTooLittle)
+{
+    const VesselId vessel{"1"};
+    openWithALine(pages.stand());
+    pages.stand().say(DescribeVessel{vessel, documentOf({.name = "1",
+                                                         .dipstick = {{0, 0}, {240, 168}},
+                                                         .minimumDecilitres = 80,
+                                                         .usualPerDay = {500'000},
+                                                         .room = VesselDescription::Room{35, 0}})});
+    pages.show();
+    pages.tap("checks.vessel");
+    expectField("a closed room: below 19.5 % after 7.2 days");  // by hand: 100 ln(20.95/19.5)
 }
 
 TEST_F(ChecksPageTest, aFailingVacuumIsAnAlarmAndAWord)
