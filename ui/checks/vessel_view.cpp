@@ -1,7 +1,8 @@
 #include "ui/checks/vessel_view.h"
 
 #include <QCoreApplication>
-#include <algorithm>
+#include <iterator>
+#include <utility>
 
 #include "ui/checks/check_words.h"
 #include "ui/text/subjects.h"
@@ -45,7 +46,7 @@ QList<CheckAction> VesselView::actions()
                                 : VesselViewText::tr("vessel %1").arg(name),
          .line = VesselViewText::tr("another …", "vessel"),
          .role = name.isEmpty() ? Role::Primary : Role::Neutral,
-         .press = [this](const AnswerTap&) { askWhich(); }},
+         .press = [this](const AnswerTap&) { askWhich(0); }},
         {.place = QStringLiteral("checks.dip"),
          .word = VesselViewText::tr("level …"),
          .line = VesselViewText::tr("by the dipstick"),
@@ -63,19 +64,28 @@ QList<CheckAction> VesselView::actions()
          .press = [this](const AnswerTap&) { context().save(); }}};
 }
 
-void VesselView::askWhich()
+/// So many at a time as have room; the last choice but one brings the next ones.
+void VesselView::askWhich(std::size_t from)
 {
-    constexpr qsizetype kMost = 6;
+    constexpr std::size_t kAtATime = 6;
+    const auto& vessels = bench().vessels;
+    const auto first = std::next(vessels.begin(), static_cast<std::ptrdiff_t>(from));
     QList<Choice> choices;
-    for (const auto& [id, each] : bench().vessels) {
-        if (choices.size() < kMost)
-            choices.append({.id = QStringLiteral("vessel:") + idText(id),
-                            .word = VesselViewText::tr("vessel %1").arg(idText(id))});
-    }
+    for (auto each = first; each != vessels.end() && std::cmp_less(choices.size(), kAtATime);
+         ++each)
+        choices.append({.id = QStringLiteral("vessel:") + idText(each->first),
+                        .word = VesselViewText::tr("vessel %1").arg(idText(each->first))});
+    if (vessels.size() > kAtATime)
+        choices.append({.id = QStringLiteral("more"),
+                        .word = VesselViewText::tr("more …", "vessels"),
+                        .mark = Mark::Arrow});
     choices.append(
         {.id = QStringLiteral("new"), .word = VesselViewText::tr("a new one …", "vessel")});
+    const std::size_t next = from + kAtATime < vessels.size() ? from + kAtATime : 0;
     choose(VesselViewText::tr("Which vessel?"), choices,
-           [this](const QString& id, const AnswerTap&) {
+           [this, next](const QString& id, const AnswerTap&) {
+               if (id == QLatin1String("more"))
+                   return askWhich(next);
                if (id == QLatin1String("new"))
                    return askNew();
                m_vessel = {id.mid(7).toStdString()};

@@ -17,7 +17,7 @@ public:
     [[nodiscard]] const VesselLog* log() const;
 
 private:
-    void askWhich();
+    void askWhich(std::size_t from);
     void askNew();
     void askDip();
     void askFilled(std::int64_t millimetres);

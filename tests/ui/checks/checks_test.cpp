@@ -390,6 +390,27 @@ TEST_F(ChecksPageTest, aClosedRoomSaysWhenItsOxygenIsTooLittle)
     expectField("a closed room: below 19.5 % after 7.2 days");  // by hand: 100 ln(20.95/19.5)
 }
 
+TEST_F(ChecksPageTest, everyVesselCanBeShown)
+{
+    openWithALine(pages.stand());
+    for (char name = 'A'; name <= 'H'; ++name)
+        pages.stand().say(DescribeVessel{VesselId{std::string(1, name)},
+                                         documentOf({.name = std::string(1, name),
+                                                     .dipstick = {{0, 0}, {240, 168}},
+                                                     .minimumDecilitres = 80,
+                                                     .usualPerDay = {250'000},
+                                                     .room = {}})});
+    const auto shown = [this] {
+        return qobject_cast<ui::TapButton*>(pages.stand().target(QStringLiteral("checks.which")))
+            ->word();
+    };
+    pages.show();
+    pages.stand().taps({"checks.vessel", "checks.which", "ask.more", "ask.vessel:H"});
+    EXPECT_TRUE(shown().endsWith(u'H')) << shown().toStdString();
+    pages.stand().taps({"checks.which", "ask.more", "ask.more", "ask.vessel:A"});  // and around
+    EXPECT_TRUE(shown().endsWith(u'A')) << shown().toStdString();
+}
+
 TEST_F(ChecksPageTest, aFailingVacuumIsAnAlarmAndAWord)
 {
     keepAVessel(pages.stand(), 12);
