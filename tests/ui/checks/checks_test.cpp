@@ -411,6 +411,17 @@ TEST_F(ChecksPageTest, everyVesselCanBeShown)
     EXPECT_TRUE(shown().endsWith(u'A')) << shown().toStdString();
 }
 
+TEST(LettersInSpanishTest, thePadHasTheLetterWithATilde)
+{
+    ChecksStand pages(kTenInch, QStringLiteral("es"));
+    pages.show();
+    pages.stand().taps({"checks.vessel", "checks.which", "ask.new", "letters.N", "letters.enye",
+                        "letters.O", "letters.set"});
+    EXPECT_TRUE(qobject_cast<ui::TapButton*>(pages.stand().target(QStringLiteral("checks.which")))
+                    ->word()
+                    .endsWith(QStringLiteral("NÑO")));
+}
+
 TEST_F(ChecksPageTest, aFailingVacuumIsAnAlarmAndAWord)
 {
     keepAVessel(pages.stand(), 12);
