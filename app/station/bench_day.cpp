@@ -61,6 +61,7 @@ ui::Frame* frameFor(Session& session, const Surroundings& around)
                    new ui::ChecksPage({.model = session.model(),
                                        .language = language,
                                        .balance = {*balance, preferences},
+                                       .drafts = session.drafts(),
                                        .save = savePicture,
                                        .zone = zone}));
     frame->addPage(QString::fromLatin1(ui::Frame::kReview),

@@ -56,6 +56,7 @@ ChecksPage::ChecksPage(Parts parts, QWidget* parent)
                .draftChanged = [] {},
                .later = [this] { m_ask->close(); }},
       m_context{.bench = m_asking,
+                .drafts = m_parts.drafts,
                 .changed = [this] { render(); },
                 .tell = [this](const QString& words) { m_ask->showRefusal(words); },
                 .save = [this] { savePicture(); }},

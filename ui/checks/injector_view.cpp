@@ -5,12 +5,16 @@
 #include <utility>
 
 #include "core/bench/dose.h"
+#include "core/checks/check_drafts.h"
 #include "core/checks/check_limits.h"
 #include "ui/checks/check_words.h"
 #include "ui/text/numbers.h"
+#include "ui/text/time.h"
 
 namespace bathside::ui {
 namespace {
+
+const QString kWeighedDraft = QStringLiteral("weights");  // on the shelf
 
 struct InjectorText {
     Q_DECLARE_TR_FUNCTIONS(InjectorText)
@@ -28,6 +32,44 @@ NumberQuestion fine(const QString& title, const QString& unit, qint64 lowest, qi
 }
 
 }  // namespace
+
+InjectorView::InjectorView(CheckContext& context, const BalanceDesk& balance)
+    : CheckView(context), m_balance(balance)
+{
+    auto draft = weighedDraftFrom(context.drafts.kept(kWeighedDraft));
+    if (!draft)
+        return;
+    m_weights = std::move(draft->weights);
+    m_liquid = draft->liquid;
+    m_dose = draft->dose;
+    m_leftAt = draft->since;
+    context.line = draft->line;
+}
+
+void InjectorView::keepDraft()
+{
+    const WeighedDraft draft{.line = context().lineNow(),
+                             .weights = m_weights,
+                             .liquid = m_liquid,
+                             .dose = m_dose,
+                             .since = context().bench.model.now().wall};
+    context().drafts.keep(kWeighedDraft, documentOf(draft));
+    if (m_weights.empty())
+        m_leftAt.reset();
+}
+
+/// What an ended program left is named, as nobody may know of it any more.
+void InjectorView::addLeft(CheckSheet& sheet) const
+{
+    if (!m_leftAt)
+        return;
+    const std::string& zone = context().bench.zoneNow();
+    const QString words = InjectorText::tr("%n weight(s) from %1 %2. Go on, or measure anew.",
+                                           "a day, a time", static_cast<int>(m_weights.size()));
+    sheet.fields.append(
+        {InjectorText::tr("unfinished"),
+         words.arg(dayText(localDay(*m_leftAt, zone)), localMinuteText(*m_leftAt, zone))});
+}
 
 MicroLitres InjectorView::dose() const
 {
@@ -67,12 +109,14 @@ CheckSheet InjectorView::sheet() const
         if (!m_collected)
             sheet.fields.insert(1, {InjectorText::tr("weighed, in %1").arg(liquidText(liquid())),
                                     weightsText(m_weights)});
+        addLeft(sheet);
         return sheet;
     }
     CheckSheet sheet = doseOnRecord(bench(), line, context().bench.zoneNow());
     sheet.fields.append({InjectorText::tr("dose set"), volumeText(dose())});
     sheet.fields.append(
         {InjectorText::tr("weighed, in %1").arg(liquidText(liquid())), weightsText(m_weights)});
+    addLeft(sheet);
     return sheet;
 }
 
@@ -129,6 +173,7 @@ void InjectorView::record(const AnswerTap& tap)
         return;
     m_collected.reset();
     m_weights.clear();
+    keepDraft();
     done();
 }
 
@@ -165,6 +210,7 @@ void InjectorView::take(std::int64_t tenths)
 {
     m_collected.reset();
     m_weights.push_back(tenths);
+    keepDraft();
     if (m_weights.size() >= kShotsAsked)
         return done();
     askWeight();
@@ -260,6 +306,7 @@ void InjectorView::setting(const QString& id)
         m_weights.clear();
         m_collected.reset();
     }
+    keepDraft();
     done();
 }
 
@@ -270,6 +317,7 @@ void InjectorView::askWater()
     question.typedDecimals = 1;
     ask(question, [this](qint64 milliCelsius, const AnswerTap&) {
         m_liquid = Water{{milliCelsius}};
+        keepDraft();
         done();
     });
 }
@@ -285,6 +333,7 @@ void InjectorView::askDensity()
     }
     ask(question, [this](qint64 density, const AnswerTap&) {
         m_liquid = OtherLiquid{density};
+        keepDraft();
         done();
     });
 }
@@ -294,6 +343,7 @@ void InjectorView::askDose()
     ask(fine(InjectorText::tr("Which dose is set?"), QStringLiteral("mL"), 10, 50'000),
         [this](qint64 microlitres, const AnswerTap&) {
             m_dose = MicroLitres{microlitres};
+            keepDraft();
             done();
         });
 }

@@ -5,7 +5,7 @@
 //
 // A weight that is set asks for the next at once, so that ten take ten entries and one tap; where a
 // balance is set, each of its shots does the same. What was weighed stays until it is recorded or
-// started over.
+// started over, also when the program ends.
 
 #include "core/checks/dose_measured.h"
 #include "ui/checks/ask_balance.h"
@@ -15,10 +15,7 @@ namespace bathside::ui {
 
 class InjectorView final : public CheckView {
 public:
-    InjectorView(CheckContext& context, const BalanceDesk& balance)
-        : CheckView(context), m_balance(balance)
-    {
-    }
+    InjectorView(CheckContext& context, const BalanceDesk& balance);
 
     [[nodiscard]] CheckSheet sheet() const override;
     [[nodiscard]] QList<CheckAction> actions() override;
@@ -41,6 +38,8 @@ private:
     void askDensity();
     void askDose();
     void record(const AnswerTap& tap);
+    void keepDraft();
+    void addLeft(CheckSheet& sheet) const;
     [[nodiscard]] CheckAction recordAction();
     [[nodiscard]] QString weighLine() const;
 
@@ -55,6 +54,7 @@ private:
     std::optional<MicroLitres> m_dose;          // none: the card's
     std::optional<ShotLiquid> m_liquid;         // none: the card's diluent, else water
     std::vector<std::int64_t> m_weights;        // tenths of a mg
+    std::optional<WallTime> m_leftAt;           // of weights that the program was ended over
     std::optional<CollectedShots> m_collected;  // instead of those weighed
 };
 

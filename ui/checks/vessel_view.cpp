@@ -18,6 +18,14 @@ constexpr int kLongestName = 12;
 
 }  // namespace
 
+VesselView::VesselView(CheckContext& context) : CheckView(context)
+{
+    if (auto draft = vesselDraftFrom(context.drafts.kept(kVesselDraft))) {
+        m_draft = std::move(*draft);
+        m_vessel = m_draft.vessel;
+    }
+}
+
 VesselId VesselView::vesselNow() const
 {
     const auto& vessels = bench().vessels;
@@ -40,6 +48,7 @@ QList<CheckAction> VesselView::actions()
 {
     const QString name = idText(vesselNow());
     const bool isKnown = log() != nullptr;
+    const bool isUnfinished = m_draft.isBegun() && m_draft.vessel == vesselNow();
     return {
         {.place = QStringLiteral("checks.which"),
          .word = name.isEmpty() ? VesselViewText::tr("vessel …")
@@ -55,7 +64,7 @@ QList<CheckAction> VesselView::actions()
          .press = [this](const AnswerTap&) { askDip(); }},
         {.place = QStringLiteral("checks.describe"),
          .word = isKnown ? VesselViewText::tr("describe anew …") : VesselViewText::tr("describe …"),
-         .line = m_draft.rows.empty() ? QString() : VesselViewText::tr("goes on where it stopped"),
+         .line = isUnfinished ? VesselViewText::tr("unfinished: goes on") : QString(),
          .reason = name.isEmpty() ? VesselViewText::tr("Choose a vessel first.") : QString(),
          .press = [this](const AnswerTap&) { describe(); }},
         {.place = QStringLiteral("checks.save"),

@@ -9,7 +9,7 @@ namespace bathside::ui {
 
 class VesselView final : public CheckView {
 public:
-    using CheckView::CheckView;
+    explicit VesselView(CheckContext& context);
 
     [[nodiscard]] CheckSheet sheet() const override;
     [[nodiscard]] QList<CheckAction> actions() override;

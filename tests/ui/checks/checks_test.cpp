@@ -422,6 +422,68 @@ TEST(LettersInSpanishTest, thePadHasTheLetterWithATilde)
                     .endsWith(QStringLiteral("NÑO")));
 }
 
+// --- what an ended program left ------------------------------------------------------------------
+
+std::vector<DoseChecked> dosesIn(ChecksStand& pages)
+{
+    std::vector<DoseChecked> found;
+    for (const Event& event : pages.stand().kept().all) {
+        if (const auto* dose = std::get_if<DoseChecked>(&event.fact))
+            found.push_back(*dose);
+    }
+    return found;
+}
+
+TEST_F(ChecksPageTest, weightsOfAProgramThatEndedAreThereAgainAndNamed)
+{
+    open();
+    pages.tap("checks.weigh");
+    pages.typeAll({kTenWeights.begin(), kTenWeights.begin() + 4});
+    EXPECT_FALSE(pages.fields().contains(QStringLiteral("unfinished")));
+    ChecksStand again(kTenInch, QStringLiteral("en"), pages.drafts.all);  // as if it had crashed
+    openWithALine(again.stand());
+    again.show();
+    EXPECT_TRUE(again.fields().contains(QStringLiteral("unfinished: 4 weight")))
+        << again.fields().toStdString();
+    EXPECT_TRUE(dosesIn(again).empty());
+    again.tap("checks.weigh");
+    again.typeAll({kTenWeights.begin() + 4, kTenWeights.end()});
+    EXPECT_TRUE(again.fields().contains(QStringLiteral("0.1999 mL")));  // all ten
+    again.tap("checks.record");
+    EXPECT_EQ(dosesIn(again).size(), 1U);
+    EXPECT_FALSE(again.fields().contains(QStringLiteral("unfinished")));
+    ChecksStand third(kTenInch, QStringLiteral("en"), again.drafts.all);
+    third.show();
+    EXPECT_TRUE(third.fields().contains(QStringLiteral("none yet")))
+        << third.fields().toStdString();
+}
+
+TEST_F(ChecksPageTest, aTableOfAProgramThatEndedGoesOnWhereItStopped)
+{
+    open();
+    pages.stand().taps({"checks.vessel", "checks.which", "ask.new"});
+    pages.spell("K");
+    pages.tap("checks.describe");
+    pages.typeAll({"0", "0", "240"});
+    ChecksStand again(kTenInch, QStringLiteral("en"), pages.drafts.all);
+    openWithALine(again.stand());
+    again.show();
+    again.tap("checks.vessel");
+    const auto* describe =
+        qobject_cast<ui::TapButton*>(again.stand().target(QStringLiteral("checks.describe")));
+    EXPECT_TRUE(describe->line().contains(QStringLiteral("unfinished")));
+    EXPECT_FALSE(again.stand().bench().vessels.contains({"K"}));
+    again.tap("checks.describe");
+    again.type("16.8");
+    again.tap("ask.table");
+    again.typeAll({"8", "0.25"});
+    again.tap("ask.no-room");
+    ASSERT_TRUE(again.stand().bench().vessels.contains({"K"}));
+    const Vessel& vessel = *again.stand().bench().vessels.at({"K"}).vessel;
+    EXPECT_DOUBLE_EQ(vessel.dipstick.litresAt(120).value(), 8.4);
+    EXPECT_TRUE(again.drafts.kept(QStringLiteral("vessel")).empty());
+}
+
 TEST_F(ChecksPageTest, aFailingVacuumIsAnAlarmAndAWord)
 {
     keepAVessel(pages.stand(), 12);
