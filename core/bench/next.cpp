@@ -276,26 +276,14 @@ Millis timesFactor(Millis usual, double factor)
     return std::chrono::floor<Millis>(std::chrono::duration<double>(usual * factor));
 }
 
-/// What the pulls of the shifts before say of the time to slush in that water, on the card's; none:
-/// too little, or of other ampoules.
-std::optional<double> learnedFactor(const Bench& bench, const Card& card, MilliCelsius water)
-{
-    if (!bench.learned || !bench.learned->cue)
-        return std::nullopt;
-    const auto of = bench.cards.find(bench.learned->card);
-    const bool isAlike = of != bench.cards.end() &&
-                         of->second->content().heat == card.content().heat &&
-                         of->second->content().bath.target == card.content().bath.target;
-    return isAlike ? bench.learned->cue->at(water) : std::nullopt;
-}
-
 /// Earlier than the card's where ampoules were opened earlier. Later only by what is left after the
 /// handling, as they are opened after slush is seen: else each shift's cue would be later than the
 /// one before, up to the limit.
 Millis cueAsLearned(const Bench& bench, const Ampoule& ampoule, const Card& card,
                     const Thresholds<Millis>& times, Millis byCard)
 {
-    const auto factor = ampoule.water ? learnedFactor(bench, card, *ampoule.water) : std::nullopt;
+    const SlushScale* scale = learnedScale(bench, card);
+    const auto factor = scale && ampoule.water ? scale->at(*ampoule.water) : std::nullopt;
     if (!factor || !times.at)
         return byCard;
     const Millis seen = timesFactor(times.headsUp.value_or(*times.at), *factor);
@@ -323,6 +311,17 @@ Millis cueInItsWater(const Bench& bench, const Ampoule& ampoule, const Card& car
 }
 
 }  // namespace
+
+const SlushScale* learnedScale(const Bench& bench, const Card& card)
+{
+    if (!bench.learned || !bench.learned->cue)
+        return nullptr;
+    const auto of = bench.cards.find(bench.learned->card);
+    const bool isAlike = of != bench.cards.end() &&
+                         of->second->content().heat == card.content().heat &&
+                         of->second->content().bath.target == card.content().bath.target;
+    return isAlike ? bench.learned->cue.get() : nullptr;
+}
 
 Millis thawCue(const Bench& bench, const Ampoule& ampoule)
 {

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/bench/next.h"
 #include "ui/text/time.h"
 #include "ui/text/words.h"
 #include "ui/thermometers/probe_words.h"
@@ -241,10 +242,11 @@ QString forecastText(const BathForecast& forecast, const BathNow& now, int usual
 
 BathFits fitsOf(const State& state, const HeatRules& heat)
 {
-    const auto& learned = state.bench.learned;
+    const Bench& bench = state.bench;
+    const bool isInCue = bench.card && learnedScale(bench, *bench.card);
     return {.mass = massOf(state, heat),
             .film = filmOf(state, heat),
-            .inCue = learned ? learned->film : std::nullopt};
+            .inCue = isInCue ? bench.learned->film : std::nullopt};
 }
 
 namespace {

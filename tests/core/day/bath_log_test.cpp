@@ -263,6 +263,8 @@ TEST_F(LearnedBathTest, anotherCardsAmpoulesAreNotJudgedByIt)
     const double first = secondsWith(2'600);
     shiftOf({first, first, first});
     const auto thin = cardWith(R"({"version": 2, "heat": {"diameter_um": 10000, "source": "a"}})");
+    EXPECT_TRUE(learnedScale(shift.bench(), *shift.bench().card));
+    EXPECT_FALSE(learnedScale(shift.bench(), *thin));
     shift.say(AdoptCard{thin->document()});
     EXPECT_DOUBLE_EQ(cueNow(), 80);
 }
