@@ -63,6 +63,7 @@ ui::Frame* frameFor(Session& session, const Surroundings& around)
                    new ui::ChecksPage({.model = session.model(),
                                        .language = language,
                                        .balance = {*balance, preferences},
+                                       .drafts = session.drafts(),
                                        .save = savePicture,
                                        .zone = zone}));
     auto* charts = new TrailCharts(session, frame);

@@ -99,7 +99,11 @@ Result<std::unique_ptr<Session>, QString> Session::open(const SessionSetting& se
 }
 
 Session::Session(const SessionSetting& setting, TrailLock lock)
-    : m_trail(setting.trail), m_name(setting.station), m_lock(std::move(lock)), m_pins(m_trail)
+    : m_trail(setting.trail),
+      m_name(setting.station),
+      m_lock(std::move(lock)),
+      m_pins(m_trail),
+      m_drafts(DraftFile::beside(m_trail))
 {
     const auto told = [this](const RecordState& record) {
         QMetaObject::invokeMethod(

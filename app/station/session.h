@@ -11,6 +11,7 @@
 #include <filesystem>
 #include <memory>
 
+#include "app/station/draft_file.h"
 #include "app/station/pins.h"
 #include "app/station/thermometers.h"
 #include "app/system/trail_lock.h"
@@ -59,6 +60,7 @@ public:
     [[nodiscard]] Station& station() { return *m_station; }
     [[nodiscard]] ui::LiveProbes& probes() { return *m_probes; }
     [[nodiscard]] ui::PinDesk& pins() { return m_pins; }
+    [[nodiscard]] ui::DraftShelf& drafts() { return m_drafts; }
     [[nodiscard]] store::StoreThread& store() { return *m_store; }
     /// The first file of the trail, by which it is named.
     [[nodiscard]] const std::filesystem::path& trail() const { return m_trail; }
@@ -91,6 +93,7 @@ private:
     std::vector<store::SoundPart> m_earlier;
     TrailLock m_lock;
     Pins m_pins;
+    DraftFile m_drafts;
     std::unique_ptr<store::StoreThread> m_store;
     store::ZoneDays m_days;
     std::unique_ptr<Station> m_station;

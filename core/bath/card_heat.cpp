@@ -1,5 +1,6 @@
 #include "core/bath/card_heat.h"
 
+#include <cmath>
 #include <set>
 #include <utility>
 
@@ -24,18 +25,31 @@ std::set<double> stations(double low, double high, double target)
     return all;
 }
 
-double rateOf(const HeatRules& rules, double bath)
+double rateOf(const HeatRules& rules, double bath, double film)
 {
-    const auto slush = thawed(thawSettingOf(rules, bath)).slush;
+    ThawSetting setting = thawSettingOf(rules, bath);
+    setting.film = film;
+    const auto slush = thawed(setting).slush;
     return slush ? 1 / *slush : 0;
 }
 
-Piecewise ratesOf(const HeatRules& rules, double target)
+std::vector<Piecewise::Point> ratesOf(const HeatRules& rules, double target, double film)
 {
     std::vector<Piecewise::Point> points;
     for (const double bath : stations(celsius(rules.cueLowest), celsius(rules.cueHighest), target))
-        points.push_back({bath, rateOf(rules, bath)});
-    return Piecewise(std::move(points));
+        points.push_back({bath, rateOf(rules, bath, film)});
+    return points;
+}
+
+double perSecond(Millis slush) { return 1 / std::chrono::duration<double>(slush).count(); }
+Millis slushOf(double perSecond) { return Millis(std::llround(1'000 / perSecond)); }
+
+std::vector<Piecewise::Point> ratesOf(const std::vector<SlushScale::Point>& points)
+{
+    std::vector<Piecewise::Point> rates;
+    for (const SlushScale::Point& point : points)
+        rates.push_back({celsius(point.bath), perSecond(point.slush)});
+    return rates;
 }
 
 }  // namespace
@@ -77,9 +91,40 @@ Tolerance toleranceOf(const BathRules& rules)
 SlushScale::SlushScale(const HeatRules& rules, MilliCelsius target)
     : m_lowest(rules.cueLowest),
       m_highest(rules.cueHighest),
-      m_rate(ratesOf(rules, celsius(target))),
+      m_points(ratesOf(rules, celsius(target), static_cast<double>(rules.film))),
+      m_rate(m_points),
       m_rateAtTarget(m_rate.at(celsius(target)))
 {
+}
+
+SlushScale::SlushScale(const HeatRules& rules, MilliCelsius target, double film)
+    : m_lowest(rules.cueLowest),
+      m_highest(rules.cueHighest),
+      m_points(ratesOf(rules, celsius(target), film)),
+      m_rate(m_points),
+      m_rateAtTarget(rateOf(rules, celsius(target), static_cast<double>(rules.film)))
+{
+}
+
+SlushScale::SlushScale(Millis usual, std::vector<Point> points)
+    : m_lowest(points.front().bath),
+      m_highest(points.back().bath),
+      m_points(ratesOf(points)),
+      m_rate(m_points),
+      m_rateAtTarget(perSecond(usual))
+{
+}
+
+Millis SlushScale::usual() const { return slushOf(m_rateAtTarget); }
+
+std::vector<SlushScale::Point> SlushScale::points() const
+{
+    std::vector<Point> points;
+    for (const Piecewise::Point& point : m_points) {
+        if (point.y > 0)
+            points.push_back({{std::llround(point.x * 1'000)}, slushOf(point.y)});
+    }
+    return points;
 }
 
 std::optional<double> SlushScale::at(MilliCelsius bath) const

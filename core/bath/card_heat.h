@@ -9,6 +9,7 @@
 
 #include <memory>
 #include <optional>
+#include <vector>
 
 #include "core/base/piecewise.h"
 #include "core/bath/heat_budget.h"
@@ -23,14 +24,30 @@ namespace bathside {
 
 class SlushScale {
 public:
+    struct Point {
+        MilliCelsius bath;
+        Millis slush{};  // above 0
+    };
+
     SlushScale(const HeatRules& rules, MilliCelsius target);
+    /// With a film coefficient that is not the card's: still on the time at the target by the
+    /// card's own.
+    SlushScale(const HeatRules& rules, MilliCelsius target, double film);
+    /// As it was kept: `usual` is the time at the target, and above 0; `points` by rising
+    /// temperature, at least one.
+    SlushScale(Millis usual, std::vector<Point> points);
 
     /// None: outside the card's range, or of a bath in which nothing thaws within the model's time.
     [[nodiscard]] std::optional<double> at(MilliCelsius bath) const;
 
+    [[nodiscard]] Millis usual() const;
+    /// Where something thaws.
+    [[nodiscard]] std::vector<Point> points() const;
+
 private:
     MilliCelsius m_lowest, m_highest;
-    Piecewise m_rate;  // 1/s by °C
+    std::vector<Piecewise::Point> m_points;  // 1/s by °C
+    Piecewise m_rate;
     double m_rateAtTarget = 0;
 };
 

@@ -54,7 +54,7 @@ double standardUncertainty(const Probe& probe, double expandedOfCertificate, dou
 }
 
 /// The normal probability beyond z standard deviations.
-double upperTail(double z) { return std::erfc(z / std::numbers::sqrt2) / 2; }
+double beyond(double z) { return std::erfc(z / std::numbers::sqrt2) / 2; }
 
 /// The probability that a normal variable of mean `mean` lies in [low, high]; each tail from its
 /// own side.
@@ -65,10 +65,10 @@ double probabilityWithin(double mean, double u, double low, double high)
     const double below = (mean - low) / u;
     const double above = (high - mean) / u;
     if (below < 0)
-        return upperTail(-below) - upperTail(above);
+        return beyond(-below) - beyond(above);
     if (above < 0)
-        return upperTail(-above) - upperTail(below);
-    return 1 - upperTail(below) - upperTail(above);
+        return beyond(-above) - beyond(below);
+    return 1 - beyond(below) - beyond(above);
 }
 
 Verdict verdictOf(double corrected, double guardBand, const Tolerance& tolerance)

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 #include <boost/math/tools/minima.hpp>
 
@@ -24,8 +25,13 @@ std::vector<double> predictedFor(const ThawSetting& setting, const std::vector<L
                                  double film)
 {
     std::vector<double> all;
-    for (const LoggedThaw& log : logs)
-        all.push_back(slushOf(setting, log, film));
+    for (auto log = logs.begin(); log != logs.end(); ++log) {
+        const auto same = std::find_if(logs.begin(), log, [&](const LoggedThaw& other) {
+            return other.bath == log->bath && other.shape == log->shape;
+        });
+        all.push_back(same == log ? slushOf(setting, *log, film)
+                                  : all[static_cast<std::size_t>(same - logs.begin())]);
+    }
     return all;
 }
 
@@ -35,6 +41,34 @@ double squares(const std::vector<double>& predicted, const std::vector<LoggedTha
     for (std::size_t i = 0; i < logs.size(); ++i)
         sum += std::pow(predicted[i] - logs[i].slush, 2);
     return sum;
+}
+
+/// What a rise of the film's logarithm by 1 does to the predictions, squared and added up.
+double slopeSquares(const ThawSetting& setting, const std::vector<LoggedThaw>& logs,
+                    double logarithm)
+{
+    constexpr double kStep = 0.05;
+    const auto above = predictedFor(setting, logs, std::exp(logarithm + kStep));
+    const auto below = predictedFor(setting, logs, std::exp(logarithm - kStep));
+    double sum = 0;
+    for (std::size_t i = 0; i < logs.size(); ++i)
+        sum += std::pow((above[i] - below[i]) / (2 * kStep), 2);
+    return sum;
+}
+
+void addInterval(FilmFit& fit, const ThawSetting& setting, const std::vector<LoggedThaw>& logs,
+                 double residuals)
+{
+    const double best = std::log(fit.film);
+    const double slopes = slopeSquares(setting, logs, best);
+    if (logs.size() < 2 || slopes <= 0)
+        return;
+    const auto count = static_cast<double>(logs.size());
+    const double quantile = studentQuantile(upperTail(0.95), count - 1);
+    const double half = quantile * std::sqrt(residuals / (count - 1) / slopes);
+    fit.interval = Interval{std::exp(best - half), std::exp(best + half)};
+    const double mean = std::accumulate(fit.predicted.begin(), fit.predicted.end(), 0.0) / count;
+    fit.sureTo = half * std::sqrt(slopes / count) / mean;
 }
 
 }  // namespace
@@ -58,7 +92,9 @@ Result<FilmFit, FilmFault> fittedFilm(const ThawSetting& setting,
     FilmFit fit;
     fit.film = std::exp(best);
     fit.predicted = predictedFor(setting, logs, fit.film);
-    fit.rms = std::sqrt(squares(fit.predicted, logs) / static_cast<double>(logs.size()));
+    const double residuals = squares(fit.predicted, logs);
+    fit.rms = std::sqrt(residuals / static_cast<double>(logs.size()));
+    addInterval(fit, setting, logs, residuals);
     return fit;
 }
 

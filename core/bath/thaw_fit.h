@@ -2,11 +2,13 @@
 
 // The thaw model's one free number, fitted to slush times that were logged, and the cue it drives.
 //
-// Least squares in the logarithm of the film coefficient, from 50 to 20,000 W/(m² K) to 0.1 %. One
-// log fits exactly and proves nothing: `rms` says something from three on. Each evaluation runs the
-// model once a log (some ms). (Spec: temperatures, thaw time.)
+// Least squares in the logarithm of the film coefficient, from 50 to 20,000 W/(m² K) to 0.1 %; the
+// interval is Student's t on the residuals, with the slope of the predictions there (Gauss–Newton).
+// One log fits exactly and proves nothing: `rms` says something from three on. Each evaluation runs
+// the model once a log (some ms). (Spec: temperatures, thaw time.)
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "core/base/quantiles.h"
@@ -25,9 +27,11 @@ struct LoggedThaw {
 };
 
 struct FilmFit {
-    double film = 0;                // W/(m² K)
-    double rms = 0;                 // s, of predicted less logged
-    std::vector<double> predicted;  // s, one a log, in order
+    double film = 0;                   // W/(m² K)
+    std::optional<Interval> interval;  // W/(m² K), 95 %; none with one log
+    std::optional<double> sureTo;      // of the time to slush: half its interval, as a share
+    double rms = 0;                    // s, of predicted less logged
+    std::vector<double> predicted;     // s, one a log, in order
 };
 
 enum class FilmFault : std::uint8_t {

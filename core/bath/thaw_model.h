@@ -22,6 +22,7 @@ struct AmpouleShape {
     double diameter = 0;  // m, outside
     double wall = 0;      // m of glass; 0: none
     double fill = 0;      // m³ of contents; 0: a cylinder without ends
+    friend bool operator==(const AmpouleShape&, const AmpouleShape&) = default;
 };
 
 struct ThawSetting {

@@ -153,7 +153,7 @@ bool isMendable(const Event& event)
         []<typename F>(const F&) {
             return !isAnyOf<F, PersonListed, PinSet, PinRefused, RecordSigned, DeviationReviewed,
                             ReviewCarried, NoteCommented, CardApproved, DaySealed, SealWitnessed,
-                            BackupMade, BaselineChosen, TrailContinued>;
+                            BackupMade, BaselineChosen, TrailContinued, BathCarried>;
         },
         event.fact);
 }

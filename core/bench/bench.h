@@ -15,6 +15,7 @@
 #include <vector>
 
 #include "core/bath/card_heat.h"
+#include "core/bath/learned.h"
 #include "core/bath/probe.h"
 #include "core/bath/water.h"
 #include "core/card/card.h"
@@ -141,6 +142,8 @@ struct BirdsLooked {
     Moment moment;
     std::int64_t looked = 0;
     std::int64_t good = 0;
+    std::optional<std::int64_t> targetPerMille{};  // what it was held to
+    std::optional<std::int64_t> confidencePerMille{};
 };
 
 /// A line stopped, until it went on.
@@ -227,6 +230,7 @@ struct Bench {
     std::shared_ptr<const Card> card;  // in force; none before the first is adopted
     std::shared_ptr<const Card> next;  // adopted, in force from the next bag
     std::map<ProbeId, std::shared_ptr<const Probe>> probes;
+    std::shared_ptr<const BathLearned> learned;  // of the bath, in the shifts before; null: nothing
 
     // the shift
     std::optional<Shift> shift;

@@ -1,6 +1,7 @@
 // Rows of `decide`: the lines, as the bench hears of them.
 
 #include "core/bench/decide_rows.h"
+#include "core/checks/check_limits.h"
 #include "core/checks/injector_case.h"
 #include "core/trail/canonical.h"
 
@@ -23,6 +24,26 @@ const Line* known(const Context& now, const LineId& id)
 {
     const auto found = now.bench.lines.find(id);
     return found == now.bench.lines.end() ? nullptr : &found->second;
+}
+
+/// What the card says of a dose check cannot be said otherwise by whoever measures.
+bool isHeldToCard(const Context& now, const DoseLimits& limits)
+{
+    const Card* card = now.bench.card.get();
+    return !doseRulesOn(card) || limits == doseLimitsOn(card);
+}
+
+CoverageLimits limitsFor(const Context& now, const CheckBirds& meant)
+{
+    CoverageLimits limits = coverageLimitsOn(now.bench.card.get());
+    if (!birdRulesOn(now.bench.card.get()))
+        limits.targetPerMille = meant.targetPerMille.value_or(limits.targetPerMille);
+    return limits;
+}
+
+bool isPossible(const CoverageLimits& limits)
+{
+    return limits.targetPerMille >= 500 && limits.targetPerMille <= 999;
 }
 
 }  // namespace
@@ -79,6 +100,8 @@ Decision on(const Context& now, const CheckDose& meant)
     const auto check = injectorCaseFrom(*meant.measured);
     if (!check)
         return refuse(RefusalCode::BadDocument, subjectOf(*line), check.error().key);
+    if (!isHeldToCard(now, check->limits))
+        return refuse(RefusalCode::BadDocument, subjectOf(*line), "limits");
     const bool ok = judged(*check).verdict == DoseVerdict::Good;
     return facts(DoseChecked{*line, ok, Document{canonicalised(*meant.measured).value_or("{}")}});
 }
@@ -93,7 +116,11 @@ Decision on(const Context& now, const CheckBirds& meant)
         return refuse(RefusalCode::OutOfRange, subjectOf(*line), "birds");
     if (meant.good < 0 || meant.good > meant.looked)
         return refuse(RefusalCode::OutOfRange, subjectOf(*line), "birds");
-    return facts(BirdsChecked{*line, meant.looked, meant.good});
+    const CoverageLimits limits = limitsFor(now, meant);
+    if (!isPossible(limits))
+        return refuse(RefusalCode::OutOfRange, subjectOf(*line), "target");
+    return facts(BirdsChecked{*line, meant.looked, meant.good, limits.targetPerMille,
+                              limits.confidencePerMille});
 }
 
 }  // namespace bathside::rows

@@ -103,7 +103,8 @@ void on(Bench& bench, const Event& event, const DoseChecked& fact)
 
 void on(Bench& bench, const Event& event, const BirdsChecked& fact)
 {
-    lineIn(bench, fact.line, event).looked = {momentOf(event), fact.looked, fact.good};
+    lineIn(bench, fact.line, event).looked = {momentOf(event), fact.looked, fact.good,
+                                              fact.targetPerMille, fact.confidencePerMille};
 }
 
 }  // namespace bathside::folds

@@ -72,6 +72,7 @@ inline void on(Bench&, const Event&, const DeviationReviewed&) {}
 inline void on(Bench&, const Event&, const ReviewCarried&) {}
 inline void on(Bench&, const Event&, const NoteCommented&) {}
 
+void on(Bench&, const Event&, const BathCarried&);
 inline void on(Bench&, const Event&, const SealWitnessed&) {}
 inline void on(Bench&, const Event&, const StationStopped&) {}
 inline void on(Bench&, const Event&, const FactCorrected&) {}

@@ -127,6 +127,12 @@ void on(Bench& bench, const Event&, const ProbeDescribed& fact)
     goByBathsOwn(bench);
 }
 
+void on(Bench& bench, const Event&, const BathCarried& fact)
+{
+    if (auto learned = bathLearnedFrom(fact.document.text))
+        bench.learned = std::make_shared<const BathLearned>(std::move(*learned));
+}
+
 void on(Bench& bench, const Event&, const VesselDescribed& fact)
 {
     if (auto vessel = vesselFrom(fact.document.text))

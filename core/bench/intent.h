@@ -55,7 +55,9 @@ struct StopLine { std::optional<LineId> line; };
 struct GoLine { std::optional<LineId> line; };
 /// `measured`: see DoseChecked; where it is given, it says whether the dose is good, not `ok`.
 struct CheckDose { std::optional<LineId> line; bool ok = true; std::optional<std::string> measured{}; };
-struct CheckBirds { std::optional<LineId> line; std::int64_t looked = 0; std::int64_t good = 0; };
+/// `targetPerMille` only counts where the card has no target of its own.
+struct CheckBirds { std::optional<LineId> line; std::int64_t looked = 0; std::int64_t good = 0;
+                    std::optional<std::int64_t> targetPerMille{}; };
 
 struct DescribeVessel { VesselId vessel; std::string document; };
 struct DipVessel { VesselId vessel; std::int64_t millimetres = 0; bool filled = false; };

@@ -271,6 +271,28 @@ std::int64_t waitingBefore(const Bench& bench, const Ampoule& ampoule)
     });
 }
 
+Millis timesFactor(Millis usual, double factor)
+{
+    return std::chrono::floor<Millis>(std::chrono::duration<double>(usual * factor));
+}
+
+/// Earlier than the card's where ampoules were opened earlier. Later only by what is left after the
+/// handling, as they are opened after slush is seen: else each shift's cue would be later than the
+/// one before, up to the limit.
+Millis cueAsLearned(const Bench& bench, const Ampoule& ampoule, const Card& card,
+                    const Thresholds<Millis>& times, Millis byCard)
+{
+    const SlushScale* scale = learnedScale(bench, card);
+    const auto factor = scale && ampoule.water ? scale->at(*ampoule.water) : std::nullopt;
+    if (!factor || !times.at)
+        return byCard;
+    const Millis seen = timesFactor(times.headsUp.value_or(*times.at), *factor);
+    const Millis hand = handling(bench);
+    if (seen <= byCard)
+        return std::max(seen, std::min(byCard, card.content().shortestThaw));
+    return std::max(byCard, std::min(seen, *times.at) - hand);
+}
+
 /// The card's heads-up in the water the ampoule went into: earlier in warmer water; later in
 /// cooler, as long as it leaves the handling before the limit.
 Millis cueInItsWater(const Bench& bench, const Ampoule& ampoule, const Card& card,
@@ -284,11 +306,22 @@ Millis cueInItsWater(const Bench& bench, const Ampoule& ampoule, const Card& car
     if (!factor || !times.at)
         return usual;
     const std::chrono::duration<double> slush = usual * *factor;
-    return *factor <= 1 ? std::chrono::floor<Millis>(slush)
+    return *factor <= 1 ? timesFactor(usual, *factor)
                         : std::max(usual, slushCue(slush.count(), *times.at, handling(bench)));
 }
 
 }  // namespace
+
+const SlushScale* learnedScale(const Bench& bench, const Card& card)
+{
+    if (!bench.learned || !bench.learned->cue)
+        return nullptr;
+    const auto of = bench.cards.find(bench.learned->card);
+    const bool isAlike = of != bench.cards.end() &&
+                         of->second->content().heat == card.content().heat &&
+                         of->second->content().bath.target == card.content().bath.target;
+    return isAlike ? bench.learned->cue.get() : nullptr;
+}
 
 Millis thawCue(const Bench& bench, const Ampoule& ampoule)
 {
@@ -296,7 +329,8 @@ Millis thawCue(const Bench& bench, const Ampoule& ampoule)
     if (!card || !ampoule.when(Step::Bath))
         return {};
     const auto& times = card->timesFor(LimitName::Thaw, ampoule.component);
-    const Millis cue = cueInItsWater(bench, ampoule, *card, times);
+    const Millis cue =
+        cueAsLearned(bench, ampoule, *card, times, cueInItsWater(bench, ampoule, *card, times));
     if (!bench.openPull() || !times.at)
         return cue;
     const Millis early = *times.at - waitingBefore(bench, ampoule) * handling(bench);

@@ -46,9 +46,14 @@ struct Pace {
 /// For `n` ampoules at this handling time, by the card in force.
 [[nodiscard]] Pace pace(const Bench& bench, int n);
 
+/// How the cue goes by what the pulls of the shifts before say of the time to slush; null: by the
+/// card alone, as they say too little, or are of other ampoules than the card's.
+[[nodiscard]] const SlushScale* learnedScale(const Bench& bench, const Card& card);
+
 /// When to call for this ampoule: the card's heads-up, scaled by the thaw model to the water it
-/// went into where that is known and in the card's range; never so late that handling it would pass
-/// the limit, and earlier where those before it need the time.
+/// went into where that is known and in the card's range, and moved by what the pulls of the shifts
+/// before say; never so late that handling it would pass the limit, and earlier where those before
+/// it need the time.
 [[nodiscard]] Millis thawCue(const Bench& bench, const Ampoule& ampoule);
 
 enum class QuestionKind : std::uint8_t {

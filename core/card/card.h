@@ -115,6 +115,32 @@ struct StoreRules {
     friend bool operator==(const StoreRules&, const StoreRules&) = default;
 };
 
+/// What a dose check is held to: a card's section `check_limits.dose`.
+struct DoseCheckRules {
+    std::int64_t systematicPerMille = 0;  // of the dose, either way
+    std::int64_t randomPerMille = 0;      // of the mean
+    std::optional<std::int64_t> density;  // of the diluent, kg/m³; none: water is weighed
+    Words words;                          // what to do when it failed
+    std::string source;
+    friend bool operator==(const DoseCheckRules&, const DoseCheckRules&) = default;
+};
+
+/// What a vaccination check is held to: a card's section `check_limits.birds`.
+struct BirdCheckRules {
+    std::int64_t targetPerMille = 0;        // of the birds that are to have it well
+    std::int64_t confidencePerMille = 950;  // of the bounds that the verdict goes by
+    Words words;                            // what to do when the target is missed
+    std::string source;
+    friend bool operator==(const BirdCheckRules&, const BirdCheckRules&) = default;
+};
+
+/// Each optional on a card; none: what is usual (core/checks/check_limits.h).
+struct CheckRules {
+    std::optional<DoseCheckRules> dose;
+    std::optional<BirdCheckRules> birds;
+    friend bool operator==(const CheckRules&, const CheckRules&) = default;
+};
+
 /// What a day is planned by beside the limits. Optional on a card; the defaults are from memory.
 struct PlanRules {
     Millis dilute = std::chrono::minutes(2);      // first ampoule in diluent → bag mixed
@@ -151,6 +177,7 @@ public:
         PlanRules plan;
         HeatRules heat;
         LiveCellRules liveCells;
+        CheckRules checkRules;
         std::vector<Check> checks;
         std::vector<CauseOnCard> causes;      // of deviations; none: those of core/review/causes.h
         std::vector<MicroLitres> bagVolumes;  // offered at start, smallest first

@@ -5,6 +5,7 @@
 #include <set>
 #include <utility>
 
+#include "core/card/read_check_limits.h"
 #include "core/card/read_limits.h"
 #include "core/card/read_live_cells.h"
 #include "core/card/strict_json.h"
@@ -85,6 +86,8 @@ private:
             readHeat(*heat);
         if (auto cells = root.objectIfAny("live_cells"))
             m_content.liveCells = liveCellsFrom(*cells);
+        if (auto limits = root.objectIfAny("check_limits"))
+            m_content.checkRules = checkLimitsFrom(*limits, m_content.languages);
         readChecks(root);
         if (auto review = root.objectIfAny("review"))
             readReview(*review);

@@ -18,9 +18,6 @@
 
 namespace bathside {
 
-/// Where a site sets no other: 95 of 100 birds have it well. Common practice, from memory.
-inline constexpr double kUsualTarget = 0.95;
-
 struct Looked {
     int good = 0;   // 0 to `birds`
     int birds = 0;  // > 0

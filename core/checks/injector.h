@@ -48,6 +48,7 @@ struct DoseErrors {
 struct DoseLimits {
     double systematicPercent = 0;  // either way
     double randomPercent = 0;
+    friend bool operator==(const DoseLimits&, const DoseLimits&) = default;
 };
 /// Where a site sets no others: an injector is kept within 5 % of its dose. Common practice, from
 /// memory; no standard sets a limit for injectors (ISO 8655 sets them for pipettes).

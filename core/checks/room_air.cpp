@@ -28,7 +28,18 @@ double oxygenVentilated(const BoilOff& room, double litresPerDay, double airChan
     constexpr double kHoursADay = 24;
     BoilOff anHour = room;
     anHour.litres = litresPerDay / kHoursADay;
+    if (airChanges <= 0)
+        return litresPerDay > 0 ? 0 : room.base;
     return room.base * std::max(1 - gasShare(anHour) / airChanges, 0.0);
+}
+
+std::optional<double> daysTo(double oxygen, const BoilOff& room, double litresPerDay)
+{
+    BoilOff aDay = room;
+    aDay.litres = litresPerDay;
+    if (litresPerDay <= 0)
+        return std::nullopt;
+    return std::max(std::log(room.base / oxygen) / gasShare(aDay), 0.0);
 }
 
 double litresTo(double oxygen, const BoilOff& room)

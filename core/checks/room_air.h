@@ -12,6 +12,7 @@
 
 #include <array>
 #include <cstdint>
+#include <optional>
 #include <string_view>
 
 #include "core/facts/names.h"
@@ -31,8 +32,13 @@ struct BoilOff {
 [[nodiscard]] double oxygenAtOnce(const BoilOff& boilOff);  // %, never below 0
 [[nodiscard]] double oxygenMixed(const BoilOff& boilOff);   // %
 
-/// % while `litresPerDay` boil off steadily with `airChanges` an hour, > 0.
+/// % that is left in the end while `litresPerDay` boil off steadily with `airChanges` an hour. In a
+/// closed room, 0 of them, nothing is left in the end: see `daysTo`.
 [[nodiscard]] double oxygenVentilated(const BoilOff& room, double litresPerDay, double airChanges);
+
+/// Days until `oxygen` % is left in a closed room in which `litresPerDay` boil off, the gas mixing
+/// in while as much air leaves: −Vr/Vg ln(O2/base), Vg a day. None where nothing boils off.
+[[nodiscard]] std::optional<double> daysTo(double oxygen, const BoilOff& room, double litresPerDay);
 
 /// Litres that, all at once, leave `oxygen` %.
 [[nodiscard]] double litresTo(double oxygen, const BoilOff& room);

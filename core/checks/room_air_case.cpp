@@ -20,7 +20,7 @@ Result<RoomAirCase, DocumentFault> roomAirCaseFrom(std::string_view document)
         root.numberIfAny("base_percent", {20, 21.5, "%"}).value_or(room.boilOff.base);
     if (root.has("litres_per_day") || root.has("air_changes_per_h")) {
         room.litresPerDay = root.number("litres_per_day", kLitres);
-        room.airChanges = root.number("air_changes_per_h", {0.01, 100, "air changes an hour"});
+        room.airChanges = root.number("air_changes_per_h", {0, 100, "air changes an hour"});
     }
     root.noOthers();
     if (json.fault())
@@ -38,6 +38,8 @@ RoomAirAnswer answered(const RoomAirCase& room)
     answer.litresToLeave = litresTo(kLeaveOxygen, room.boilOff);
     if (room.litresPerDay)
         answer.ventilated = oxygenVentilated(room.boilOff, *room.litresPerDay, room.airChanges);
+    if (room.litresPerDay && room.airChanges <= 0)
+        answer.daysToWarning = daysTo(kWarningOxygen, room.boilOff, *room.litresPerDay);
     return answer;
 }
 
@@ -50,6 +52,8 @@ std::string toJson(const RoomAirAnswer& answer)
                                 {"litres_to_leave", answer.litresToLeave}};
     if (answer.ventilated)
         json["oxygen_ventilated_percent"] = *answer.ventilated;
+    if (answer.daysToWarning)
+        json["closed_days_to_warning"] = *answer.daysToWarning;
     return json.dump();
 }
 

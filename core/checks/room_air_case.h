@@ -4,7 +4,7 @@
 //
 // `{"room_m3": 36, "litres": 10, "litres_per_day": 0.75, "air_changes_per_h": 0.4, "expansion":
 // 700, "base_percent": 20.95}`; the last four may be left out, `litres_per_day` and
-// `air_changes_per_h` only together.
+// `air_changes_per_h` only together. A closed room has 0 air changes.
 
 #include <optional>
 #include <string>
@@ -23,12 +23,13 @@ struct RoomAirCase {
 };
 
 struct RoomAirAnswer {
-    double atOnce = 0;                 // %, worst case
-    double mixed = 0;                  // %
-    AirCaution caution{};              // of the worst case
-    double litresToWarning = 0;        // L, all at once
-    double litresToLeave = 0;          // L
-    std::optional<double> ventilated;  // %, while it boils off steadily
+    double atOnce = 0;                    // %, worst case
+    double mixed = 0;                     // %
+    AirCaution caution{};                 // of the worst case
+    double litresToWarning = 0;           // L, all at once
+    double litresToLeave = 0;             // L
+    std::optional<double> ventilated;     // %, while it boils off steadily
+    std::optional<double> daysToWarning;  // in a closed room; none: it is aired
 };
 
 [[nodiscard]] Result<RoomAirCase, DocumentFault> roomAirCaseFrom(std::string_view document);

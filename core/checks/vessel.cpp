@@ -139,6 +139,18 @@ std::optional<Evaporation> lossOfLate(std::span<const LevelReading> log, double 
                        2};
 }
 
+std::optional<Evaporation> lossOfDays(std::span<const LevelReading> log, double alarm)
+{
+    constexpr std::size_t kFewest = 8, kMost = 14;
+    constexpr double kBeyondDoubt = 0.998;
+    for (std::size_t count = kFewest; count <= std::min(kMost, log.size()); ++count) {
+        const auto loss = evaporationOf(log.last(count), kBeyondDoubt);
+        if (loss && loss->interval && loss->interval->low > alarm)
+            return loss;
+    }
+    return std::nullopt;
+}
+
 std::optional<Refill> refillIn(const Evaporation& evaporation, double litres, double minimum)
 {
     if (litres <= minimum)

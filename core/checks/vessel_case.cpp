@@ -121,6 +121,9 @@ VesselAnswer answered(const VesselCase& vessel)
     const auto from = std::ranges::lower_bound(log, since, {}, &LevelReading::day);
     answer.evaporation = evaporationOf({from, log.end()}, vessel.confidence);
     answer.ofLate = lossOfLate({from, log.end()}, vessel.alarm, vessel.error);
+    if (!answer.ofLate || !answer.ofLate->interval)
+        if (auto loss = lossOfDays({from, log.end()}, vessel.alarm))
+            answer.ofLate = loss;
     answer.vacuum =
         std::max(vacuumBy(answer.evaporation, vessel.alarm), vacuumBy(answer.ofLate, vessel.alarm));
     answer.refill = refillBy(answer, vessel.minimum);

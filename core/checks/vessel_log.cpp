@@ -21,7 +21,7 @@ std::optional<VesselRoom> roomIn(JsonObject& root)
         return std::nullopt;
     JsonObject room = root.object("room");
     const VesselRoom found{room.number("m3", {1, 100'000, "m³"}),
-                           room.number("air_changes_per_hour", {0.01, 1'000, "per hour"})};
+                           room.number("air_changes_per_hour", {0, 1'000, "per hour"})};
     room.noOthers();
     return found;
 }

@@ -11,7 +11,6 @@ namespace {
 using namespace std::chrono_literals;
 
 constexpr Micros kBefore = 2min, kAfter = 3min;
-constexpr std::size_t kMostPulls = 6;
 
 struct Entry {
     Stamp at;
@@ -131,33 +130,74 @@ std::vector<LoggedThaw> opensOf(const State& state, const HeatRules& heat, std::
     return opens;
 }
 
-std::optional<FitOfPulls<MassFit>> massOf(const State& state, const HeatRules& heat)
+namespace {
+
+/// Those of the shifts before first; the last ones that count.
+template <typename T>
+std::vector<T> lastOf(std::vector<T> before, const std::vector<T>& now)
 {
-    const auto dips = dipsOf(state);
-    const auto fit = fittedMass(budgetOf(heat, 0), dips);
-    if (!fit)
+    before.insert(before.end(), now.begin(), now.end());
+    if (before.size() > kMostLearned)
+        before.erase(before.begin(), before.end() - static_cast<std::ptrdiff_t>(kMostLearned));
+    return before;
+}
+
+std::vector<LoggedDip> allDips(const State& state)
+{
+    const auto& known = state.bench.learned;
+    return lastOf(known ? known->dips : std::vector<LoggedDip>{}, dipsOf(state));
+}
+
+std::vector<LoggedThaw> allOpens(const State& state, const HeatRules& heat)
+{
+    const auto& known = state.bench.learned;
+    return lastOf(known ? known->opens : std::vector<LoggedThaw>{},
+                  opensOf(state, heat, kMostLearned));
+}
+
+}  // namespace
+
+std::optional<FitOfPulls> massOf(const State& state, const HeatRules& heat)
+{
+    const auto dips = allDips(state);
+    const auto figure = learnedMass(heat, dips);
+    if (!figure)
         return std::nullopt;
     std::vector<double> misses;
     for (const LoggedDip& dip : dips) {
         const auto foreseen = bathside::dipOf(budgetOf(heat, dip.start), dip.ampoules);
         misses.push_back((foreseen ? foreseen->end : 0) - dip.end);
     }
-    return FitOfPulls<MassFit>{*fit, static_cast<int>(dips.size()), rms(misses)};
+    return FitOfPulls{*figure, rms(misses)};
 }
 
-std::optional<FitOfPulls<FilmFit>> filmOf(const State& state, const HeatRules& heat)
+std::optional<FitOfPulls> filmOf(const State& state, const HeatRules& heat)
 {
-    const auto opens = opensOf(state, heat, kMostPulls);
-    const ThawSetting setting = thawSettingOf(heat, 0);
-    const auto fit = fittedFilm(setting, opens);
-    if (!fit)
+    const auto opens = allOpens(state, heat);
+    const auto figure = learnedFilm(heat, opens);
+    if (!figure)
         return std::nullopt;
     std::vector<double> misses;
     for (const LoggedThaw& open : opens) {
-        const auto foreseen = thawed(thawSettingOf(heat, open.bath)).slush;
-        misses.push_back(foreseen.value_or(setting.longest) - open.slush);
+        ThawSetting setting = thawSettingOf(heat, open.bath);
+        setting.shape = open.shape;
+        misses.push_back(thawed(setting).slush.value_or(setting.longest) - open.slush);
     }
-    return FitOfPulls<FilmFit>{*fit, static_cast<int>(opens.size()), rms(misses)};
+    return FitOfPulls{*figure, rms(misses)};
+}
+
+std::optional<BathLearned> learnedFor(const State& state, const Card& card)
+{
+    const HeatRules& heat = card.content().heat;
+    auto dips = allDips(state);
+    auto opens = allOpens(state, heat);
+    if (dips.empty() && opens.empty())
+        return std::nullopt;
+    const auto& known = state.bench.learned;
+    const bool isNew = !known || !dipsOf(state).empty() || !opensOf(state, heat, 1).empty();
+    if (!isNew && known->card == card.hash())
+        return *known;
+    return learnedFrom(std::move(dips), std::move(opens), card);
 }
 
 }  // namespace bathside

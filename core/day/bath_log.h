@@ -1,18 +1,18 @@
 #pragma once
 
-// What this shift's record says of its bath: the dips that its pulls made, the times after which
-// ampoules were opened, and how well the card's figures foresaw both.
+// What the record says of its bath: the dips that this shift's pulls made, the times after which
+// ampoules were opened, and with those of the shifts before (core/bath/learned.h) what follows from
+// them, and how well the card's figures foresaw both.
 //
-// Derived from the journal, as amended; nothing of it is kept. A dip needs a reading within two
-// minutes before the first ampoule went in and a lower or later one of the same thermometer within
-// the three minutes after it. Opened is tapped after slush was seen, so a fitted film coefficient
-// is at most that of slush. (Spec: temperatures, heat budget and thaw time.)
+// Derived from the journal, as amended; the next shift is told of it when it opens. A dip needs a
+// reading within two minutes before the first ampoule went in and a lower or later one of the same
+// thermometer within the three minutes after it. Opened is tapped after slush was seen, so a fitted
+// film coefficient is at most that of slush. (Spec: temperatures, heat budget and thaw time.)
 
 #include <optional>
 #include <vector>
 
-#include "core/bath/heat_fit.h"
-#include "core/bath/thaw_fit.h"
+#include "core/bath/learned.h"
 #include "core/bench/state.h"
 
 namespace bathside {
@@ -24,15 +24,18 @@ namespace bathside {
 [[nodiscard]] std::vector<LoggedThaw> opensOf(const State& state, const HeatRules& heat,
                                               std::size_t most);
 
-template <typename Fit>
 struct FitOfPulls {
-    Fit fit;
-    int pulls = 0;
+    LearnedFigure figure;
     double foreseen = 0;  // rms of what the card's figures foresee less what was logged, °C or s
 };
 
-[[nodiscard]] std::optional<FitOfPulls<MassFit>> massOf(const State& state, const HeatRules& heat);
-/// From the last six pulls; some hundred runs of the thaw model.
-[[nodiscard]] std::optional<FitOfPulls<FilmFit>> filmOf(const State& state, const HeatRules& heat);
+/// From the last pulls, those of the shifts before among them; `heat` is the card's.
+[[nodiscard]] std::optional<FitOfPulls> massOf(const State& state, const HeatRules& heat);
+/// Some hundred runs of the thaw model.
+[[nodiscard]] std::optional<FitOfPulls> filmOf(const State& state, const HeatRules& heat);
+
+/// What this shift leaves to one that is judged by `card`; none: no pull says anything. As long as
+/// `filmOf`, where this shift has logged something.
+[[nodiscard]] std::optional<BathLearned> learnedFor(const State& state, const Card& card);
 
 }  // namespace bathside

@@ -154,15 +154,22 @@ struct LineGoing { LineId line;
 /// `measured`: what was weighed or collected, see core/checks/dose_measured.h.
 struct DoseChecked { LineId line; bool ok = true; std::optional<Document> measured{};
     BATHSIDE_FACT("dose.checked", see("line", self.line); see("ok", self.ok); see("measured", self.measured);) };
-/// Birds looked at after their injection, and how many of them had it well.
+/// Birds looked at after their injection, and how many of them had it well; what share was to, and with which confidence that
+/// was to be shown.
 struct BirdsChecked { LineId line; std::int64_t looked = 0; std::int64_t good = 0;
-    BATHSIDE_FACT("birds.checked", see("line", self.line); see("looked", self.looked); see("good", self.good);) };
+                      std::optional<std::int64_t> targetPerMille{}; std::optional<std::int64_t> confidencePerMille{};
+    BATHSIDE_FACT("birds.checked", see("line", self.line); see("looked", self.looked); see("good", self.good);
+                  see("target_per_mille", self.targetPerMille); see("confidence_per_mille", self.confidencePerMille);) };
 
 /// What the day plans for a line, times from local midnight of its day; a second time: instead of the first.
 struct LinePlanned { LineId line; std::int64_t birds = 0; std::int64_t birdsPerHour = 0; Millis start{}; std::vector<DaySpan> breaks{};
                      bool removed = false;
     BATHSIDE_FACT("line.planned", see("line", self.line); see("birds", self.birds); see("birds_per_hour", self.birdsPerHour);
                   see("start_ms", self.start); see("breaks_ms", self.breaks); see("removed", self.removed);) };
+
+/// What the pulls so far say of the bath, see core/bath/learned.h.
+struct BathCarried { Document document;
+    BATHSIDE_FACT("bath.carried", see("document", self.document);) };
 
 // --- the cryogen vessel --------------------------------------------------------------------------------
 /// Its dipstick's table and what it is held to, see core/checks/vessel_log.h.
@@ -287,7 +294,7 @@ using AnyFact = std::variant<
     StoreMoved, StoreCounted, StoreDiscarded, LotQuarantined, LotReleased, LotAllowed, LotChosen,
     StoreCarried, BirdsChecked, VesselDescribed, VesselDipped, PersonListed, PinSet, PinRefused,
     RecordSigned, DeviationReviewed, ReviewCarried, NoteCommented, CardApproved, DaySealed,
-    SealWitnessed, BackupMade, BaselineChosen, TrailContinued>;
+    SealWitnessed, BackupMade, BaselineChosen, TrailContinued, BathCarried>;
 
 /// One of them. A variant like any other to `std::visit` and its kin; made, copied, moved and
 /// destroyed in facts.cpp, so that not every file has to build that for fifty types.

@@ -21,6 +21,7 @@ Statement birdsCheck(JsonObject& entry)
     CheckBirds check{.line = lineIn(entry)};
     check.looked = entry.whole("looked", kBirds);
     check.good = entry.whole("good", kBirds);
+    check.targetPerMille = entry.wholeIfAny("target_per_mille", {500, 999, "per mille"});
     return Intent(check);
 }
 

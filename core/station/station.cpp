@@ -3,6 +3,10 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/bench/card_in_force.h"
+#include "core/day/bath_log.h"
+#include "core/trail/canonical.h"
+
 namespace bathside {
 namespace {
 
@@ -56,6 +60,17 @@ bool concernsPlan(const Fact& fact)
                            FactTakenBack>;
         },
         fact);
+}
+
+/// What the pulls so far say of the bath goes with the opening of a shift: a start reads no
+/// further.
+void addLearned(const State& state, std::vector<Fact>& facts)
+{
+    const Card* card = cardOfNextBag(state.bench);
+    const auto learned = card ? learnedFor(state, *card) : std::nullopt;
+    if (learned)
+        facts.emplace_back(
+            BathCarried{Document{canonicalised(documentOf(*learned)).value_or("{}")}});
 }
 
 bool isStep(const Intent& intent)
@@ -208,6 +223,8 @@ Result<Taken, Refusal> Station::take(const Intent& intent, const Tap& tap)
     auto decision = decide(m_state, intent, tap);
     if (!decision)
         return failure(std::move(decision.error()));
+    if (std::holds_alternative<OpenShift>(intent))
+        addLearned(m_state, *decision);
     const auto proven = provenBy(m_state.bench, intent);
     return write(
         std::move(*decision), tap,

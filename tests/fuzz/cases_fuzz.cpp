@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "core/bath/heat_case.h"
+#include "core/bath/learned.h"
 #include "core/bath/resistance_case.h"
 #include "core/bath/thaw_case.h"
 #include "core/checks/chart_case.h"
@@ -37,6 +38,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const auto write = [](const auto& one) { return toJson(one); };
     check(heatCaseFrom(text), answer);
     check(thawCaseFrom(text), [](const ThawCase&) { return "{}"; });
+    check(bathLearnedFrom(text), [](const BathLearned& one) { return documentOf(one); });
     check(resistanceCaseFrom(text),
           [](const ResistanceCase& one) { return toJson(celsiusOf(one.element, one.ohm)); });
     check(chartCaseFrom(text), answer);

@@ -48,8 +48,6 @@ void askLitres(CheckContext& context, VesselDraft& draft)
     context.bench.asker.number(question, [&context, &draft](qint64 value, const AnswerTap&) {
         draft.rows.push_back({*draft.millimetres, value});
         draft.millimetres.reset();
-        if (draft.rows.size() < 2)
-            return askMillimetres(context, draft);
         askVessel(context, draft);
     });
 }
@@ -123,6 +121,7 @@ void say(CheckContext& context, VesselDraft& draft, std::optional<VesselDescript
                                  tap.place))
         return;
     draft = {};
+    context.drafts.keep(kVesselDraft, {});
     context.bench.asker.close();
     context.changed();
 }
@@ -131,10 +130,11 @@ void askAir(CheckContext& context, VesselDraft& draft)
 {
     const NumberQuestion question{.title = VesselAsk::tr("How often an hour is its air changed?"),
                                   .unit = VesselAsk::tr("an hour"),
-                                  .lowest = 1,
+                                  .lowest = 0,
                                   .highest = 1'000,
                                   .decimals = 1,
-                                  .typedDecimals = 1};
+                                  .typedDecimals = 1,
+                                  .note = VesselAsk::tr("A closed room: 0.")};
     context.bench.asker.number(question, [&context, &draft](qint64 tenths, const AnswerTap& tap) {
         say(context, draft, VesselDescription::Room{*draft.cubicMetres, tenths}, tap);
     });
@@ -176,6 +176,7 @@ void askWhetherRoom(CheckContext& context, VesselDraft& draft)
 
 void askVessel(CheckContext& context, VesselDraft& draft)
 {
+    context.drafts.keep(kVesselDraft, documentOf(draft));
     if (draft.millimetres)
         return askLitres(context, draft);
     if (draft.rows.size() < 2)

@@ -14,7 +14,6 @@ struct BirdsText {
     Q_DECLARE_TR_FUNCTIONS(BirdsText)
 };
 
-constexpr double kConfidence = 0.95;
 constexpr qint64 kMostLooked = 10'000;  // at once, as the bench takes them
 
 }  // namespace
@@ -30,12 +29,37 @@ std::optional<Looked> BirdsView::shown() const
                   .birds = static_cast<int>(line->looked->looked)};
 }
 
+CoverageLimits BirdsView::limits() const
+{
+    CoverageLimits limits = coverageLimitsOn(bench().card.get());
+    if (!isHeldToCard())
+        limits.targetPerMille = m_target.value_or(limits.targetPerMille);
+    return limits;
+}
+
+// What is on record stands as it was judged, until another target is asked about.
+CoverageLimits BirdsView::limitsShown() const
+{
+    CoverageLimits held = limits();
+    const Line* line = context().known();
+    if (m_looked || (m_target && !isHeldToCard()) || !line || !line->looked)
+        return held;
+    held.targetPerMille = line->looked->targetPerMille.value_or(held.targetPerMille);
+    held.confidencePerMille = line->looked->confidencePerMille.value_or(held.confidencePerMille);
+    return held;
+}
+
+bool BirdsView::isHeldToCard() const { return birdRulesOn(bench().card.get()) != nullptr; }
+
 CheckSheet BirdsView::sheet() const
 {
+    const CoverageLimits held = limitsShown();
+    const LimitsSaid said =
+        limitsSaid(birdRulesOn(bench().card.get()), context().bench.language.cardCode());
     const auto looked = shown();
     if (!looked)
-        return birdsToLookAt(m_target, kConfidence);
-    CheckSheet sheet = sheetOf(CoverageCase{*looked, m_target, kConfidence});
+        return birdsToLookAt(held, said);
+    CheckSheet sheet = sheetOf(CoverageCase{*looked, held.target(), held.confidence()}, said);
     if (!m_looked)
         sheet.fields.append({BirdsText::tr("on record"),
                              BirdsText::tr("%1, at %2", "a line, a time")
@@ -47,6 +71,7 @@ CheckSheet BirdsView::sheet() const
 
 QList<CheckAction> BirdsView::actions()
 {
+    const QString percent = figure(100 * limits().target(), 1, QStringLiteral("%"));
     return {
         lineAction(),
         {.place = QStringLiteral("checks.looked"),
@@ -56,8 +81,13 @@ QList<CheckAction> BirdsView::actions()
          .press = [this](const AnswerTap&) { askLooked(); }},
         {.place = QStringLiteral("checks.target"),
          .word = BirdsText::tr("target …"),
-         .line = figure(100 * m_target, 1, QStringLiteral("%")),
-         .press = [this](const AnswerTap&) { askTarget(); }},
+         .line = percent,
+         .reason = isHeldToCard() ? BirdsText::tr("%1: limit of the card").arg(percent) : QString(),
+         .press =
+             [this](const AnswerTap&) {
+                 if (!isHeldToCard())
+                     askTarget();
+             }},
         recordAction()};
 }
 
@@ -105,7 +135,7 @@ void BirdsView::askTarget()
          .decimals = 1,
          .typedDecimals = 1},
         [this](qint64 tenths, const AnswerTap&) {
-            m_target = static_cast<double>(tenths) / 1'000;
+            m_target = tenths;
             done();
         });
 }
@@ -117,7 +147,8 @@ void BirdsView::record(const AnswerTap& tap)
     const LineId line = context().lineNow();
     const CheckBirds check{.line = line.empty() ? std::nullopt : std::optional(line),
                            .looked = m_looked->birds,
-                           .good = m_looked->good};
+                           .good = m_looked->good,
+                           .targetPerMille = m_target};
     if (!context().bench.model.say(check, tap.inputMs, tap.place))
         return;
     m_looked.reset();

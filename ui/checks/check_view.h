@@ -2,13 +2,14 @@
 
 // One of the views of the checks' page: what it says, and what can be tapped.
 //
-// A view holds what is typed until it is recorded, so that nothing is lost when the bench calls; it
-// holds no truth.
+// A view holds what is typed until it is recorded, so that nothing is lost when the bench calls,
+// and keeps what takes long on the shelf; it holds no truth.
 
 #include <QList>
 #include <functional>
 
 #include "ui/bench/bench_context.h"
+#include "ui/models/draft_shelf.h"
 #include "ui/record/field_sheet.h"
 
 namespace bathside::ui {
@@ -29,6 +30,7 @@ struct CheckAction {
 /// What the views share with the page.
 struct CheckContext {
     BenchContext& bench;
+    DraftShelf& drafts;
     std::function<void()> changed;                     // what is typed: render anew
     std::function<void(const QString& words)> tell{};  // beside what is asked, until it is answered
     std::function<void()> save{};                      // the chart's picture
@@ -50,6 +52,8 @@ public:
 
     [[nodiscard]] virtual CheckSheet sheet() const = 0;
     [[nodiscard]] virtual QList<CheckAction> actions() = 0;
+    /// Its limits stand on the card; else they are common practice.
+    [[nodiscard]] virtual bool isHeldToCard() const { return false; }
 
 protected:
     [[nodiscard]] CheckContext& context() const { return m_context; }

@@ -39,6 +39,12 @@ QString touchedText(std::int64_t birds)
                          static_cast<int>(birds));
 }
 
+void addToDo(CheckSheet& sheet, const LimitsSaid& limits)
+{
+    if (!limits.toDo.isEmpty())
+        sheet.fields.append({CheckText::tr("to do"), limits.toDo});
+}
+
 }  // namespace
 
 QString figure(double value, int decimals, const QString& unit)
@@ -59,6 +65,18 @@ QString rangeText(const Interval& interval, int decimals, const QString& unit)
         .arg(figure(interval.low, decimals, {}).trimmed(), figure(interval.high, decimals, unit));
 }
 
+template <typename Rules>
+LimitsSaid limitsSaid(const Rules* rules, const std::string& language)
+{
+    if (!rules)
+        return {.from = CheckText::tr("Common practice. The label and the site go first.")};
+    return {
+        .from = CheckText::tr("Limit of the card: %1", "its source").arg(fromCore(rules->source)),
+        .toDo = fromCore(rules->words.in(language))};
+}
+template LimitsSaid limitsSaid(const DoseCheckRules*, const std::string&);
+template LimitsSaid limitsSaid(const BirdCheckRules*, const std::string&);
+
 QString liquidText(const ShotLiquid& liquid)
 {
     if (const auto* water = std::get_if<Water>(&liquid))
@@ -76,7 +94,7 @@ QString weightsText(std::span<const std::int64_t> tenthsOfMilligram)
                          : all.join(QStringLiteral(" · ")) + QStringLiteral(" mg");
 }
 
-CheckSheet sheetOf(const InjectorCase& check, std::int64_t touched)
+CheckSheet sheetOf(const InjectorCase& check, std::int64_t touched, const LimitsSaid& limits)
 {
     const DoseErrors& errors = check.errors;
     const JudgedDose verdict = judged(check);
@@ -106,8 +124,9 @@ CheckSheet sheetOf(const InjectorCase& check, std::int64_t touched)
         sheet.fields.append({CheckText::tr("when recorded"),
                              CheckText::tr("A deviation: %Ln bird(s) were done since a good check.",
                                            nullptr, static_cast<int>(touched))});
-    sheet.fields.append({CheckText::tr("limits from"),
-                         CheckText::tr("Common practice. The label and the site go first.")});
+    if (failed)
+        addToDo(sheet, limits);
+    sheet.fields.append({CheckText::tr("limits from"), limits.from});
     return sheet;
 }
 
@@ -176,7 +195,7 @@ QString neededText(const std::optional<int>& birds)
 
 }  // namespace
 
-CheckSheet sheetOf(const CoverageCase& check)
+CheckSheet sheetOf(const CoverageCase& check, const LimitsSaid& limits)
 {
     const CoverageAnswer answer = answered(check);
     const int misses = check.looked.birds - check.looked.good;
@@ -194,22 +213,24 @@ CheckSheet sheetOf(const CoverageCase& check)
         sheet.fields.append({CheckText::tr("needed to show it"),
                              CheckText::tr("%1 with %n missed", "so many birds", misses)
                                  .arg(neededText(answer.needed))});
+    else
+        addToDo(sheet, limits);
     sheet.fields.append({CheckText::tr("with none missed"), neededText(answer.neededAtBest)});
+    sheet.fields.append({CheckText::tr("target from"), limits.from});
     sheet.fields.append(
         {CheckText::tr("supposes"), CheckText::tr("that the birds were picked at random")});
     return sheet;
 }
 
-CheckSheet birdsToLookAt(double target, double confidence)
+CheckSheet birdsToLookAt(const CoverageLimits& held, const LimitsSaid& limits)
 {
     CheckSheet sheet{.title = CheckText::tr("Look at birds after their injection, and count those "
                                             "that have it well.")};
-    sheet.fields.append(
-        {CheckText::tr("needed to show %1").arg(percentText(target)),
-         CheckText::tr("%1 with none missed, with %2 confidence")
-             .arg(neededText(birdsNeeded(target, confidence, 0)), percentText(confidence))});
-    sheet.fields.append({CheckText::tr("target from"),
-                         CheckText::tr("Common practice. The label and the site go first.")});
+    sheet.fields.append({CheckText::tr("needed to show %1").arg(percentText(held.target())),
+                         CheckText::tr("%1 with none missed, with %2 confidence")
+                             .arg(neededText(birdsNeeded(held.target(), held.confidence(), 0)),
+                                  percentText(held.confidence()))});
+    sheet.fields.append({CheckText::tr("target from"), limits.from});
     return sheet;
 }
 

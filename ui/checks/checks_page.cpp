@@ -56,6 +56,7 @@ ChecksPage::ChecksPage(Parts parts, QWidget* parent)
                .draftChanged = [] {},
                .later = [this] { m_ask->close(); }},
       m_context{.bench = m_asking,
+                .drafts = m_parts.drafts,
                 .changed = [this] { render(); },
                 .tell = [this](const QString& words) { m_ask->showRefusal(words); },
                 .save = [this] { savePicture(); }},
@@ -232,7 +233,9 @@ void ChecksPage::render()
     if (m_toldAt)
         return m_notice->say(m_toldAs, {}, m_told);
     m_notice->say(Role::Neutral, tr("CHECKS"),
-                  tr("Limits here are common practice: the label and the site go first."));
+                  view().isHeldToCard()
+                      ? tr("Limits here are those of the card; the label goes first.")
+                      : tr("Limits here are common practice: the label and the site go first."));
 }
 
 void ChecksPage::renderSheet()

@@ -31,6 +31,7 @@ public:
         StationModel& model;
         const Language& language;
         BalanceDesk balance;
+        DraftShelf& drafts;
         SavePicture save;
         std::string zone;  // IANA name of the site's zone
     };

@@ -5,11 +5,16 @@
 #include <utility>
 
 #include "core/bench/dose.h"
+#include "core/checks/check_drafts.h"
+#include "core/checks/check_limits.h"
 #include "ui/checks/check_words.h"
 #include "ui/text/numbers.h"
+#include "ui/text/time.h"
 
 namespace bathside::ui {
 namespace {
+
+const QString kWeighedDraft = QStringLiteral("weights");  // on the shelf
 
 struct InjectorText {
     Q_DECLARE_TR_FUNCTIONS(InjectorText)
@@ -28,20 +33,69 @@ NumberQuestion fine(const QString& title, const QString& unit, qint64 lowest, qi
 
 }  // namespace
 
+InjectorView::InjectorView(CheckContext& context, const BalanceDesk& balance)
+    : CheckView(context), m_balance(balance)
+{
+    auto draft = weighedDraftFrom(context.drafts.kept(kWeighedDraft));
+    if (!draft)
+        return;
+    m_weights = std::move(draft->weights);
+    m_liquid = draft->liquid;
+    m_dose = draft->dose;
+    m_leftAt = draft->since;
+    context.line = draft->line;
+}
+
+void InjectorView::keepDraft()
+{
+    const WeighedDraft draft{.line = context().lineNow(),
+                             .weights = m_weights,
+                             .liquid = m_liquid,
+                             .dose = m_dose,
+                             .since = context().bench.model.now().wall};
+    context().drafts.keep(kWeighedDraft, documentOf(draft));
+    if (m_weights.empty())
+        m_leftAt.reset();
+}
+
+/// What an ended program left is named, as nobody may know of it any more.
+void InjectorView::addLeft(CheckSheet& sheet) const
+{
+    if (!m_leftAt)
+        return;
+    const std::string& zone = context().bench.zoneNow();
+    const QString words = InjectorText::tr("%n weight(s) from %1 %2. Go on, or measure anew.",
+                                           "a day, a time", static_cast<int>(m_weights.size()));
+    sheet.fields.append(
+        {InjectorText::tr("unfinished"),
+         words.arg(dayText(localDay(*m_leftAt, zone)), localMinuteText(*m_leftAt, zone))});
+}
+
 MicroLitres InjectorView::dose() const
 {
     const auto& card = bench().card;
     return m_dose ? *m_dose : card ? card->content().dose : MicroLitres{200};
 }
 
+ShotLiquid InjectorView::liquid() const
+{
+    const DoseCheckRules* rules = doseRulesOn(bench().card.get());
+    if (m_liquid || !rules || !rules->density)
+        return m_liquid.value_or(Water{});
+    return OtherLiquid{*rules->density};
+}
+
 std::optional<DoseMeasured> InjectorView::measured() const
 {
+    const DoseLimits limits = doseLimitsOn(bench().card.get());
     if (m_collected)
-        return DoseMeasured{.dose = dose(), .how = *m_collected};
-    if (m_weighed.tenthsOfMilligram.size() < kFewestShots)
+        return DoseMeasured{.dose = dose(), .how = *m_collected, .limits = limits};
+    if (m_weights.size() < kFewestShots)
         return std::nullopt;
-    return DoseMeasured{.dose = dose(), .how = m_weighed};
+    return DoseMeasured{.dose = dose(), .how = WeighedShots{m_weights, liquid()}, .limits = limits};
 }
+
+bool InjectorView::isHeldToCard() const { return doseRulesOn(bench().card.get()) != nullptr; }
 
 CheckSheet InjectorView::sheet() const
 {
@@ -49,17 +103,20 @@ CheckSheet InjectorView::sheet() const
     const auto check = all ? injectorCaseFrom(documentOf(*all)) : injectorCaseFrom({});
     const Line* line = context().known();
     if (check) {
-        CheckSheet sheet = sheetOf(*check, line ? birdsTouched(*line) : 0);
+        CheckSheet sheet = sheetOf(
+            *check, line ? birdsTouched(*line) : 0,
+            limitsSaid(doseRulesOn(bench().card.get()), context().bench.language.cardCode()));
         if (!m_collected)
-            sheet.fields.insert(
-                1, {InjectorText::tr("weighed, in %1").arg(liquidText(m_weighed.liquid)),
-                    weightsText(m_weighed.tenthsOfMilligram)});
+            sheet.fields.insert(1, {InjectorText::tr("weighed, in %1").arg(liquidText(liquid())),
+                                    weightsText(m_weights)});
+        addLeft(sheet);
         return sheet;
     }
     CheckSheet sheet = doseOnRecord(bench(), line, context().bench.zoneNow());
     sheet.fields.append({InjectorText::tr("dose set"), volumeText(dose())});
-    sheet.fields.append({InjectorText::tr("weighed, in %1").arg(liquidText(m_weighed.liquid)),
-                         weightsText(m_weighed.tenthsOfMilligram)});
+    sheet.fields.append(
+        {InjectorText::tr("weighed, in %1").arg(liquidText(liquid())), weightsText(m_weights)});
+    addLeft(sheet);
     return sheet;
 }
 
@@ -85,7 +142,7 @@ QList<CheckAction> InjectorView::actions()
 QString InjectorView::weighLine() const
 {
     return InjectorText::tr("%1 of %2", "shots weighed, of how many")
-        .arg(m_weighed.tenthsOfMilligram.size())
+        .arg(m_weights.size())
         .arg(kShotsAsked);
 }
 
@@ -115,7 +172,8 @@ void InjectorView::record(const AnswerTap& tap)
     if (!context().bench.model.say(check, tap.inputMs, tap.place))
         return;
     m_collected.reset();
-    m_weighed.tenthsOfMilligram.clear();
+    m_weights.clear();
+    keepDraft();
     done();
 }
 
@@ -151,8 +209,9 @@ void InjectorView::hear(const WeightSource::Said& said)
 void InjectorView::take(std::int64_t tenths)
 {
     m_collected.reset();
-    m_weighed.tenthsOfMilligram.push_back(tenths);
-    if (m_weighed.tenthsOfMilligram.size() >= kShotsAsked)
+    m_weights.push_back(tenths);
+    keepDraft();
+    if (m_weights.size() >= kShotsAsked)
         return done();
     askWeight();
     context().changed();
@@ -161,7 +220,7 @@ void InjectorView::take(std::int64_t tenths)
 void InjectorView::askWeight()
 {
     constexpr qint64 kHeaviest = 500'000;  // tenths of a mg: 50 g
-    const auto next = m_weighed.tenthsOfMilligram.size() + 1;
+    const auto next = m_weights.size() + 1;
     const NumberQuestion question{.title = InjectorText::tr("Shot %1 of %2: what does it weigh?")
                                                .arg(next)
                                                .arg(std::max(next, kShotsAsked)),
@@ -220,12 +279,12 @@ void InjectorView::askSettings()
         {.id = QStringLiteral("balance"),
          .word = InjectorText::tr("balance …"),
          .line = balanceLine(m_balance)}};
-    if (!m_weighed.tenthsOfMilligram.empty())
-        choices.append({.id = QStringLiteral("last"),
-                        .word = InjectorText::tr("last weight out"),
-                        .line = scaledText(m_weighed.tenthsOfMilligram.back(), 1, 1, QLocale()) +
-                                QStringLiteral(" mg")});
-    if (m_collected || !m_weighed.tenthsOfMilligram.empty())
+    if (!m_weights.empty())
+        choices.append(
+            {.id = QStringLiteral("last"),
+             .word = InjectorText::tr("last weight out"),
+             .line = scaledText(m_weights.back(), 1, 1, QLocale()) + QStringLiteral(" mg")});
+    if (m_collected || !m_weights.empty())
         choices.append({.id = QStringLiteral("anew"), .word = InjectorText::tr("measure anew")});
     choose(InjectorText::tr("What is weighed, and against what?"), choices,
            [this](const QString& id, const AnswerTap&) { setting(id); });
@@ -241,12 +300,13 @@ void InjectorView::setting(const QString& id)
         return askDose();
     if (id == QLatin1String("balance"))
         return askBalance(context().bench.asker, m_balance, [this] { done(); });
-    if (id == QLatin1String("last") && !m_weighed.tenthsOfMilligram.empty())
-        m_weighed.tenthsOfMilligram.pop_back();
+    if (id == QLatin1String("last") && !m_weights.empty())
+        m_weights.pop_back();
     if (id == QLatin1String("anew")) {
-        m_weighed.tenthsOfMilligram.clear();
+        m_weights.clear();
         m_collected.reset();
     }
+    keepDraft();
     done();
 }
 
@@ -256,19 +316,26 @@ void InjectorView::askWater()
                                    QStringLiteral("°C"), 0, 40'000);
     question.typedDecimals = 1;
     ask(question, [this](qint64 milliCelsius, const AnswerTap&) {
-        m_weighed.liquid = Water{{milliCelsius}};
+        m_liquid = Water{{milliCelsius}};
+        keepDraft();
         done();
     });
 }
 
 void InjectorView::askDensity()
 {
-    ask(fine(InjectorText::tr("What is its density? See its label."), QStringLiteral("g/mL"), 800,
-             1'500),
-        [this](qint64 density, const AnswerTap&) {
-            m_weighed.liquid = OtherLiquid{density};
-            done();
-        });
+    NumberQuestion question = fine(InjectorText::tr("What is its density? See its label."),
+                                   QStringLiteral("g/mL"), 800, 1'500);
+    const DoseCheckRules* rules = doseRulesOn(bench().card.get());
+    if (rules && rules->density) {
+        question.suggested = *rules->density;
+        question.note = InjectorText::tr("Filled in: the diluent's, by the card.");
+    }
+    ask(question, [this](qint64 density, const AnswerTap&) {
+        m_liquid = OtherLiquid{density};
+        keepDraft();
+        done();
+    });
 }
 
 void InjectorView::askDose()
@@ -276,6 +343,7 @@ void InjectorView::askDose()
     ask(fine(InjectorText::tr("Which dose is set?"), QStringLiteral("mL"), 10, 50'000),
         [this](qint64 microlitres, const AnswerTap&) {
             m_dose = MicroLitres{microlitres};
+            keepDraft();
             done();
         });
 }

@@ -1,7 +1,8 @@
 #include "ui/checks/vessel_view.h"
 
 #include <QCoreApplication>
-#include <algorithm>
+#include <iterator>
+#include <utility>
 
 #include "ui/checks/check_words.h"
 #include "ui/text/subjects.h"
@@ -16,6 +17,14 @@ struct VesselViewText {
 constexpr int kLongestName = 12;
 
 }  // namespace
+
+VesselView::VesselView(CheckContext& context) : CheckView(context)
+{
+    if (auto draft = vesselDraftFrom(context.drafts.kept(kVesselDraft))) {
+        m_draft = std::move(*draft);
+        m_vessel = m_draft.vessel;
+    }
+}
 
 VesselId VesselView::vesselNow() const
 {
@@ -39,13 +48,14 @@ QList<CheckAction> VesselView::actions()
 {
     const QString name = idText(vesselNow());
     const bool isKnown = log() != nullptr;
+    const bool isUnfinished = m_draft.isBegun() && m_draft.vessel == vesselNow();
     return {
         {.place = QStringLiteral("checks.which"),
          .word = name.isEmpty() ? VesselViewText::tr("vessel …")
                                 : VesselViewText::tr("vessel %1").arg(name),
          .line = VesselViewText::tr("another …", "vessel"),
          .role = name.isEmpty() ? Role::Primary : Role::Neutral,
-         .press = [this](const AnswerTap&) { askWhich(); }},
+         .press = [this](const AnswerTap&) { askWhich(0); }},
         {.place = QStringLiteral("checks.dip"),
          .word = VesselViewText::tr("level …"),
          .line = VesselViewText::tr("by the dipstick"),
@@ -54,7 +64,7 @@ QList<CheckAction> VesselView::actions()
          .press = [this](const AnswerTap&) { askDip(); }},
         {.place = QStringLiteral("checks.describe"),
          .word = isKnown ? VesselViewText::tr("describe anew …") : VesselViewText::tr("describe …"),
-         .line = m_draft.rows.empty() ? QString() : VesselViewText::tr("goes on where it stopped"),
+         .line = isUnfinished ? VesselViewText::tr("unfinished: goes on") : QString(),
          .reason = name.isEmpty() ? VesselViewText::tr("Choose a vessel first.") : QString(),
          .press = [this](const AnswerTap&) { describe(); }},
         {.place = QStringLiteral("checks.save"),
@@ -63,19 +73,28 @@ QList<CheckAction> VesselView::actions()
          .press = [this](const AnswerTap&) { context().save(); }}};
 }
 
-void VesselView::askWhich()
+/// So many at a time as have room; the last choice but one brings the next ones.
+void VesselView::askWhich(std::size_t from)
 {
-    constexpr qsizetype kMost = 6;
+    constexpr std::size_t kAtATime = 6;
+    const auto& vessels = bench().vessels;
+    const auto first = std::next(vessels.begin(), static_cast<std::ptrdiff_t>(from));
     QList<Choice> choices;
-    for (const auto& [id, each] : bench().vessels) {
-        if (choices.size() < kMost)
-            choices.append({.id = QStringLiteral("vessel:") + idText(id),
-                            .word = VesselViewText::tr("vessel %1").arg(idText(id))});
-    }
+    for (auto each = first; each != vessels.end() && std::cmp_less(choices.size(), kAtATime);
+         ++each)
+        choices.append({.id = QStringLiteral("vessel:") + idText(each->first),
+                        .word = VesselViewText::tr("vessel %1").arg(idText(each->first))});
+    if (vessels.size() > kAtATime)
+        choices.append({.id = QStringLiteral("more"),
+                        .word = VesselViewText::tr("more …", "vessels"),
+                        .mark = Mark::Arrow});
     choices.append(
         {.id = QStringLiteral("new"), .word = VesselViewText::tr("a new one …", "vessel")});
+    const std::size_t next = from + kAtATime < vessels.size() ? from + kAtATime : 0;
     choose(VesselViewText::tr("Which vessel?"), choices,
-           [this](const QString& id, const AnswerTap&) {
+           [this, next](const QString& id, const AnswerTap&) {
+               if (id == QLatin1String("more"))
+                   return askWhich(next);
                if (id == QLatin1String("new"))
                    return askNew();
                m_vessel = {id.mid(7).toStdString()};

@@ -9,7 +9,7 @@ namespace bathside::ui {
 
 class VesselView final : public CheckView {
 public:
-    using CheckView::CheckView;
+    explicit VesselView(CheckContext& context);
 
     [[nodiscard]] CheckSheet sheet() const override;
     [[nodiscard]] QList<CheckAction> actions() override;
@@ -17,7 +17,7 @@ public:
     [[nodiscard]] const VesselLog* log() const;
 
 private:
-    void askWhich();
+    void askWhich(std::size_t from);
     void askNew();
     void askDip();
     void askFilled(std::int64_t millimetres);

@@ -126,8 +126,11 @@ void addAir(CheckSheet& sheet, const Vessel& vessel, const std::optional<VesselA
     sheet.fields.append({VesselText::tr("oxygen, if all of it boils off at once"),
                          VesselText::tr("%1: %2", "oxygen, and what that means")
                              .arg(figure(air.atOnce, 1, kPercent), cautionText(air.caution))});
-    sheet.fields.append({VesselText::tr("oxygen, with its usual loss"),
-                         figure(air.ventilated.value_or(kOxygenOfAir), 1, kPercent)});
+    sheet.fields.append(
+        {VesselText::tr("oxygen, with its usual loss"),
+         air.daysToWarning ? VesselText::tr("a closed room: below 19.5 % after %1, and falling on")
+                                 .arg(figure(*air.daysToWarning, 1, VesselText::tr("days")))
+                           : figure(air.ventilated.value_or(kOxygenOfAir), 1, kPercent)});
     sheet.fields.append(
         {VesselText::tr("caution"),
          VesselText::tr("An estimate. Cold gas sinks and does not spread evenly: a meter at the "

@@ -2,6 +2,7 @@
 
 #include <QEvent>
 #include <QKeyEvent>
+#include <QLocale>
 #include <algorithm>
 
 #include "ui/controls/grid.h"
@@ -17,8 +18,12 @@ constexpr double kTypedMm = 14;  // the line with what is asked and typed
 bool isTypable(QChar sign)
 {
     return (sign >= u'A' && sign <= u'Z') || (sign >= u'0' && sign <= u'9') || sign == u'-' ||
-           sign == u' ';
+           sign == u' ' || sign == u'\u00D1';
 }
+
+/// Whether N with a tilde is a letter here; the hyphen makes room for it, which the digits have,
+/// too.
+bool hasEnye() { return QLocale().language() == QLocale::Spanish; }
 
 }  // namespace
 
@@ -40,7 +45,8 @@ LetterPad::LetterPad(const QString& place, QWidget* parent)
     };
     for (char letter = 'A'; letter <= 'Z'; ++letter)
         m_letters.append(typing(QLatin1Char(letter), QString(QLatin1Char(letter))));
-    m_letters.append(typing(u'-', QStringLiteral("hyphen")));
+    m_hyphen = typing(u'-', QStringLiteral("hyphen"));
+    m_enye = typing(u'\u00D1', QStringLiteral("enye"));
     for (char digit = '0'; digit <= '9'; ++digit)
         m_digits.append(typing(QLatin1Char(digit), QString(QLatin1Char(digit))));
     m_digits.append(typing(u'-', QStringLiteral("hyphen2")));
@@ -150,8 +156,10 @@ void LetterPad::keyPressEvent(QKeyEvent* event)
 void LetterPad::changeEvent(QEvent* event)
 {
     Control::changeEvent(event);
-    if (event->type() == QEvent::LanguageChange)
-        retranslate();
+    if (event->type() != QEvent::LanguageChange)
+        return;
+    retranslate();
+    arrange();
 }
 
 QSize LetterPad::sizeHint() const
@@ -166,7 +174,7 @@ void LetterPad::resizeEvent(QResizeEvent*) { arrange(); }
 // done with it, which stays where it is when the digits come.
 void LetterPad::arrange()
 {
-    constexpr int kRows = 4, kColumns = 8, kFirstAct = 27;
+    constexpr int kRows = 4, kColumns = 8, kFirstAct = 27, kAfterN = 14;
     const Metrics& metrics = theme().metrics();
     const int keysHigh = kRows * metrics.ceilPx(Metrics::kMinimum) + (kRows - 1) * metrics.gapPx();
     const int top = std::clamp(height() - keysHigh, 0, metrics.ceilPx(kTypedMm)),
@@ -175,9 +183,13 @@ void LetterPad::arrange()
     m_shown->setGeometry(third, 0, third, top);
     m_note->setGeometry(2 * third, 0, width() - 2 * third, top);
     const QRect keys(0, top, width(), height() - top);
-    for (int i = 0; i < m_letters.size(); ++i) {
-        m_letters.at(i)->setVisible(!m_digitsShown);
-        m_letters.at(i)->setGeometry(cellOf(keys, {kColumns, kRows}, i));
+    const bool isSpanish = hasEnye();
+    QList<TapButton*> letters = m_letters;
+    letters.insert(isSpanish ? kAfterN : letters.size(), isSpanish ? m_enye : m_hyphen);
+    (isSpanish ? m_hyphen : m_enye)->hide();
+    for (int i = 0; i < letters.size(); ++i) {
+        letters.at(i)->setVisible(!m_digitsShown);
+        letters.at(i)->setGeometry(cellOf(keys, {kColumns, kRows}, i));
     }
     for (int i = 0; i < m_digits.size(); ++i) {
         m_digits.at(i)->setVisible(m_digitsShown);

@@ -1,6 +1,7 @@
 #pragma once
 
-// A to Z, 0 to 9, hyphen and space, for initials, lots, bag names and short reasons. In place.
+// A to Z (with Ñ in Spanish), 0 to 9, hyphen and space, for initials, lots, bag names and short
+// reasons. In place.
 //
 // Letters and digits are two layers, so that every key keeps 20 mm; a real keyboard types both.
 
@@ -27,7 +28,8 @@ class LetterPad final : public Control {
     Q_OBJECT
 
 public:
-    /// Places: `place`.A … .Z, .0 … .9, .hyphen, .space, .layer, .delete, .set, .cancel
+    /// Places: `place`.A … .Z, .enye in Spanish, else .hyphen, .0 … .9, .hyphen2, .space, .layer,
+    /// .delete, .set, .cancel
     explicit LetterPad(const QString& place, QWidget* parent = nullptr);
 
     void ask(const TextQuestion& question);  // starts afresh
@@ -59,7 +61,8 @@ private:
     TextQuestion m_question;
     QString m_typed, m_refusal;
     Label *m_title, *m_shown, *m_note;
-    QList<TapButton*> m_letters, m_digits;  // each with the hyphen as its last
+    QList<TapButton*> m_letters, m_digits;  // the digits with a hyphen as their last
+    TapButton *m_hyphen, *m_enye;           // one of them among the letters
     TapButton *m_layer, *m_space, *m_delete, *m_cancel, *m_set;
     bool m_digitsShown = false;
 };

@@ -6,6 +6,7 @@
 #include "ui/setup/card_gauge.h"
 #include "ui/setup/setup_page.h"
 #include "ui/text/subjects.h"
+#include "ui/thermometers/bath_pictures.h"
 #include "ui/thermometers/thermometers_page.h"
 
 namespace bathside::ui {
@@ -163,7 +164,7 @@ void SetUpPage::askStation()
         choices.append(m_copies.choice());
     choices.append({.id = QStringLiteral("page:") + QString::fromLatin1(ThermometersPage::kPage),
                     .word = tr("thermometers …"),
-                    .line = tr("and the bath")});
+                    .line = bathLine(m_model.bench().learned.get())});
     choices.append({.id = QStringLiteral("page:") + QString::fromLatin1(Frame::kPeople),
                     .word = tr("people …"),
                     .line = m_model.bench().people.areListed() ? tr("roles and PINs")

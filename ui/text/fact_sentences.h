@@ -68,6 +68,7 @@ namespace bathside::ui {
 [[nodiscard]] QString sentenceOf(const LotAllowed& fact);
 [[nodiscard]] QString sentenceOf(const LotChosen& fact);
 [[nodiscard]] QString sentenceOf(const StoreCarried& fact);
+[[nodiscard]] QString sentenceOf(const BathCarried& fact);
 
 // The vessel, people, the review, seals: fact_sentences_people.cpp
 [[nodiscard]] QString sentenceOf(const VesselDescribed& fact);

@@ -90,10 +90,16 @@ QString sentenceOf(const DoseChecked& fact)
 
 QString sentenceOf(const BirdsChecked& fact)
 {
-    return FactText::tr("Line %1: of %2 birds looked at, %3 were vaccinated well.")
-        .arg(idText(fact.line))
-        .arg(fact.looked)
-        .arg(fact.good);
+    const QString said = FactText::tr("Line %1: of %2 birds looked at, %3 were vaccinated well.")
+                             .arg(idText(fact.line))
+                             .arg(fact.looked)
+                             .arg(fact.good);
+    if (!fact.targetPerMille || !fact.confidencePerMille)
+        return said;
+    return FactText::tr("%1 To be shown: %2 %, with %3 % confidence.",
+                        "what was looked at; a share")
+        .arg(said, scaledText(*fact.targetPerMille, 1, 1, QLocale()),
+             scaledText(*fact.confidencePerMille, 1, 1, QLocale()));
 }
 
 }  // namespace bathside::ui

@@ -68,6 +68,11 @@ QString sentenceOf(const LotChosen& fact)
         .arg(idText(fact.component), idText(fact.lot));
 }
 
+QString sentenceOf(const BathCarried&)
+{
+    return FactText::tr("What the pulls so far say of the bath was carried into this shift.");
+}
+
 QString sentenceOf(const StoreCarried&)
 {
     return FactText::tr("The balance of the stores was carried into this shift.");

@@ -26,6 +26,8 @@ QString stockFieldText(const std::string& word)
         return RefusalText::tr("the birds an hour", "what is outside what can be");
     if (word == "start")
         return RefusalText::tr("the line's start", "what is outside what can be");
+    if (word == "target")
+        return RefusalText::tr("the target", "what is outside what can be");
     if (word == "breaks")
         return RefusalText::tr("the breaks", "what is outside what can be");
     if (word == "why")

@@ -160,6 +160,7 @@ QString brief(const StoreRecovered&) { return {}; }
 QString brief(const SoundLost&) { return {}; }
 QString brief(const SoundFound&) { return {}; }
 QString brief(const StoreCarried&) { return {}; }
+QString brief(const BathCarried&) { return {}; }
 QString brief(const AlarmRaised&) { return {}; }
 QString brief(const AlarmSounded&) { return {}; }
 QString brief(const AlarmEnded&) { return {}; }

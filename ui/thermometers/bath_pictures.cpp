@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/bath/water.h"
+#include "core/bench/next.h"
 #include "ui/text/time.h"
 #include "ui/text/words.h"
 #include "ui/thermometers/probe_words.h"
@@ -264,26 +265,82 @@ QString forecastText(const BathForecast& forecast, const BathNow& now, int usual
 
 BathFits fitsOf(const State& state, const HeatRules& heat)
 {
-    return {.mass = massOf(state, heat), .film = filmOf(state, heat)};
+    const Bench& bench = state.bench;
+    const bool isInCue = bench.card && learnedScale(bench, *bench.card);
+    return {.mass = massOf(state, heat),
+            .film = filmOf(state, heat),
+            .inCue = isInCue ? bench.learned->film : std::nullopt};
+}
+
+namespace {
+
+/// Why a fitted figure is not used; empty: it is.
+QString unusedText(FitStand stand)
+{
+    switch (stand) {
+        case FitStand::Used:
+            return {};
+        case FitStand::TooFew:
+            return PictureText::tr("Used: the card's, as it takes three pulls.");
+        case FitStand::Scattered:
+            return PictureText::tr("Used: the card's, as the pulls do not agree.");
+        case FitStand::Implausible:
+            return PictureText::tr("Used: the card's, as water cannot do that.");
+    }
+    Q_UNREACHABLE();
+}
+
+QString usedText(const LearnedFigure& figure, int decimals)
+{
+    const Interval range = figure.interval.value_or(Interval{figure.value, figure.value});
+    return PictureText::tr("Used: %1 (%2 to %3).", "a figure and its interval")
+        .arg(decimalText(figure.value, decimals), decimalText(range.low, decimals),
+             decimalText(range.high, decimals));
+}
+
+/// The cue goes by the shifts before, so that it does not move within one.
+QString cueText(const BathFits& fits)
+{
+    if (fits.inCue && fits.inCue->stand == FitStand::Used)
+        return usedText(*fits.inCue, 0);
+    const FitStand stand = fits.film->figure.stand;
+    return stand == FitStand::Used ? PictureText::tr("Used from the next shift on.")
+                                   : unusedText(stand);
+}
+
+}  // namespace
+
+QString bathLine(const BathLearned* learned)
+{
+    const bool isFitted = learned && learned->mass && learned->mass->stand == FitStand::Used;
+    return isFitted
+               ? PictureText::tr("bath: %1 kg, fitted").arg(decimalText(learned->mass->value, 1))
+               : PictureText::tr("and the bath");
 }
 
 QString fitsText(const BathFits& fits, const HeatRules& heat)
 {
     QStringList said;
-    if (const auto& mass = fits.mass)
+    if (const auto& mass = fits.mass) {
+        const LearnedFigure& figure = mass->figure;
         said.append(PictureText::tr("From %n pull(s): the bath acts as %1 kg of water; the card's "
                                     "%2 kg foresaw its dips to %3 °C.",
-                                    nullptr, mass->pulls)
-                        .arg(decimalText(mass->fit.mass, 1),
+                                    nullptr, figure.pulls)
+                        .arg(decimalText(figure.value, 1),
                              decimalText(static_cast<double>(heat.waterGrams) / 1000, 1),
                              decimalText(mass->foreseen, 2)));
-    if (const auto& film = fits.film)
+        said.append(figure.stand == FitStand::Used ? usedText(figure, 1)
+                                                   : unusedText(figure.stand));
+    }
+    if (const auto& film = fits.film) {
         said.append(PictureText::tr("From %n pull(s): opened as with %1 W/(m² K) or more; the "
                                     "card's %2 foresaw it to %3 s.",
-                                    nullptr, film->pulls)
-                        .arg(decimalText(film->fit.film, 0),
+                                    nullptr, film->figure.pulls)
+                        .arg(decimalText(film->figure.value, 0),
                              decimalText(static_cast<double>(heat.film), 0),
                              decimalText(film->foreseen, 1)));
+        said.append(cueText(fits));
+    }
     return said.join(u' ');
 }
 

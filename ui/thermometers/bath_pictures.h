@@ -32,15 +32,18 @@ struct TracePoint {
 /// How many at a time, how deep, how long; and that the thermometer decides.
 [[nodiscard]] QString forecastText(const BathForecast& forecast, const BathNow& now, int usualPull);
 
-/// What this shift's pulls say of the bath.
+/// What pulls say of the bath, those of the shifts before among them.
 struct BathFits {
-    std::optional<FitOfPulls<MassFit>> mass;
-    std::optional<FitOfPulls<FilmFit>> film;
+    std::optional<FitOfPulls> mass;
+    std::optional<FitOfPulls> film;
+    std::optional<LearnedFigure> inCue{};  // of the shifts before: what this shift's cue may go by
 };
 
 /// Some hundred runs of the thaw model.
 [[nodiscard]] BathFits fitsOf(const State& state, const HeatRules& heat);
-/// And how well the card's figures foresaw it; empty: no pull says anything.
+/// What set-up says of the bath in a few words: its mass, where it is a fitted one.
+[[nodiscard]] QString bathLine(const BathLearned* learned);
+/// And how well the card's figures foresaw it, and which are used; empty: no pull says anything.
 [[nodiscard]] QString fitsText(const BathFits& fits, const HeatRules& heat);
 
 }  // namespace bathside::ui

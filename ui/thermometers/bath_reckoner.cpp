@@ -9,7 +9,9 @@ BathReckoned reckonedFrom(const State& state)
 {
     const Card& card = *state.bench.card;
     const HeatRules& heat = card.content().heat;
-    return {.of = card.hash(), .fits = fitsOf(state, heat), .curve = slushCurve(heat)};
+    BathReckoned all{.of = card.hash(), .fits = fitsOf(state, heat), .curve = {}};
+    all.curve = slushCurve(heatWith(heat, {}, all.fits.inCue));
+    return all;
 }
 
 }  // namespace

@@ -80,6 +80,7 @@ private:
     void renderBar();
     void renderNotice();
     [[nodiscard]] QString forecastNotice() const;
+    [[nodiscard]] HeatRules heatNow() const;
     [[nodiscard]] std::vector<Probe> probes() const;
     [[nodiscard]] std::optional<Probe> looked() const;
     [[nodiscard]] int pages() const;

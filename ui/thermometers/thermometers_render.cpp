@@ -148,9 +148,9 @@ void ThermometersPage::renderNotice()
 QString ThermometersPage::forecastNotice() const
 {
     if (m_reckoner.isBusy() || !m_reckoner.last())
-        return tr("Reckoning: the time to slush, and what this shift's pulls say of the bath …");
+        return tr("Reckoning: the time to slush, and what the pulls say of the bath …");
     const QString fits = fitsText(m_reckoner.last()->fits, m_model.bench().card->content().heat);
-    return fits.isEmpty() ? tr("No pull of this shift shows yet how good these figures are.")
+    return fits.isEmpty() ? tr("These figures are the card's: no pull shows yet how good they are.")
                           : fits;
 }
 
@@ -213,6 +213,17 @@ BathNow ThermometersPage::bathNow() const
             static_cast<double>(last->fact.expanded.value_or(MilliCelsius{0}).count) / 1000};
 }
 
+/// The card's, with the mass that this shift's pulls say, else those before it.
+HeatRules ThermometersPage::heatNow() const
+{
+    const Bench& bench = m_model.bench();
+    const auto& last = m_reckoner.last();
+    std::optional<LearnedFigure> mass = bench.learned ? bench.learned->mass : std::nullopt;
+    if (last && last->of == bench.card->hash())
+        mass = last->fits.mass ? std::optional(last->fits.mass->figure) : std::nullopt;
+    return heatWith(bench.card->content().heat, mass, {});
+}
+
 void ThermometersPage::renderForecast()
 {
     const auto& card = m_model.bench().card;
@@ -224,10 +235,11 @@ void ThermometersPage::renderForecast()
         return;
     const Card::Content& content = card->content();
     const BathNow now = bathNow();
+    const HeatRules heat = heatNow();
     const int usual = content.ampoulesPerPull;
-    const int most = forecastOf(content.heat, content.bath, now, 0).most;
+    const int most = forecastOf(heat, content.bath, now, 0).most;
     const BathForecast forecast =
-        forecastOf(content.heat, content.bath, now, std::clamp(most + 1, usual, kMostReckoned));
+        forecastOf(heat, content.bath, now, std::clamp(most + 1, usual, kMostReckoned));
     m_reckoned->setText(forecastText(forecast, now, usual));
     m_dip->show(dipContent(forecast, usual));
     renderReckoned();

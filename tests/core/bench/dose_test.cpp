@@ -5,7 +5,9 @@
 #include <gmock/gmock.h>
 
 #include "core/checks/dose_measured.h"
+#include "core/checks/injector_case.h"
 #include "core/checks/vessel_described.h"
+#include "core/facts/codec.h"
 #include "tests/support/shift.h"
 
 namespace bathside::test {
@@ -202,6 +204,68 @@ TEST_F(DoseTest, birdsThatWereLookedAtAreKept)
     EXPECT_EQ(shift.refused(CheckBirds{kLine, 10, 11}), RefusalCode::OutOfRange);
     EXPECT_EQ(shift.refused(CheckBirds{kLine, 10, -1}), RefusalCode::OutOfRange);
     EXPECT_EQ(shift.refused(CheckBirds{kLine, 10'001, 1}), RefusalCode::OutOfRange);
+}
+
+// --- by the card's limits ------------------------------------------------------------------------
+
+constexpr auto kStrict = R"({"check_limits": {
+    "dose": {"systematic_per_mille": 30, "random_per_mille": 30, "source": "site rule 4",
+             "words": {"en": "Stop the line.", "es": "Pare la línea."}},
+    "birds": {"target_per_mille": 900, "source": "site rule 5",
+              "words": {"en": "Ask a lead.", "es": "Pregunte."}}}})";
+
+/// 4 % too much: right by what is usual (5 %), wrong by a card of 3 %.
+CheckDose fourPercentOff(const DoseLimits& limits)
+{
+    return {.line = kLine,
+            .measured = documentOf({.dose = MicroLitres{200},
+                                    .how = CollectedShots{10, {2'080}, {100}},
+                                    .limits = limits})};
+}
+
+TEST(DoseByCardTest, theCardsLimitDecidesAndStandsInTheRecord)
+{
+    BenchShift usual, strict(cardWith(kStrict));
+    usual.open().say(fourPercentOff(kUsualDoseLimits));
+    EXPECT_TRUE(usual.all<DoseChecked>().back().ok);
+    strict.open().say(fourPercentOff({3, 3}));
+    const DoseChecked said = strict.all<DoseChecked>().back();
+    EXPECT_FALSE(said.ok);
+    const auto again = injectorCaseFrom(said.measured->text);  // as an auditor does
+    ASSERT_TRUE(again);
+    EXPECT_EQ(again->limits, (DoseLimits{3, 3}));
+    EXPECT_EQ(judged(*again).verdict, DoseVerdict::Failed);
+}
+
+TEST(DoseByCardTest, noMeasurementBringsItsOwnLimitsAgainstTheCards)
+{
+    BenchShift strict(cardWith(kStrict));
+    strict.open();
+    EXPECT_EQ(strict.refused(fourPercentOff(kUsualDoseLimits)), RefusalCode::BadDocument);
+    EXPECT_TRUE(strict.all<DoseChecked>().empty());
+}
+
+TEST(BirdsByCardTest, whatTheyWereHeldToStandsInTheRecord)
+{
+    BenchShift usual, strict(cardWith(kStrict));
+    usual.open().say(CheckBirds{kLine, 100, 97});
+    EXPECT_EQ(payloadOf(usual.all<BirdsChecked>().back()),
+              payloadOf(BirdsChecked{kLine, 100, 97, 950, 950}));
+    usual.say(CheckBirds{kLine, 100, 97, 920});
+    EXPECT_EQ(usual.bench().lines.at(kLine).looked->targetPerMille, 920);
+    EXPECT_EQ(usual.refused(CheckBirds{kLine, 100, 97, 1'000}), RefusalCode::OutOfRange);
+    strict.open().say(CheckBirds{kLine, 100, 97, 920});  // the card's goes first
+    EXPECT_EQ(payloadOf(strict.all<BirdsChecked>().back()),
+              payloadOf(BirdsChecked{kLine, 100, 97, 900, 950}));
+}
+
+// What was written before they were kept.
+TEST(BirdsByCardTest, aRecordWithoutThemStillReads)
+{
+    const auto fact = factFrom("birds.checked", R"({"good":97,"line":"A","looked":100})");
+    ASSERT_TRUE(fact);
+    EXPECT_EQ(payloadOf(std::get<BirdsChecked>(*fact)),
+              payloadOf(BirdsChecked{kLine, 100, 97, {}, {}}));
 }
 
 // --- the vessel ----------------------------------------------------------------------------------

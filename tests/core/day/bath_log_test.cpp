@@ -3,11 +3,13 @@
 
 #include "core/day/bath_log.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include <gtest/gtest.h>
 
 #include "core/bath/card_heat.h"
+#include "core/bench/next.h"
 #include "tests/support/shift.h"
 
 namespace bathside::test {
@@ -72,8 +74,8 @@ TEST_F(BathLogTest, findsTheMassThatMadeItsDipsAndHowFarTheCardWasOff)
     pull(shift, "B2", 400, 78);
     const auto mass = massOf(shift.station.state(), cardsHeat());
     ASSERT_TRUE(mass);
-    EXPECT_EQ(mass->pulls, 2);
-    EXPECT_NEAR(mass->fit.mass, kMass, 0.05);
+    EXPECT_EQ(mass->figure.pulls, 2);
+    EXPECT_NEAR(mass->figure.value, kMass, 0.05);
     HeatBudget real = budgetOf(cardsHeat(), 28);
     real.bath.water = kMass;
     const double off = dipOf(budgetOf(cardsHeat(), 28), 2)->end - dipOf(real, 2)->end;
@@ -90,8 +92,8 @@ TEST_F(BathLogTest, findsTheFilmCoefficientThatMadeItsTimes)
     pull(shift, "B1", 10, *seconds);
     const auto film = filmOf(shift.station.state(), cardsHeat());
     ASSERT_TRUE(film);
-    EXPECT_EQ(film->pulls, 1);
-    EXPECT_NEAR(film->fit.film, 2'400, 0.02 * 2'400);
+    EXPECT_EQ(film->figure.pulls, 1);
+    EXPECT_NEAR(film->figure.value, 2'400, 0.02 * 2'400);
     EXPECT_NEAR(film->foreseen, *thawed(thawSettingOf(cardsHeat(), 28)).slush - *seconds, 0.1);
 }
 
@@ -159,6 +161,131 @@ TEST_F(BathLogTest, theLastPullsCount)
     const auto last = opensOf(shift.station.state(), cardsHeat(), 1);
     ASSERT_EQ(last.size(), 1U);
     EXPECT_NEAR(last[0].slush, 80, 0.01);
+}
+
+// --- from one shift to the next ------------------------------------------------------------------
+
+class LearnedBathTest : public BathLogTest {
+protected:
+    /// The time in water of 28 °C that the model gives with that film coefficient.
+    static double secondsWith(std::int64_t film)
+    {
+        HeatRules heat = cardsHeat();
+        heat.film = film;
+        return thawed(thawSettingOf(heat, 28)).slush.value_or(0);
+    }
+    /// A shift of pulls that were opened after these times, closed, and the next one opened.
+    void shiftOf(const std::vector<double>& opened)
+    {
+        for (std::size_t i = 0; i < opened.size(); ++i) {
+            const std::string bag = "B" + std::to_string(i + 1);
+            pull(shift, bag, m_at += 400, opened[i]);
+            shift.say(TakeBagDown{BagId{bag}, DownReason::Empty, {}});
+        }
+        shift.at(m_at += 200).say(CloseShift{});
+        shift.at(m_at += 3'600).open();
+    }
+    /// Of one ampoule, put into water of 28 °C now.
+    [[nodiscard]] double cueNow()
+    {
+        shift.at(m_at += 400).say(TakeReading{{"bath"}, MilliCelsius{28'000}});
+        shift.readyBag("C1").say(out({1}));
+        shift.say(moved(Step::Bath));
+        return cueIn(shift.bench());
+    }
+    static double cueIn(const Bench& bench)
+    {
+        return std::chrono::duration<double>(thawCue(bench, *bench.ampoule({1, 1}))).count();
+    }
+    [[nodiscard]] const BathLearned& learned() const { return *shift.bench().learned; }
+
+private:
+    double m_at = 0;
+};
+
+// The card calls at 80 s, which is what its film coefficient gives at 28 °C.
+TEST_F(LearnedBathTest, theSecondDaysCueComesFromTheFirstDaysSlushTimes)
+{
+    const double first = secondsWith(2'600);
+    ASSERT_LT(first, 78);
+    shiftOf({first, first - 0.5, first + 0.5, first});
+    ASSERT_TRUE(learned().film);
+    EXPECT_EQ(learned().film->stand, FitStand::Used);
+    EXPECT_EQ(learned().film->pulls, 4);
+    ASSERT_TRUE(learned().film->interval);
+    EXPECT_LT(learned().film->interval->low, 2'600);
+    EXPECT_GT(learned().film->interval->high, 2'600);
+    EXPECT_NEAR(cueNow(), 80 * first / secondsWith(cardsHeat().film), 0.2);
+}
+
+TEST_F(LearnedBathTest, aStartReadsItFromTheLastShiftAlone)
+{
+    shiftOf({74, 74.5, 73.5});
+    shiftOf({});
+    const double cue = cueNow();
+    ASSERT_LT(cue, 76);
+    const auto& all = shift.recorder.events;
+    const auto last = std::ranges::find_if(all.rbegin(), all.rend(), [](const Event& event) {
+        return std::holds_alternative<ShiftOpened>(event.fact);
+    });
+    const auto opening = last.base() - 1;
+    std::vector<Event> carried;
+    std::copy_if(all.begin(), opening, std::back_inserter(carried), [](const Event& event) {
+        return std::ranges::count(carriedKinds(), std::string(kindOf(event.fact))) > 0;
+    });
+    const State state = restored(carried, {opening, all.end()});
+    EXPECT_DOUBLE_EQ(cueIn(state.bench), cue);
+}
+
+TEST_F(LearnedBathTest, tooFewOrScatteredTimesAreNotUsedAndSaySo)
+{
+    shiftOf({70, 70});
+    EXPECT_EQ(learned().film->stand, FitStand::TooFew);
+    EXPECT_FALSE(learned().cue);
+    shiftOf({40, 118, 41, 119});
+    EXPECT_EQ(learned().film->stand, FitStand::Scattered);
+    EXPECT_DOUBLE_EQ(cueNow(), 80);
+}
+
+// Ampoules are opened after the cue, by whatever the hand takes: a station that believed them whole
+// would call later every day.
+TEST_F(LearnedBathTest, theCueDoesNotCreepTowardsTheLimit)
+{
+    for (int day = 0; day < 3; ++day)
+        shiftOf({84, 85, 86});
+    EXPECT_DOUBLE_EQ(cueNow(), 80);
+}
+
+TEST_F(LearnedBathTest, neverLaterThanTheLimitLessTheHandling)
+{
+    shiftOf({93, 94, 95});
+    EXPECT_EQ(learned().film->stand, FitStand::Used);
+    EXPECT_DOUBLE_EQ(cueNow(), 90 - 8);
+}
+
+TEST_F(LearnedBathTest, theBathsMassIsCarriedTooAndUsedFromThreePullsOn)
+{
+    shiftOf({78, 78});
+    EXPECT_EQ(learned().mass->stand, FitStand::TooFew);
+    shiftOf({78, 78});
+    EXPECT_EQ(learned().mass->stand, FitStand::Used);
+    EXPECT_EQ(learned().mass->pulls, 4);
+    EXPECT_NEAR(learned().mass->value, kMass, 0.05);
+    const HeatRules used = heatWith(cardsHeat(), learned().mass, {});
+    EXPECT_NEAR(static_cast<double>(used.waterGrams), 1'000 * kMass, 50);
+    pull(shift, "B9", 100'000, 78);
+    EXPECT_EQ(massOf(shift.station.state(), cardsHeat())->figure.pulls, 5);  // and of this shift
+}
+
+TEST_F(LearnedBathTest, anotherCardsAmpoulesAreNotJudgedByIt)
+{
+    const double first = secondsWith(2'600);
+    shiftOf({first, first, first});
+    const auto thin = cardWith(R"({"version": 2, "heat": {"diameter_um": 10000, "source": "a"}})");
+    EXPECT_TRUE(learnedScale(shift.bench(), *shift.bench().card));
+    EXPECT_FALSE(learnedScale(shift.bench(), *thin));
+    shift.say(AdoptCard{thin->document()});
+    EXPECT_DOUBLE_EQ(cueNow(), 80);
 }
 
 }  // namespace

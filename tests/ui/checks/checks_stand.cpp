@@ -10,14 +10,18 @@
 
 namespace bathside::test {
 
-ChecksStand::ChecksStand(const Panel& panel, const QString& language) : m_stand(panel, language)
+ChecksStand::ChecksStand(const Panel& panel, const QString& language,
+                         std::map<QString, std::string> left)
+    : m_stand(panel, language)
 {
+    drafts.all = std::move(left);
     stand().frame().addPage(
         QString::fromLatin1(ui::Frame::kChecks),
         new ui::ChecksPage(
             {.model = stand().model(),
              .language = stand().language(),
              .balance = {m_balance, m_preferences},
+             .drafts = drafts,
              .save = [this](const QImage&, const QString& name) -> Result<QString, ui::PrintFault> {
                  saved.push_back(name);
                  return QStringLiteral("/pictures/") + name;

@@ -3,6 +3,7 @@
 // The checks' page beside the others, driven by presses.
 
 #include "tests/ui/bench/stand.h"
+#include "ui/models/draft_shelf.h"
 #include "ui/models/preferences.h"
 #include "ui/record/field_sheet.h"
 
@@ -17,9 +18,23 @@ public:
     std::optional<std::string> line;
 };
 
+class KeptDrafts final : public ui::DraftShelf {
+public:
+    [[nodiscard]] std::string kept(const QString& name) const override
+    {
+        const auto found = all.find(name);
+        return found == all.end() ? std::string() : found->second;
+    }
+    void keep(const QString& name, const std::string& document) override { all[name] = document; }
+
+    std::map<QString, std::string> all;
+};
+
 class ChecksStand {
 public:
-    ChecksStand(const Panel& panel, const QString& language);
+    /// `left`: drafts of a program that ended.
+    ChecksStand(const Panel& panel, const QString& language,
+                std::map<QString, std::string> left = {});
 
     [[nodiscard]] Stand& stand() { return m_stand; }
     [[nodiscard]] FakeBalance& balance() { return m_balance; }
@@ -40,6 +55,7 @@ public:
     [[nodiscard]] QString fields();
 
     std::vector<QString> saved;  // names of pictures
+    KeptDrafts drafts;
 
 private:
     ui::Preferences m_preferences{{}};

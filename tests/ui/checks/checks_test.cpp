@@ -5,6 +5,8 @@
 
 #include "core/bench/dose.h"
 #include "core/checks/injector_case.h"
+#include "core/checks/vessel_described.h"
+#include "tests/support/cards.h"
 #include "tests/ui/checks/checks_stand.h"
 #include "ui/charts/chart.h"
 #include "ui/controls/banner.h"
@@ -232,6 +234,58 @@ TEST_F(ChecksPageTest, moreGoodBirdsThanWereLookedAtAreRefused)
     EXPECT_TRUE(all<BirdsChecked>().empty());
 }
 
+// --- by the card's limits ------------------------------------------------------------------------
+
+class CheckLimitsPageTest : public ChecksPageTest {
+protected:
+    CheckLimitsPageTest()
+    {
+        pages.stand().note(AdoptCard{cardWith(R"({"version": 2, "check_limits": {
+            "dose": {"systematic_per_mille": 30, "random_per_mille": 20, "source": "site rule 4",
+                     "diluent_density_g_l": 1012,
+                     "words": {"en": "Stop the line.", "es": "Pare la línea."}},
+            "birds": {"target_per_mille": 900, "source": "site rule 5",
+                      "words": {"en": "Ask a lead.", "es": "Pregunte."}}}})")
+                                         ->document()});
+        open();
+    }
+};
+
+// By hand: 2.08 mL in 10 shots are 4.0 % more than 0.2 mL.
+TEST_F(CheckLimitsPageTest, theDoseIsHeldToThemAndTheyAreShown)
+{
+    EXPECT_TRUE(notice().contains(QStringLiteral("those of the card"))) << notice().toStdString();
+    expectField("1.012 g/mL");  // weighed: the card's diluent
+    pages.tap("checks.cylinder");
+    pages.typeAll({"10", "2.08", "0.1"});
+    expectTitle("The dose is wrong");
+    expectField("limit: ± 3.0 %");
+    expectField("Limit of the card: site rule 4");
+    expectField("Stop the line.");
+    pages.tap("checks.record");
+    ASSERT_EQ(all<DoseChecked>().size(), 1U);
+    EXPECT_FALSE(all<DoseChecked>()[0].ok);
+    EXPECT_EQ(injectorCaseFrom(all<DoseChecked>()[0].measured->text)->limits, (DoseLimits{3, 2}));
+}
+
+TEST_F(CheckLimitsPageTest, theBirdsAreHeldToTheirTargetWhichNobodyChanges)
+{
+    pages.tap("checks.birds");
+    expectField("needed to show 90.0 %");
+    expectField("Limit of the card: site rule 5");
+    EXPECT_TRUE(reasonOf("checks.target").contains(QStringLiteral("limit of the card")));
+    pages.tap("checks.target");
+    EXPECT_FALSE(pages.stand().target(QStringLiteral("pad.set")));
+    pages.tap("checks.looked");
+    pages.typeAll({"100", "80"});
+    expectTitle("Missed");
+    expectField("Ask a lead.");
+    pages.tap("checks.record");
+    ASSERT_EQ(all<BirdsChecked>().size(), 1U);
+    EXPECT_EQ(all<BirdsChecked>()[0].targetPerMille, 900);
+    EXPECT_EQ(all<BirdsChecked>()[0].confidencePerMille, 950);
+}
+
 // --- the vessel ----------------------------------------------------------------------------------
 
 TEST_F(ChecksPageTest, describesAVesselFigureByFigure)
@@ -306,6 +360,128 @@ TEST_F(ChecksPageTest, saysWhatTheVesselLosesAndThatItsVacuumIsSound)
     pages.tap("checks.save");
     EXPECT_EQ(pages.saved, std::vector<QString>{QStringLiteral("checks-levels")});
     EXPECT_TRUE(notice().contains(QStringLiteral("/pictures/checks-levels")));
+}
+
+TEST_F(ChecksPageTest, aRiseThatNobodyCalledAFillBreaksTheLine)
+{
+    keepAVessel(pages.stand(), 3);
+    pages.stand().pass(std::chrono::hours(24));
+    pages.stand().say(DipVessel{VesselId{"1"}, 470, false});
+    pages.show();
+    pages.tap("checks.vessel");
+    auto* chart = pages.stand().frame().findChild<ui::Chart*>(QStringLiteral("checks.levels"));
+    ASSERT_EQ(chart->content().lines.size(), 3);  // one fill was said, one is seen
+    for (const ui::ChartLine& line : chart->content().lines)
+        for (qsizetype i = 1; i < line.points.size(); ++i)
+            EXPECT_LE(line.points[i].y(), line.points[i - 1].y());
+}
+
+TEST_F(ChecksPageTest, aClosedRoomSaysWhenItsOxygenIsTooLittle)
+{
+    const VesselId vessel{"1"};
+    openWithALine(pages.stand());
+    pages.stand().say(DescribeVessel{vessel, documentOf({.name = "1",
+                                                         .dipstick = {{0, 0}, {240, 168}},
+                                                         .minimumDecilitres = 80,
+                                                         .usualPerDay = {500'000},
+                                                         .room = VesselDescription::Room{35, 0}})});
+    pages.show();
+    pages.tap("checks.vessel");
+    expectField("a closed room: below 19.5 % after 7.2 days");  // by hand: 100 ln(20.95/19.5)
+}
+
+TEST_F(ChecksPageTest, everyVesselCanBeShown)
+{
+    openWithALine(pages.stand());
+    for (char name = 'A'; name <= 'H'; ++name)
+        pages.stand().say(DescribeVessel{VesselId{std::string(1, name)},
+                                         documentOf({.name = std::string(1, name),
+                                                     .dipstick = {{0, 0}, {240, 168}},
+                                                     .minimumDecilitres = 80,
+                                                     .usualPerDay = {250'000},
+                                                     .room = {}})});
+    const auto shown = [this] {
+        return qobject_cast<ui::TapButton*>(pages.stand().target(QStringLiteral("checks.which")))
+            ->word();
+    };
+    pages.show();
+    pages.stand().taps({"checks.vessel", "checks.which", "ask.more", "ask.vessel:H"});
+    EXPECT_TRUE(shown().endsWith(u'H')) << shown().toStdString();
+    pages.stand().taps({"checks.which", "ask.more", "ask.more", "ask.vessel:A"});  // and around
+    EXPECT_TRUE(shown().endsWith(u'A')) << shown().toStdString();
+}
+
+TEST(LettersInSpanishTest, thePadHasTheLetterWithATilde)
+{
+    ChecksStand pages(kTenInch, QStringLiteral("es"));
+    pages.show();
+    pages.stand().taps({"checks.vessel", "checks.which", "ask.new", "letters.N", "letters.enye",
+                        "letters.O", "letters.set"});
+    EXPECT_TRUE(qobject_cast<ui::TapButton*>(pages.stand().target(QStringLiteral("checks.which")))
+                    ->word()
+                    .endsWith(QStringLiteral("NÑO")));
+}
+
+// --- what an ended program left ------------------------------------------------------------------
+
+std::vector<DoseChecked> dosesIn(ChecksStand& pages)
+{
+    std::vector<DoseChecked> found;
+    for (const Event& event : pages.stand().kept().all) {
+        if (const auto* dose = std::get_if<DoseChecked>(&event.fact))
+            found.push_back(*dose);
+    }
+    return found;
+}
+
+TEST_F(ChecksPageTest, weightsOfAProgramThatEndedAreThereAgainAndNamed)
+{
+    open();
+    pages.tap("checks.weigh");
+    pages.typeAll({kTenWeights.begin(), kTenWeights.begin() + 4});
+    EXPECT_FALSE(pages.fields().contains(QStringLiteral("unfinished")));
+    ChecksStand again(kTenInch, QStringLiteral("en"), pages.drafts.all);  // as if it had crashed
+    openWithALine(again.stand());
+    again.show();
+    EXPECT_TRUE(again.fields().contains(QStringLiteral("unfinished: 4 weight")))
+        << again.fields().toStdString();
+    EXPECT_TRUE(dosesIn(again).empty());
+    again.tap("checks.weigh");
+    again.typeAll({kTenWeights.begin() + 4, kTenWeights.end()});
+    EXPECT_TRUE(again.fields().contains(QStringLiteral("0.1999 mL")));  // all ten
+    again.tap("checks.record");
+    EXPECT_EQ(dosesIn(again).size(), 1U);
+    EXPECT_FALSE(again.fields().contains(QStringLiteral("unfinished")));
+    ChecksStand third(kTenInch, QStringLiteral("en"), again.drafts.all);
+    third.show();
+    EXPECT_TRUE(third.fields().contains(QStringLiteral("none yet")))
+        << third.fields().toStdString();
+}
+
+TEST_F(ChecksPageTest, aTableOfAProgramThatEndedGoesOnWhereItStopped)
+{
+    open();
+    pages.stand().taps({"checks.vessel", "checks.which", "ask.new"});
+    pages.spell("K");
+    pages.tap("checks.describe");
+    pages.typeAll({"0", "0", "240"});
+    ChecksStand again(kTenInch, QStringLiteral("en"), pages.drafts.all);
+    openWithALine(again.stand());
+    again.show();
+    again.tap("checks.vessel");
+    const auto* describe =
+        qobject_cast<ui::TapButton*>(again.stand().target(QStringLiteral("checks.describe")));
+    EXPECT_TRUE(describe->line().contains(QStringLiteral("unfinished")));
+    EXPECT_FALSE(again.stand().bench().vessels.contains({"K"}));
+    again.tap("checks.describe");
+    again.type("16.8");
+    again.tap("ask.table");
+    again.typeAll({"8", "0.25"});
+    again.tap("ask.no-room");
+    ASSERT_TRUE(again.stand().bench().vessels.contains({"K"}));
+    const Vessel& vessel = *again.stand().bench().vessels.at({"K"}).vessel;
+    EXPECT_DOUBLE_EQ(vessel.dipstick.litresAt(120).value(), 8.4);
+    EXPECT_TRUE(again.drafts.kept(QStringLiteral("vessel")).empty());
 }
 
 TEST_F(ChecksPageTest, aFailingVacuumIsAnAlarmAndAWord)

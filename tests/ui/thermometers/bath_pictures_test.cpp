@@ -115,11 +115,15 @@ TEST(BathTrace, byHandIsWhatIsOnRecord)
 BathFits fitsWith(int massPulls, int filmPulls)
 {
     BathFits fits;
+    const auto stand = [](int pulls) {
+        return pulls < kFewestPulls ? FitStand::TooFew : FitStand::Used;
+    };
     if (massPulls > 0)
-        fits.mass =
-            FitOfPulls<MassFit>{{.mass = 8.44, .interval = {}, .predicted = {}}, massPulls, 0.126};
+        fits.mass = FitOfPulls{
+            LearnedFigure{stand(massPulls), massPulls, 8.44, Interval{8.1, 8.81}, 0}, 0.126};
     if (filmPulls > 0)
-        fits.film = FitOfPulls<FilmFit>{{.film = 1'734.6, .predicted = {}}, filmPulls, 4.26};
+        fits.film = FitOfPulls{
+            LearnedFigure{stand(filmPulls), filmPulls, 1'734.6, Interval{1'500, 2'000}, 0}, 4.26};
     return fits;
 }
 
@@ -145,14 +149,45 @@ TEST_F(FitsText, saysWhatOnePullShowsOfTheBath)
 {
     EXPECT_EQ(fitsText(fitsWith(1, 0), givenHeat()),
               QStringLiteral("From 1 pull: the bath acts as 8.4 kg of water; the card's 10.0 kg "
-                             "foresaw its dips to 0.13 °C."));
+                             "foresaw its dips to 0.13 °C. Used: the card's, as it takes three "
+                             "pulls."));
 }
 
 TEST_F(FitsText, saysWhatSeveralPullsShowOfTheFilm)
 {
     EXPECT_EQ(fitsText(fitsWith(0, 3), givenHeat()),
               QStringLiteral("From 3 pulls: opened as with 1,735 W/(m² K) or more; the card's "
-                             "2,000 foresaw it to 4.3 s."));
+                             "2,000 foresaw it to 4.3 s. Used from the next shift on."));
+}
+
+TEST_F(FitsText, saysWhatIsUsedWithItsInterval)
+{
+    EXPECT_TRUE(
+        fitsText(fitsWith(4, 0), givenHeat()).endsWith(QStringLiteral("Used: 8.4 (8.1 to 8.8).")));
+    BathFits fits = fitsWith(0, 5);
+    fits.inCue = LearnedFigure{FitStand::Used, 4, 1'800, Interval{1'600, 2'100}, 0};
+    EXPECT_TRUE(
+        fitsText(fits, givenHeat()).endsWith(QStringLiteral("Used: 1,800 (1,600 to 2,100).")));
+}
+
+TEST_F(FitsText, setUpSaysWhichMassTheForecastGoesBy)
+{
+    BathLearned learned;
+    EXPECT_EQ(bathLine(nullptr), QStringLiteral("and the bath"));
+    learned.mass = LearnedFigure{FitStand::Scattered, 4, 8.44, {}, 0};
+    EXPECT_EQ(bathLine(&learned), QStringLiteral("and the bath"));
+    learned.mass->stand = FitStand::Used;
+    EXPECT_EQ(bathLine(&learned), QStringLiteral("bath: 8.4 kg, fitted"));
+}
+
+TEST_F(FitsText, saysWhyAFigureIsNotUsed)
+{
+    BathFits fits = fitsWith(4, 4);
+    fits.mass->figure.stand = FitStand::Scattered;
+    fits.film->figure.stand = FitStand::Implausible;
+    const QString text = fitsText(fits, givenHeat());
+    EXPECT_TRUE(text.contains(QStringLiteral("the pulls do not agree"))) << text.toStdString();
+    EXPECT_TRUE(text.endsWith(QStringLiteral("as water cannot do that."))) << text.toStdString();
 }
 
 TEST_F(FitsText, saysBothOneAfterTheOther)

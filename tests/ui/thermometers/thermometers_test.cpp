@@ -391,7 +391,7 @@ TEST_F(ThermometersPageTest, theForecastIsThereAtOnceAndSaysWhatIsStillReckoned)
     EXPECT_TRUE(notice().startsWith(QStringLiteral("Reckoning")));  // the shift's pulls anew
     EXPECT_FALSE(chart("thermometers.slush").content().lines.isEmpty());
     thermo.work.back()();
-    EXPECT_TRUE(notice().startsWith(QStringLiteral("No pull of this shift")));
+    EXPECT_TRUE(notice().startsWith(QStringLiteral("These figures are the card's")));
 }
 
 TEST_F(ThermometersPageTest, anAnswerToWhatWasAskedBeforeIsDropped)
