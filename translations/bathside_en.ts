@@ -12,10 +12,6 @@
         <translation>The clock was changed: compare it with another</translation>
     </message>
     <message>
-        <source>The thermometer is lost: measure by hand</source>
-        <translation>The thermometer is lost: measure by hand</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <comment>whom it is about, and what to do</comment>
         <translation>%1: %2</translation>
@@ -66,6 +62,15 @@
     </message>
     <message>
         <source>Vessel %1 should be down to its minimum by now: read its level, fill it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The thermometer gives no reading: measure by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The thermometer gives no reading (%1): measure by hand</source>
+        <comment>why: &quot;its check failed&quot;</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -616,6 +621,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>How many in a hundred are to have it well?</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1: limit of the card</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>CalibrationText</name>
@@ -1000,6 +1009,55 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
             <numerusform>%Ln bird</numerusform>
             <numerusform>%Ln birds</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>to do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limit of the card: %1</source>
+        <comment>its source</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ConnectionText</name>
+    <message>
+        <source>%1 is on that port.</source>
+        <comment>a thermometer</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The balance is on that port.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one-wire</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>serial port</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another port …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by its path</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>glass or digital, typed in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The port&apos;s path, or its name in /dev, as ttyS0</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1796,6 +1854,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>a deviation</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 (%2, %3)</source>
+        <comment>a comment, who, when</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Fact</name>
@@ -2268,6 +2331,15 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>who, bag, what was decided</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 To be shown: %2 %, with %3 % confidence.</source>
+        <comment>what was looked at; a share</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the pulls so far say of the bath was carried into this shift.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Fault</name>
@@ -2539,6 +2611,22 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>balance …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n weight(s) from %1 %2. Go on, or measure anew.</source>
+        <comment>a day, a time</comment>
+        <translation>
+            <numerusform>%n weight from %1 %2. Go on, or measure anew.</numerusform>
+            <numerusform>%n weights from %1 %2. Go on, or measure anew.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>unfinished</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filled in: the diluent&apos;s, by the card.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3411,6 +3499,35 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
             <numerusform>From %n pulls: opened as with %1 W/(m² K) or more; the card&apos;s %2 foresaw it to %3 s.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Used: the card&apos;s, as it takes three pulls.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Used: the card&apos;s, as the pulls do not agree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Used: the card&apos;s, as water cannot do that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Used: %1 (%2 to %3).</source>
+        <comment>a figure and its interval</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Used from the next shift on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bath: %1 kg, fitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and the bath</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>PinText</name>
@@ -3871,6 +3988,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>d MMM yyyy</source>
         <extracomment>A day, as QDate::toString writes it; in some languages with &quot;de&quot;.</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ω of an NTC</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4826,6 +4947,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>Here the code of %1 is read where it is asked who signs. To be on duty, scan it on the bench page.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>the target</source>
+        <comment>what is outside what can be</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ReviewTalk</name>
@@ -5128,6 +5254,32 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>Nothing has come yet. Which of these is like its line?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No such sensor can be: its resistance would not fall as it gets warmer. Compare A, B and C, with their signs and powers of ten.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>YES, THAT IS IT</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>type them again …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By these it has %1 Ω at 25 °C and %2 Ω at 0 °C. Is that your sensor?</source>
+        <comment>resistances</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of its sensor (Steinhart–Hart)</source>
+        <comment>a letter: A, B or C</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As its data sheet has it, with this power of ten. Seven decimals are enough.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5806,31 +5958,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
 <context>
     <name>ThermometerText</name>
     <message>
-        <source>leave it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Its name, as on its label</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The smallest step it shows</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>serial port</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>one-wire</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>read by hand</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>glass or digital, typed in</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5895,6 +6027,22 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>%1: what is different?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>NOT IN THE BATH</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>IN THE BATH</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>any that is read counts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it alone, and readings by hand</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6212,6 +6360,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>Its room says how much oxygen is left if it all boils off.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>A closed room: 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>VesselText</name>
@@ -6246,10 +6398,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>describe …</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>goes on where it stopped</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6412,6 +6560,23 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>of late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unfinished: goes on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>vessels</comment>
+        <translation type="unfinished">more …</translation>
+    </message>
+    <message>
+        <source>a closed room: below 19.5 % after %1, and falling on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6976,11 +7141,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>thermometer lost</source>
-        <comment>name of an alarm</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>vessel loses too much</source>
         <comment>name of an alarm</comment>
         <translation type="unfinished"></translation>
@@ -7032,6 +7192,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>vessel low</source>
+        <comment>name of an alarm</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no thermometer reading</source>
         <comment>name of an alarm</comment>
         <translation type="unfinished"></translation>
     </message>
@@ -7358,6 +7523,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     </message>
     <message>
         <source>Saved: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits here are those of the card; the label goes first.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8488,10 +8657,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>and the bath</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>people …</source>
         <translation type="unfinished"></translation>
     </message>
@@ -8721,10 +8886,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>No pull of this shift shows yet how good these figures are.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>No thermometer is described. Readings by hand are taken, undecided at best.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -8781,11 +8942,24 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Reckoning: the time to slush, and what this shift&apos;s pulls say of the bath …</source>
+        <source>The time to slush is being reckoned …</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The time to slush is being reckoned …</source>
+        <source>More than one thermometer is read. Say at “change …” which one is in the bath: until then the last one that spoke counts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoning: the time to slush, and what the pulls say of the bath …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These figures are the card&apos;s: no pull shows yet how good they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the bath</source>
+        <comment>a thermometer</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

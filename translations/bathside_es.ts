@@ -12,10 +12,6 @@
         <translation>Se cambió el reloj: compárelo con otro</translation>
     </message>
     <message>
-        <source>The thermometer is lost: measure by hand</source>
-        <translation>Se perdió el termómetro: mida a mano</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <comment>whom it is about, and what to do</comment>
         <translation>%1: %2</translation>
@@ -67,6 +63,15 @@
     <message>
         <source>Vessel %1 should be down to its minimum by now: read its level, fill it</source>
         <translation>El termo %1 ya debe de estar en su mínimo: lea su nivel y llénelo</translation>
+    </message>
+    <message>
+        <source>The thermometer gives no reading: measure by hand</source>
+        <translation>El termómetro no da lectura: mida a mano</translation>
+    </message>
+    <message>
+        <source>The thermometer gives no reading (%1): measure by hand</source>
+        <comment>why: &quot;its check failed&quot;</comment>
+        <translation>El termómetro no da lectura (%1): mida a mano</translation>
     </message>
 </context>
 <context>
@@ -616,6 +621,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>How many in a hundred are to have it well?</source>
         <translation>¿Cuántas de cada cien deben tenerla bien?</translation>
     </message>
+    <message>
+        <source>%1: limit of the card</source>
+        <translation>%1: límite de la ficha</translation>
+    </message>
 </context>
 <context>
     <name>CalibrationText</name>
@@ -1000,6 +1009,55 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
             <numerusform>%Ln ave</numerusform>
             <numerusform>%Ln aves</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>to do</source>
+        <translation>qué hacer</translation>
+    </message>
+    <message>
+        <source>Limit of the card: %1</source>
+        <comment>its source</comment>
+        <translation>Límite de la ficha: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ConnectionText</name>
+    <message>
+        <source>%1 is on that port.</source>
+        <comment>a thermometer</comment>
+        <translation>%1 está en ese puerto.</translation>
+    </message>
+    <message>
+        <source>The balance is on that port.</source>
+        <translation>La balanza está en ese puerto.</translation>
+    </message>
+    <message>
+        <source>one-wire</source>
+        <translation>un hilo</translation>
+    </message>
+    <message>
+        <source>serial port</source>
+        <translation>puerto serie</translation>
+    </message>
+    <message>
+        <source>another port …</source>
+        <translation>otro puerto …</translation>
+    </message>
+    <message>
+        <source>by its path</source>
+        <translation>por su ruta</translation>
+    </message>
+    <message>
+        <source>read by hand</source>
+        <translation>leído a mano</translation>
+    </message>
+    <message>
+        <source>glass or digital, typed in</source>
+        <translation>de vidrio o digital, escrito a mano</translation>
+    </message>
+    <message>
+        <source>The port&apos;s path, or its name in /dev, as ttyS0</source>
+        <translation>La ruta del puerto, o su nombre en /dev, como ttyS0</translation>
     </message>
 </context>
 <context>
@@ -1796,6 +1854,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>a deviation</comment>
         <translation>abierta en este turno</translation>
     </message>
+    <message>
+        <source>%1 (%2, %3)</source>
+        <comment>a comment, who, when</comment>
+        <translation>%1 (%2, %3)</translation>
+    </message>
 </context>
 <context>
     <name>Fact</name>
@@ -2268,6 +2331,15 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <comment>who, bag, what was decided</comment>
         <translation>%1 puso fin a la retención de la bolsa %2: %3.</translation>
     </message>
+    <message>
+        <source>%1 To be shown: %2 %, with %3 % confidence.</source>
+        <comment>what was looked at; a share</comment>
+        <translation>%1 Por demostrar: %2 %, con %3 % de confianza.</translation>
+    </message>
+    <message>
+        <source>What the pulls so far say of the bath was carried into this shift.</source>
+        <translation>Lo que las tandas anteriores dicen del baño pasó a este turno.</translation>
+    </message>
 </context>
 <context>
     <name>Fault</name>
@@ -2540,6 +2612,22 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>balance …</source>
         <translation>balanza …</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n weight(s) from %1 %2. Go on, or measure anew.</source>
+        <comment>a day, a time</comment>
+        <translation>
+            <numerusform>%n peso del %1, %2. Siga o mida de nuevo.</numerusform>
+            <numerusform>%n pesos del %1, %2. Siga o mida de nuevo.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>unfinished</source>
+        <translation>sin terminar</translation>
+    </message>
+    <message>
+        <source>Filled in: the diluent&apos;s, by the card.</source>
+        <translation>Ya puesta: la del diluyente, según la ficha.</translation>
     </message>
 </context>
 <context>
@@ -3411,6 +3499,35 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
             <numerusform>De %n tandas: abiertas como con %1 W/(m² K) o más; los %2 de la ficha lo previeron a %3 s.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Used: the card&apos;s, as it takes three pulls.</source>
+        <translation>Se usa el de la ficha: hacen falta tres tandas.</translation>
+    </message>
+    <message>
+        <source>Used: the card&apos;s, as the pulls do not agree.</source>
+        <translation>Se usa el de la ficha: las tandas no coinciden.</translation>
+    </message>
+    <message>
+        <source>Used: the card&apos;s, as water cannot do that.</source>
+        <translation>Se usa el de la ficha: el agua no puede hacer eso.</translation>
+    </message>
+    <message>
+        <source>Used: %1 (%2 to %3).</source>
+        <comment>a figure and its interval</comment>
+        <translation>Se usa: %1 (de %2 a %3).</translation>
+    </message>
+    <message>
+        <source>Used from the next shift on.</source>
+        <translation>Se usa desde el próximo turno.</translation>
+    </message>
+    <message>
+        <source>bath: %1 kg, fitted</source>
+        <translation>baño: %1 kg, ajustado</translation>
+    </message>
+    <message>
+        <source>and the bath</source>
+        <translation>y el baño</translation>
+    </message>
 </context>
 <context>
     <name>PinText</name>
@@ -3872,6 +3989,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>d MMM yyyy</source>
         <extracomment>A day, as QDate::toString writes it; in some languages with &quot;de&quot;.</extracomment>
         <translation>d MMM yyyy</translation>
+    </message>
+    <message>
+        <source>Ω of an NTC</source>
+        <translation>Ω de una NTC</translation>
     </message>
 </context>
 <context>
@@ -4826,6 +4947,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>Here the code of %1 is read where it is asked who signs. To be on duty, scan it on the bench page.</source>
         <translation>Aquí el código de %1 se lee donde se pregunta quién firma. Para estar de turno, escanéelo en la página del puesto.</translation>
     </message>
+    <message>
+        <source>the target</source>
+        <comment>what is outside what can be</comment>
+        <translation>el objetivo</translation>
+    </message>
 </context>
 <context>
     <name>ReviewTalk</name>
@@ -5129,6 +5255,32 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>Nothing has come yet. Which of these is like its line?</source>
         <translation>Aún no ha llegado nada. ¿A cuál se parece su línea?</translation>
+    </message>
+    <message>
+        <source>No such sensor can be: its resistance would not fall as it gets warmer. Compare A, B and C, with their signs and powers of ten.</source>
+        <translation>No puede haber tal sensor: su resistencia no bajaría al calentarse. Compare A, B y C, con sus signos y potencias de diez.</translation>
+    </message>
+    <message>
+        <source>YES, THAT IS IT</source>
+        <translation>SÍ, ES ESE</translation>
+    </message>
+    <message>
+        <source>type them again …</source>
+        <translation>escribirlos otra vez …</translation>
+    </message>
+    <message>
+        <source>By these it has %1 Ω at 25 °C and %2 Ω at 0 °C. Is that your sensor?</source>
+        <comment>resistances</comment>
+        <translation>Con estos tiene %1 Ω a 25 °C y %2 Ω a 0 °C. ¿Es su sensor?</translation>
+    </message>
+    <message>
+        <source>%1 of its sensor (Steinhart–Hart)</source>
+        <comment>a letter: A, B or C</comment>
+        <translation>%1 de su sensor (Steinhart–Hart)</translation>
+    </message>
+    <message>
+        <source>As its data sheet has it, with this power of ten. Seven decimals are enough.</source>
+        <translation>Como está en su hoja de datos, con esta potencia de diez. Bastan siete decimales.</translation>
     </message>
 </context>
 <context>
@@ -5806,32 +5958,12 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
 <context>
     <name>ThermometerText</name>
     <message>
-        <source>leave it</source>
-        <translation>dejarlo</translation>
-    </message>
-    <message>
         <source>Its name, as on its label</source>
         <translation>Su nombre, como en su etiqueta</translation>
     </message>
     <message>
         <source>The smallest step it shows</source>
         <translation>El menor paso que muestra</translation>
-    </message>
-    <message>
-        <source>serial port</source>
-        <translation>puerto serie</translation>
-    </message>
-    <message>
-        <source>one-wire</source>
-        <translation>un hilo</translation>
-    </message>
-    <message>
-        <source>read by hand</source>
-        <translation>leído a mano</translation>
-    </message>
-    <message>
-        <source>glass or digital, typed in</source>
-        <translation>de vidrio o digital, escrito a mano</translation>
     </message>
     <message>
         <source>name …</source>
@@ -5896,6 +6028,22 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>%1: what is different?</source>
         <translation>%1: ¿qué cambia?</translation>
+    </message>
+    <message>
+        <source>NOT IN THE BATH</source>
+        <translation>NO ESTÁ EN EL BAÑO</translation>
+    </message>
+    <message>
+        <source>IN THE BATH</source>
+        <translation>EN EL BAÑO</translation>
+    </message>
+    <message>
+        <source>any that is read counts</source>
+        <translation>cuenta cualquiera que se lea</translation>
+    </message>
+    <message>
+        <source>it alone, and readings by hand</source>
+        <translation>solo él, y las lecturas a mano</translation>
     </message>
 </context>
 <context>
@@ -6212,6 +6360,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>Its room says how much oxygen is left if it all boils off.</source>
         <translation>La sala dice cuánto oxígeno queda si todo se evapora.</translation>
     </message>
+    <message>
+        <source>A closed room: 0.</source>
+        <translation>Sala cerrada: 0.</translation>
+    </message>
 </context>
 <context>
     <name>VesselText</name>
@@ -6247,10 +6399,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>describe …</source>
         <translation>describir …</translation>
-    </message>
-    <message>
-        <source>goes on where it stopped</source>
-        <translation>sigue donde se dejó</translation>
     </message>
     <message>
         <source>Choose a vessel first.</source>
@@ -6413,6 +6561,23 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>of late</source>
         <translation>últimamente</translation>
+    </message>
+    <message>
+        <source>unfinished: goes on</source>
+        <translation>sin terminar: continúa</translation>
+    </message>
+    <message>
+        <source>more …</source>
+        <comment>vessels</comment>
+        <translation>más …</translation>
+    </message>
+    <message>
+        <source>a closed room: below 19.5 % after %1, and falling on</source>
+        <translation>sala cerrada: menos de 19,5 % tras %1, y sigue bajando</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>días</translation>
     </message>
 </context>
 <context>
@@ -6976,11 +7141,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>reloj cambiado</translation>
     </message>
     <message>
-        <source>thermometer lost</source>
-        <comment>name of an alarm</comment>
-        <translation>termómetro perdido</translation>
-    </message>
-    <message>
         <source>vessel loses too much</source>
         <comment>name of an alarm</comment>
         <translation>el recipiente pierde demasiado</translation>
@@ -7034,6 +7194,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>vessel low</source>
         <comment>name of an alarm</comment>
         <translation>termo bajo</translation>
+    </message>
+    <message>
+        <source>no thermometer reading</source>
+        <comment>name of an alarm</comment>
+        <translation>sin lectura del termómetro</translation>
     </message>
 </context>
 <context>
@@ -7359,6 +7524,10 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
     <message>
         <source>Saved: %1</source>
         <translation>Guardado: %1</translation>
+    </message>
+    <message>
+        <source>Limits here are those of the card; the label goes first.</source>
+        <translation>Los límites son los de la ficha; la etiqueta va primero.</translation>
     </message>
 </context>
 <context>
@@ -8488,10 +8657,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>termómetros …</translation>
     </message>
     <message>
-        <source>and the bath</source>
-        <translation>y el baño</translation>
-    </message>
-    <message>
         <source>people …</source>
         <translation>personas …</translation>
     </message>
@@ -8721,10 +8886,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>Guardado: %1</translation>
     </message>
     <message>
-        <source>No pull of this shift shows yet how good these figures are.</source>
-        <translation>Ninguna tanda de este turno muestra aún si estas cifras son buenas.</translation>
-    </message>
-    <message>
         <source>No thermometer is described. Readings by hand are taken, undecided at best.</source>
         <translation>No hay termómetro descrito. Se toman lecturas a mano, indecisas como mucho.</translation>
     </message>
@@ -8781,12 +8942,25 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <translation>guardar</translation>
     </message>
     <message>
-        <source>Reckoning: the time to slush, and what this shift&apos;s pulls say of the bath …</source>
-        <translation>Calculando: el tiempo hasta hielo a medio fundir y lo que dicen del baño las tandas del turno …</translation>
-    </message>
-    <message>
         <source>The time to slush is being reckoned …</source>
         <translation>Se calcula el tiempo hasta hielo a medio fundir …</translation>
+    </message>
+    <message>
+        <source>More than one thermometer is read. Say at “change …” which one is in the bath: until then the last one that spoke counts.</source>
+        <translation>Se lee más de un termómetro. Diga en «cambiar …» cuál está en el baño: hasta entonces cuenta el último que habló.</translation>
+    </message>
+    <message>
+        <source>Reckoning: the time to slush, and what the pulls say of the bath …</source>
+        <translation>Calculando: el tiempo hasta hielo a medio fundir y lo que las tandas dicen del baño …</translation>
+    </message>
+    <message>
+        <source>These figures are the card&apos;s: no pull shows yet how good they are.</source>
+        <translation>Estas cifras son de la ficha: ninguna tanda muestra aún lo buenas que son.</translation>
+    </message>
+    <message>
+        <source>in the bath</source>
+        <comment>a thermometer</comment>
+        <translation>en el baño</translation>
     </message>
 </context>
 <context>
