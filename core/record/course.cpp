@@ -58,7 +58,8 @@ void addReadings(Course& course, const State& state, const Moment& first)
         last = std::max(last, tick.at);
     for (const auto& event : state.journal) {
         const auto* reading = std::get_if<ReadingTaken>(&event->fact);
-        if (!reading || reading->fault || !reading->corrected || event->at.wall < first.at.wall)
+        if (!reading || reading->fault || !reading->corrected || event->at.wall < first.at.wall ||
+            !state.bench.isOfBath(reading->probe))
             continue;
         const std::int64_t at = since(first, {.at = event->at});
         if (at <= last)

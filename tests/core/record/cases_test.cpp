@@ -167,6 +167,27 @@ TEST_F(CasesTest, theCourseOfATimeHasTheBathMeanwhile)
     EXPECT_TRUE(found.readings[1].verdict == Verdict::Outside);
 }
 
+TEST_F(CasesTest, theCourseHasTheThermometerInTheBathAlone)
+{
+    const std::string plain = R"({"resolution_uc": 1000, "drift_uc": 0, "points": [], )";
+    shift.say(DescribeProbe{
+        {"bath"}, plain + R"("in_bath": true, "source": {"kind": "one-wire", "device": "28-1"}})"});
+    shift.say(
+        DescribeProbe{{"room"}, plain + R"("source": {"kind": "one-wire", "device": "28-2"}})"});
+    shift.at(50).readyBag("B1").at(60).say(out({1}));
+    shift.at(61).say(TakeReading{{"bath"}, MilliCelsius{28'000}});
+    shift.at(62).say(TakeReading{{"room"}, MilliCelsius{20'000}});
+    shift.at(74).say(moved(Step::Bath));
+    const auto all = reviewCases(shift.bench());
+    const auto late = std::ranges::find_if(all, [](const ReviewCase& one) {
+        return one.deviation && one.deviation->fact.limit == LimitName::Exposure;
+    });
+    ASSERT_NE(late, all.end());
+    const Course found = courseOf(shift.station.state(), *late->deviation);
+    ASSERT_EQ(found.readings.size(), 1U);
+    EXPECT_EQ(found.readings[0].value, MilliCelsius{28'000});
+}
+
 TEST_F(CasesTest, aTemperatureIsShownOnItsOwnSide)
 {
     for (const auto& [name, celsius] : {std::pair{"B1", 16'500}, std::pair{"B2", 29'000}}) {
