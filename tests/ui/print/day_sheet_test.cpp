@@ -65,7 +65,8 @@ DaySheet longSheet()
     std::string words;
     for (int i = 0; i < 800; ++i)
         words += "again and ";
-    shift.notes.push_back({{}, PersonId{"AB"}, words, {std::string(5000, 'x')}});
+    shift.notes.push_back(
+        {{}, PersonId{"AB"}, words, {NoteComment{{}, PersonId{"LS"}, std::string(5000, 'x')}}});
     shift.notes.push_back({{}, {}, std::string(500, 'W'), {}});
     shift.bags.front().bag.id = {std::string(80, 'B')};
     return sheet;
