@@ -3528,6 +3528,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>and the bath</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 °C, which is the card&apos;s and not measured,</source>
+        <comment>temperature</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>PinText</name>

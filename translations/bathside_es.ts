@@ -3528,6 +3528,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>and the bath</source>
         <translation>y el baño</translation>
     </message>
+    <message>
+        <source>%1 °C, which is the card&apos;s and not measured,</source>
+        <comment>temperature</comment>
+        <translation>%1 °C, que son de la ficha y no medidos,</translation>
+    </message>
 </context>
 <context>
     <name>PinText</name>

@@ -9,10 +9,22 @@
 namespace bathside::rows {
 namespace {
 
+/// What a proven lead decided of a bag or a lot: no tap goes back to what was before it.
+bool isDecision(const Event& event)
+{
+    const bool isOne = std::holds_alternative<BagReleased>(event.fact) ||
+                       std::holds_alternative<LotReleased>(event.fact) ||
+                       std::holds_alternative<LotAllowed>(event.fact);
+    return isOne && event.person && event.person->proof == Proof::Proven;
+}
+
+/// Said with a lead's signature on the Review page: the end of a bag that was thrown away.
+bool isSignedAlong(const Event& event) { return event.place.text.starts_with("review.signed."); }
+
 /// A person's statement that can be taken back with one tap: not the shift's frame, not a mending.
 bool isUndoable(const Event& event)
 {
-    return !event.place.empty() && isMendable(event) &&
+    return !event.place.empty() && !isSignedAlong(event) && isMendable(event) &&
            std::visit(
                []<typename F>(const F&) {
                    constexpr bool isFrame =
@@ -96,9 +108,10 @@ std::vector<Fact> identified(const Context& now, const Question& asked, int no)
 Decision on(const Context& now, const TakeBack& meant)
 {
     const auto& journal = now.state.journal;
-    const auto last = std::find_if(journal.rbegin(), journal.rend(),
-                                   [](const auto& event) { return isUndoable(*event); });
-    if (last == journal.rend())
+    const auto last = std::find_if(journal.rbegin(), journal.rend(), [](const auto& event) {
+        return isUndoable(*event) || isDecision(*event);
+    });
+    if (last == journal.rend() || isDecision(**last))
         return refuse(RefusalCode::NothingToTakeBack);
     const Elapsed since = elapsed((*last)->at, now.tap.at);
     const bool soon = since.certain && now.bench.card && since.time < now.card().takeBackFree;

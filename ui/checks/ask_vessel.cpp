@@ -84,7 +84,7 @@ void askMinimum(CheckContext& context, VesselDraft& draft)
 {
     const NumberQuestion question{.title = VesselAsk::tr("Which level must it never fall below?"),
                                   .unit = QStringLiteral("L"),
-                                  .lowest = 0,
+                                  .lowest = draft.rows.front().decilitres,  // no reading is below
                                   .highest = draft.rows.back().decilitres - 1,
                                   .decimals = 1,
                                   .typedDecimals = 1};

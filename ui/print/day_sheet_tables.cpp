@@ -264,8 +264,16 @@ SheetTable carriedTable(const SheetShift& shift, const People& people, const std
                      {},
                      DayText::tr("None.", "no deviations")};
     for (const ReviewCase& one : shift.carried) {
-        if (!one.deviation)
+        if (one.hold) {
+            table.rows.push_back({{QString::number(one.seq())},
+                                  {isoDayText(localDay(one.at().wall, shift.zone))},
+                                  {caseText(one), true},
+                                  {kNone},
+                                  {kNone},
+                                  {kNone},
+                                  {DayText::tr("open in this shift", "a deviation")}});
             continue;
+        }
         const DeviationOnRecord& deviation = *one.deviation;
         table.rows.push_back(
             {{QString::number(deviation.seq)},

@@ -45,6 +45,18 @@ FittedText sentenceFor(const QModelIndex& index, double width)
     return fitted(sentenceAt(index), {sentenceWidth(width), high + 1}, kWish);
 }
 
+/// Day, time and initials, as many lines as they need in their column.
+FittedText stampFor(const QModelIndex& index)
+{
+    const Metrics& metrics = theme().metrics();
+    QString stamp = index.data(DayModel::TimeRole).toString();
+    const QString person = index.data(DayModel::PersonRole).toString();
+    if (!person.isEmpty())
+        stamp += u' ' + person;
+    const double high = heightOf(static_cast<int>(kMostLines), Metrics::kSmall, Weight::Regular);
+    return fitted(stamp, {metrics.px(kTimeMm) - metrics.px(1), high + 1}, kWish);
+}
+
 class RowPainter final : public QStyledItemDelegate {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
@@ -54,9 +66,8 @@ public:
     {
         const auto* view = qobject_cast<const QListView*>(option.widget);
         const int wide = view ? view->viewport()->width() : option.rect.width();
-        const bool saysDay = index.data(DayModel::TimeRole).toString().contains(u' ');
-        const auto lines = std::max<qsizetype>(sentenceFor(index, wide).lines.size(),
-                                               saysDay ? 3 : 2);  // day, time and initials
+        const auto lines = std::max<qsizetype>(
+            {sentenceFor(index, wide).lines.size(), stampFor(index).lines.size(), 2});
         const double text = heightOf(static_cast<int>(lines), Metrics::kSmall, Weight::Regular);
         return {wide, static_cast<int>(std::ceil(text + theme().metrics().px(1.2)))};
     }
@@ -100,13 +111,8 @@ private:
         const auto left = Qt::AlignLeft | Qt::AlignVCenter;
         const QRectF time(row.left() + metrics.px(kTickMm), row.top(), metrics.px(kTimeMm),
                           row.height());
-        QString stamp = index.data(DayModel::TimeRole).toString();
-        const QString person = index.data(DayModel::PersonRole).toString();
-        if (!person.isEmpty())
-            stamp += u' ' + person;
         painter.setPen(ink);
-        drawFitted(painter, time, left,
-                   fitted(stamp, {time.width() - metrics.px(1), row.height()}, kWish));
+        drawFitted(painter, time, left, stampFor(index));
         const QRectF rest(time.right(), row.top(), sentenceWidth(row.width()), row.height());
         drawFitted(painter, rest, left, sentenceFor(index, row.width()));
     }
@@ -177,7 +183,11 @@ bool DayView::showsLast() const
 bool DayView::fits() const
 {
     for (int row = 0; row < m_rows.rowCount(); ++row) {
-        if (!sentenceFor(m_rows.index(row, 0), viewport()->width()).whole)
+        const QModelIndex index = m_rows.index(row, 0);
+        const bool isHigh =
+            visualRect(index).height() >= heightOf(static_cast<int>(stampFor(index).lines.size()),
+                                                   Metrics::kSmall, Weight::Regular);
+        if (!isHigh || !sentenceFor(index, viewport()->width()).whole)
             return false;
     }
     return true;

@@ -144,9 +144,9 @@ void RecordPage::connectSource()
 
 void RecordPage::showDays(const DayRange& days, const DayWish& wished)
 {
-    close();
     m_days = days;
     m_wish = wished;
+    close();
     m_filter.wish(isLong() ? DayWish{} : wished);
     m_befores.clear();
     m_hasEarlier = m_landsFirst = false;

@@ -222,10 +222,13 @@ std::string ReviewTalk::becomes() const
     return m_disposition ? bathside::textOf(*m_disposition, m_note) : std::string();
 }
 
-/// A discarded bag's hold is decided on, too.
+/// A discarded bag's hold is decided on, too. What the lead decides comes last:
+/// no tap goes back behind it.
 std::vector<Intent> ReviewTalk::intents(const PersonId& by) const
 {
     std::vector<Intent> all;
+    if (m_disposition == Disposition::Discard && isOnItsWay())
+        all.emplace_back(TakeBagDown{bag()->id, DownReason::Discarded, m_left});
     if (m_case.deviation)
         all.emplace_back(ReviewDeviation{by,
                                          {.of = m_case.deviation->seq,
@@ -237,8 +240,6 @@ std::vector<Intent> ReviewTalk::intents(const PersonId& by) const
                               Meaning::Reviewed,
                               {m_case.hold->seq},
                               "bag " + m_case.hold->fact.bag.text + ": " + becomes()});
-    if (m_disposition == Disposition::Discard && isOnItsWay())
-        all.emplace_back(TakeBagDown{bag()->id, DownReason::Discarded, m_left});
     if (bag() && bag()->held())
         all.emplace_back(ReleaseBag{bag()->id, by, becomes()});
     else if (m_case.hold)

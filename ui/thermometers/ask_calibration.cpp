@@ -196,8 +196,17 @@ void save(ThermoContext& context, const AnswerTap& tap)
     const QString missing = missingIn(*context.calibration);
     if (!missing.isEmpty())
         return context.refuse(missing);
-    const Probe probe = *context.calibration;
+    const Probe typed = *context.calibration;
     context.calibration.reset();
+    const auto now = context.bench.bench().probes.find(typed.id);
+    if (now == context.bench.bench().probes.end())
+        return;
+    Probe probe = *now->second;  // whatever else was said of it since stays
+    probe.id = typed.id;
+    probe.certificate = typed.certificate;
+    probe.calibrated = typed.calibrated;
+    probe.due = typed.due;
+    probe.points = typed.points;
     context.describe(probe, tap);
 }
 

@@ -244,8 +244,12 @@ ChartContent slushContent(const std::vector<SlushPoint>& curve)
 
 QString forecastText(const BathForecast& forecast, const BathNow& now, int usualPull)
 {
-    const QString bath = PictureText::tr("%1 ± %2 °C", "temperature, U")
-                             .arg(decimalText(now.celsius, 1), decimalText(now.expanded, 1));
+    const QString bath =
+        now.expanded > 0
+            ? PictureText::tr("%1 ± %2 °C", "temperature, U")
+                  .arg(decimalText(now.celsius, 1), decimalText(now.expanded, 1))
+            : PictureText::tr("%1 °C, which is the card's and not measured,", "temperature")
+                  .arg(decimalText(now.celsius, 1));
     QStringList said;
     said.append(forecast.most == 0
                     ? PictureText::tr("At %1 the bath takes no ampoule without leaving what counts "

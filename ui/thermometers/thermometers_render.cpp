@@ -202,15 +202,17 @@ void ThermometersPage::renderDetail()
         bench, *probe, traceOf(bench, *probe, m_parts.live.trace(probe->id), m_model.now())));
 }
 
-/// What the bath is now; without a reading, what the card wants.
+/// What the bath is now; without a reading that counts, what the card wants, and 0 for its U.
 BathNow ThermometersPage::bathNow() const
 {
     const Bench& bench = m_model.bench();
     const auto last = bench.lastGoodReading();
-    if (!last || !last->fact.corrected)
+    const bool counts = last && last->fact.corrected && last->fact.expanded &&
+                        !isTooOld(bench, *last, m_model.now());
+    if (!counts)
         return {static_cast<double>(bench.card->content().bath.target.count) / 1000, 0};
     return {static_cast<double>(last->fact.corrected->count) / 1000,
-            static_cast<double>(last->fact.expanded.value_or(MilliCelsius{0}).count) / 1000};
+            static_cast<double>(last->fact.expanded->count) / 1000};
 }
 
 /// The card's, with the mass that this shift's pulls say, else those before it.

@@ -53,8 +53,6 @@ def sheets_of(file):
     with zipfile.ZipFile(file) as book:
         check(book.testzip() is None, "the workbook's ZIP is damaged")
         names = [sheet.get("name") for sheet in xml.fromstring(book.read("xl/workbook.xml")).iter(MAIN + "sheet")]
-        shared = [decoded("".join(text.text or "" for text in item.iter(MAIN + "t")))
-                  for item in xml.fromstring(book.read("xl/sharedStrings.xml"))]
         sheets = {}
         for number, name in enumerate(names, 1):
             tree = xml.fromstring(book.read(f"xl/worksheets/sheet{number}.xml"))
@@ -63,9 +61,11 @@ def sheets_of(file):
             for row in tree.iter(MAIN + "row"):
                 cells = {}
                 for cell in row.iter(MAIN + "c"):
-                    value = cell.find(MAIN + "v").text
-                    is_text = cell.get("t") == "s"
-                    cells[column_of(cell.get("r"))] = shared[int(value)] if is_text else float(value)
+                    if cell.get("t") == "inlineStr":
+                        value = decoded("".join(text.text or "" for text in cell.iter(MAIN + "t")))
+                    else:
+                        value = float(cell.find(MAIN + "v").text)
+                    cells[column_of(cell.get("r"))] = value
                 rows.append(cells)
             sheets[name] = rows
     return sheets

@@ -139,6 +139,7 @@ TEST_F(LongRecord, aWishIsLookedForInAllOfTheDays)
     EXPECT_EQ(list().model()->rowCount(), 5) << "the source has chosen";
     EXPECT_TRUE(title().contains(QStringLiteral("only lot K07-112 · 5 entries")))
         << title().toStdString();
+    EXPECT_TRUE(stand().target(QStringLiteral("record.clear")));
     stand().taps({"record.filter", "record.ask.group:1"});
     ASSERT_EQ(trail().stretches.size(), 2U);
     EXPECT_TRUE(asked().wish.isOfKind("ampoule.out"));
@@ -153,6 +154,8 @@ TEST_F(LongRecord, aWishIsLookedForInAllOfTheDays)
     stand().tap(QStringLiteral("record.clear"));
     ASSERT_EQ(trail().stretches.size(), 4U);
     EXPECT_TRUE(asked().wish.bag.empty() && asked().wish.lot.empty());
+    answerFrom(11, 5);
+    EXPECT_FALSE(stand().target(QStringLiteral("record.clear")));
 }
 
 // A question that is overtaken by another is not shown.

@@ -228,6 +228,20 @@ TEST_F(ReviewPageTest, aBagIsDiscardedWithWhatIsLeftInIt)
     EXPECT_EQ(reviewOf(seq)->action, "none needed; bag: discard");
     EXPECT_FALSE(bag->held());
     EXPECT_FALSE(stand().target(QStringLiteral("review.held.B3")));
+    EXPECT_FALSE(stand().model().wouldTake(TakeBack{"slip"})) << "a tap undid what was signed";
+}
+
+// Nor where there was no hold to decide on: what goes back is what was tapped before.
+TEST_F(ReviewPageTest, aDiscardThatWasSignedIsNotTakenBack)
+{
+    const Seq seq = seqOf(LimitName::Exposure, "ampoule:1/1");
+    tapCase(seq);
+    stand().taps({"review.judge", "ask.hands not ready", "ask.none needed", "ask.discard"});
+    pages.pin("395");
+    pages.pin("4071");
+    ASSERT_TRUE(pages.bench().bag({"B2"})->down);
+    stand().say(TakeBack{"slip"});
+    EXPECT_TRUE(pages.bench().bag({"B2"})->down);
 }
 
 // Poured away by whoever stood there; it never hung, so nothing of it was used.

@@ -81,6 +81,20 @@ TEST_F(CalibrationTest, aWholeCertificateIsSaidAtOnceWhenItIsSaved)
               R"("resolution_uc":100000})");
 }
 
+// What was said of the thermometer while its certificate was half typed is not undone by it.
+TEST_F(CalibrationTest, savingItKeepsWhatWasSaidSince)
+{
+    begin();
+    certificateAndDays();
+    point("28", "28.1", "0.1");
+    Probe moved = probe();
+    moved.inBath = true;
+    stand().say(DescribeProbe{{"GLASS"}, documentOf(moved)});
+    stand().tap(QStringLiteral("ask.save"));
+    EXPECT_TRUE(probe().inBath);
+    EXPECT_EQ(probe().points.size(), 1U);
+}
+
 // Shown 28.05: beyond the only point, so + 0.1; u² = 0.05² + (0.1 / (2√3))², U = 2u = 0.1155.
 TEST_F(CalibrationTest, theNextReadingIsCorrectedByIt)
 {
