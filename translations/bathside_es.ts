@@ -3999,6 +3999,11 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>Ω of an NTC</source>
         <translation>Ω de una NTC</translation>
     </message>
+    <message>
+        <source>to %1 % within tolerance</source>
+        <comment>how likely</comment>
+        <translation>al %1 % dentro de tolerancia</translation>
+    </message>
 </context>
 <context>
     <name>PullText</name>

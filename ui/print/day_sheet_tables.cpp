@@ -266,7 +266,7 @@ SheetTable carriedTable(const SheetShift& shift, const People& people, const std
     for (const ReviewCase& one : shift.carried) {
         if (one.hold) {
             table.rows.push_back({{QString::number(one.seq())},
-                                  {isoDayText(localDay(one.at().wall, shift.zone))},
+                                  {isoDayText(localDay(one.at(), shift.zone))},
                                   {caseText(one), true},
                                   {kNone},
                                   {kNone},

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QDate>
 #include <QLocale>
+#include <algorithm>
 #include <cmath>
 
 #include "ui/text/numbers.h"
@@ -52,6 +53,32 @@ ProbeStanding standingOf(const Bench& bench, const Probe& probe,
     if (isTooOld(bench, *last, now))
         return {Role::HeadsUp, ProbeText::tr("too old", "a reading"), reading};
     return {roleOf(fact.verdict), wordOf(*fact.verdict), reading};
+}
+
+QStringList doubtsOf(const Bench& bench, const Probe& probe,
+                     const std::optional<TakenReading>& last, std::chrono::sys_days today)
+{
+    if (!last || !last->fact.raw || !last->fact.expanded || !last->fact.verdict || !bench.card)
+        return {};
+    const auto& rules = bench.card->content().bath;
+    const Tolerance tolerance{static_cast<double>(rules.target.count) / 1000,
+                              static_cast<double>(rules.tolerance.count) / 1000,
+                              static_cast<double>(rules.guardPercent) / 100};
+    const double raw = static_cast<double>(last->fact.raw->count) / 1000;
+    // What the recorded U has beyond the thermometer's own is how steady it was.
+    const double all = static_cast<double>(last->fact.expanded->count) / 2000;
+    const double own = judged(probe, tolerance, raw, today, 0).expanded / 2;
+    const Judged found =
+        judged(probe, tolerance, raw, today, std::sqrt(std::max(0.0, all * all - own * own)));
+    QStringList doubts;
+    for (const ReadingWarning warning : found.warnings) {
+        if (warning == ReadingWarning::BeyondRange || warning == ReadingWarning::CannotDecide)
+            doubts.append(wordOf(warning));
+    }
+    if (last->fact.verdict == Verdict::Undecided && !probe.points.empty())
+        doubts.append(ProbeText::tr("to %1 % within tolerance", "how likely")
+                          .arg(decimalText(100 * found.conformity, 0)));
+    return doubts;
 }
 
 QString nameText(const Probe& probe)

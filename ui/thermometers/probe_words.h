@@ -20,6 +20,11 @@ struct ProbeStanding {
 /// `last`: what it said last (`StationModel::newest`).
 [[nodiscard]] ProbeStanding standingOf(const Bench& bench, const Probe& probe,
                                        const std::optional<TakenReading>& last, const Stamp& now);
+/// What keeps its last reading from being decided, and how likely it is within tolerance where that
+/// is not decided.
+[[nodiscard]] QStringList doubtsOf(const Bench& bench, const Probe& probe,
+                                   const std::optional<TakenReading>& last,
+                                   std::chrono::sys_days today);
 /// Its name, else its id.
 [[nodiscard]] QString nameText(const Probe& probe);
 /// "due 3 May 2026", "overdue since …", "not calibrated".

@@ -197,6 +197,7 @@ void ThermometersPage::renderDetail()
                       calibrationText(*probe)};
     if (probe->inBath)
         words.prepend(tr("in the bath", "a thermometer"));
+    words = doubtsOf(bench, *probe, m_model.newest(probe->id), today()) + words;
     m_words->setText(words.join(QStringLiteral(" · ")));
     m_trace->show(traceContent(
         bench, *probe, traceOf(bench, *probe, m_parts.live.trace(probe->id), m_model.now())));

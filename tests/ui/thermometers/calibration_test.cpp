@@ -9,6 +9,7 @@
 #include "ui/controls/label.h"
 #include "ui/controls/number_pad.h"
 #include "ui/controls/tap_button.h"
+#include "ui/thermometers/probe_words.h"
 
 namespace bathside::test {
 namespace {
@@ -107,6 +108,24 @@ TEST_F(CalibrationTest, theNextReadingIsCorrectedByIt)
     EXPECT_EQ(fact.corrected, MilliCelsius{28'150});
     EXPECT_EQ(fact.expanded, MilliCelsius{115});
     EXPECT_EQ(fact.verdict, Verdict::Inside);
+}
+
+// u² as above: (29 − 28.95) / 0.0577 = 0.866, and the normal probability below that is 0.807.
+TEST_F(CalibrationTest, whatKeepsAReadingFromBeingDecidedIsSaid)
+{
+    begin();
+    certificateAndDays();
+    point("28", "28.1", "0.1");
+    stand().tap(QStringLiteral("ask.save"));
+    const auto doubts = [&](int raw) {
+        stand().pass(std::chrono::minutes(2));
+        stand().say(TakeReading{{"GLASS"}, MilliCelsius{raw}});
+        return ui::doubtsOf(stand().bench(), probe(), stand().bench().lastTaken, *probe().due);
+    };
+    EXPECT_EQ(doubts(28'000), QStringList());
+    EXPECT_EQ(doubts(28'050), QStringList{QStringLiteral("beyond the calibrated range")});
+    EXPECT_EQ(doubts(28'850), (QStringList{QStringLiteral("beyond the calibrated range"),
+                                           QStringLiteral("to 81 % within tolerance")}));
 }
 
 // Shown 14: halfway between the points −0.05 → 0.15 and 28.05 → 28, so (0.15 + 28) / 2.
