@@ -234,7 +234,7 @@ TEST_F(ReviewPageTest, aBagIsDiscardedWithWhatIsLeftInIt)
 // Nor where there was no hold to decide on: what goes back is what was tapped before.
 TEST_F(ReviewPageTest, aDiscardThatWasSignedIsNotTakenBack)
 {
-    const Seq seq = seqOf(LimitName::Exposure, "ampoule:1/1");
+    const Seq seq = seqOf(LimitName::Exposure, "ampoule:2/1");
     tapCase(seq);
     stand().taps({"review.judge", "ask.hands not ready", "ask.none needed", "ask.discard"});
     pages.pin("395");
