@@ -47,12 +47,12 @@ double squares(const std::vector<double>& predicted, const std::vector<LoggedTha
 double slopeSquares(const ThawSetting& setting, const std::vector<LoggedThaw>& logs,
                     double logarithm)
 {
-    constexpr double kStep = 0.05;
-    const auto above = predictedFor(setting, logs, std::exp(logarithm + kStep));
-    const auto below = predictedFor(setting, logs, std::exp(logarithm - kStep));
+    constexpr double kNudge = 0.05;
+    const auto above = predictedFor(setting, logs, std::exp(logarithm + kNudge));
+    const auto below = predictedFor(setting, logs, std::exp(logarithm - kNudge));
     double sum = 0;
     for (std::size_t i = 0; i < logs.size(); ++i)
-        sum += std::pow((above[i] - below[i]) / (2 * kStep), 2);
+        sum += std::pow((above[i] - below[i]) / (2 * kNudge), 2);
     return sum;
 }
 
