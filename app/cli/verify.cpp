@@ -142,6 +142,24 @@ Result<Answer, Unusable> verifyLines(const VerifyOrder& order, std::vector<Head>
                   folder ? folder->manifest.key : ""};
 }
 
+/// An export ends before the trail does. Takes out the heads that lie beyond its last entry: one
+/// may be the trail's as the export was made, another is told; empty: nothing is wrong.
+std::string beyondTrouble(const Manifest& manifest, std::vector<Head>& witnesses)
+{
+    std::string trouble;
+    std::erase_if(witnesses, [&](const Head& head) {
+        if (head.seq <= manifest.last.seq)
+            return false;
+        if (head.seq != manifest.head.seq)
+            trouble = "it ends before entry " + std::to_string(head.seq) +
+                      ", whose head was kept elsewhere: verify the trail itself";
+        else if (head.hash != manifest.head.hash)
+            trouble = "the trail's head when it was made is not the one kept elsewhere";
+        return true;
+    });
+    return trouble;
+}
+
 bool isWhole(const ExportFolder& folder, const std::string& file)
 {
     std::error_code error;
@@ -179,6 +197,8 @@ Result<Answer, Unusable> verifyExport(VerifyOrder order, std::vector<Head> witne
     if (!*folder)
         return verifyLines(order, std::move(witnesses), *folder, terminal);
     std::string trouble = signatureTrouble(**folder, order.key);
+    if (trouble.empty())
+        trouble = beyondTrouble((*folder)->manifest, witnesses);
     const bool wantsAll = isWhole(**folder, order.file);
     if (wantsAll && trouble.empty())
         trouble = fileTrouble(**folder);

@@ -251,6 +251,28 @@ TEST_F(ArchiveTest, canStillBeExported)
     EXPECT_EQ(verify(m_folder / "out" / "events.jsonl").exit, Exit::Done);
 }
 
+// A sheet's code says the trail's head, which lies beyond the last entry of its day's export.
+TEST_F(ArchiveTest, aDaysExportIsHeldAgainstTheHeadOfItsSheet)
+{
+    const auto out = m_folder / "day";
+    const Spoken said = ran<ExportCall>(plainExport, {.trail = m_file.string(),
+                                                      .day = "2026-03-06",
+                                                      .until = {},
+                                                      .folder = out.string(),
+                                                      .as = "csv,jsonl",
+                                                      .key = {},
+                                                      .json = false});
+    ASSERT_EQ(said.exit, Exit::Done) << said.err;
+    Head head{m_all.back().seq, m_all.back().hash};
+    EXPECT_EQ(verify(out, {}, headText(head)).exit, Exit::Done);
+    head.hash[0] ^= 1;
+    const Spoken differs = verify(out, {}, headText(head));
+    EXPECT_EQ(differs.exit, Exit::No);
+    EXPECT_THAT(differs.out, HasSubstr("is not the one kept elsewhere"));
+    ++head.seq;
+    EXPECT_THAT(verify(out, {}, headText(head)).out, HasSubstr("verify the trail itself"));
+}
+
 TEST_F(ArchiveTest, isSealedByTheStationsKeyAndItsSealIsChecked)
 {
     const auto key = app::keyAt(m_folder / "seal.key");
