@@ -120,7 +120,7 @@ private:
     /// warmer bath makes of the time is the thaw model's business, checked elsewhere.
     Millis inItsWater(Millis usual, Millis in) const
     {
-        static const SlushScale scale({}, {28'000});
+        static const SlushScale scale(HeatRules{}, MilliCelsius{28'000});
         const auto said = holding(in);
         if (!said || said->verdict == Verdict::Inside)
             return usual;
