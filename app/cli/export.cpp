@@ -5,6 +5,7 @@
 #include <cstring>
 #include <filesystem>
 #include <memory>
+#include <tuple>
 
 #include <CLI/CLI.hpp>
 
@@ -13,6 +14,7 @@
 #include "app/system/xlsx_book.h"
 #include "core/base/day.h"
 #include "core/record/copied_day.h"
+#include "core/trail/event_form.h"
 #include "core/trail/store/day_order.h"
 #include "core/trail/store/earlier_days.h"
 #include "core/trail/store/folder_sink.h"
@@ -183,6 +185,26 @@ Result<Source, Unusable> sourceFor(const ExportCall& call, const store::TrailDb&
     return source;
 }
 
+/// Entries of a kind that is known and cannot be read all the same are damaged: the sheets do not
+/// have what they said, and that of a shift's opening is the whole shift.
+void warnOfDamage(const TrailStore& trail, const ExportOrder& order, Terminal& terminal)
+{
+    std::vector<Seq> damaged;
+    for (const SeqRange& run : order.runs) {
+        std::ignore = trail.read(run.first, run.last, [&](const Entry& entry) {
+            const auto event = eventOf(entry);
+            if (!event && event.error().key != entry.kind)
+                damaged.push_back(entry.seq);
+            return true;
+        });
+    }
+    if (!damaged.empty())
+        terminal.err << "bathside-cli: " << damaged.size()
+                     << (damaged.size() == 1 ? " entry" : " entries")
+                     << " cannot be read, the first is " << damaged.front()
+                     << ": the sheets are without what they said. Verify the trail.\n";
+}
+
 /// The day sheet, drawn, among the files to be written.
 Result<void, Unusable> addSheet(const ExportCall& call, const TrailStore& trail,
                                 const SheetDrawing& drawing, ExportOrder& order)
@@ -250,6 +272,7 @@ Exit exportVerb(const ExportCall& order, Terminal& terminal, const SheetDrawing&
                      << ".\n";
         return Exit::No;
     }
+    warnOfDamage(read, what, terminal);
     if (wanted.sheet) {
         if (const auto added = addSheet(order, read, drawing, what); !added)
             return refuse(terminal, added.error());

@@ -251,6 +251,22 @@ TEST_F(ArchiveTest, canStillBeExported)
     EXPECT_EQ(verify(m_folder / "out" / "events.jsonl").exit, Exit::Done);
 }
 
+TEST_F(ArchiveTest, anExportSaysThatAnEntryCannotBeRead)
+{
+    const auto exported = [&] {
+        return ran<ExportCall>(plainExport, {.trail = m_file.string(),
+                                             .day = "2026-03-06",
+                                             .until = {},
+                                             .folder = (m_folder / "out").string(),
+                                             .as = "csv",
+                                             .key = {},
+                                             .json = false});
+    };
+    EXPECT_EQ(exported().err.find("cannot be read"), std::string::npos);
+    ASSERT_EQ(tamper(m_file, "UPDATE event SET payload = '{}' WHERE seq = 32").first, 0);
+    EXPECT_THAT(exported().err, HasSubstr("1 entry cannot be read, the first is 32"));
+}
+
 // A sheet's code says the trail's head, which lies beyond the last entry of its day's export.
 TEST_F(ArchiveTest, aDaysExportIsHeldAgainstTheHeadOfItsSheet)
 {
