@@ -189,6 +189,10 @@ Decision on(const Context& now, const TakeBagDown& meant)
     const MicroLitres most = (*bag)->volume + now.card().syringe;
     if (meant.left.count < 0 || meant.left > most)
         return refuse(RefusalCode::OutOfRange, subjectOf((*bag)->id), "left");
+    if (meant.by) {
+        if (const auto no = unprovenJudge(now.bench, *meant.by))
+            return failure(*no);
+    }
     return facts(BagDown{(*bag)->id, meant.why, meant.left});
 }
 

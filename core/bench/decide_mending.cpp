@@ -18,13 +18,10 @@ bool isDecision(const Event& event)
     return isOne && event.person && event.person->proof == Proof::Proven;
 }
 
-/// Said with a lead's signature on the Review page: the end of a bag that was thrown away.
-bool isSignedAlong(const Event& event) { return event.place.text.starts_with("review.signed."); }
-
 /// A person's statement that can be taken back with one tap: not the shift's frame, not a mending.
 bool isUndoable(const Event& event)
 {
-    return !event.place.empty() && !isSignedAlong(event) && isMendable(event) &&
+    return !event.place.empty() && isMendable(event) &&
            std::visit(
                []<typename F>(const F&) {
                    constexpr bool isFrame =

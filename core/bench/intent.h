@@ -37,7 +37,8 @@ struct SwirlBag { std::optional<BagId> bag; };
 struct HoldBag { std::optional<BagId> bag; HoldReason why{}; std::string words; };
 /// `of`: the hold's entry, where a shift before left it undecided; its bag is none of today's.
 struct ReleaseBag { std::optional<BagId> bag; PersonId by; std::string why; std::optional<Seq> of{}; };
-struct TakeBagDown { std::optional<BagId> bag; DownReason why{}; MicroLitres left; };
+/// `by`: a shift lead who signs it, as what becomes of a bag that was decided on.
+struct TakeBagDown { std::optional<BagId> bag; DownReason why{}; MicroLitres left; std::optional<PersonId> by{}; };
 
 /// One ampoule leaving the cryogen. Number 0: the next free one. Component empty: the recipe's first
 /// that the bag being made up lacks; lot empty: as the last one of that component.

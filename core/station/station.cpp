@@ -25,8 +25,8 @@ std::optional<PersonId> provenBy(const Bench& bench, const Intent& intent)
                 return meant.by;
             else if constexpr (isOneOf<T, ListPerson, SetPin>)
                 return meant.by;
-            else if constexpr (isOneOf<T, ReleaseBag, ReleaseLot, AllowLot>)
-                return bench.people.areListed() ? std::optional(meant.by) : std::nullopt;
+            else if constexpr (isOneOf<T, ReleaseBag, ReleaseLot, AllowLot, TakeBagDown>)
+                return bench.people.areListed() ? std::optional<PersonId>(meant.by) : std::nullopt;
             else if constexpr (std::is_same_v<T, Sign>)
                 return meant.person;
             else

@@ -228,7 +228,7 @@ std::vector<Intent> ReviewTalk::intents(const PersonId& by) const
 {
     std::vector<Intent> all;
     if (m_disposition == Disposition::Discard && isOnItsWay())
-        all.emplace_back(TakeBagDown{bag()->id, DownReason::Discarded, m_left});
+        all.emplace_back(TakeBagDown{bag()->id, DownReason::Discarded, m_left, by});
     if (m_case.deviation)
         all.emplace_back(ReviewDeviation{by,
                                          {.of = m_case.deviation->seq,
