@@ -110,4 +110,12 @@ Judged judged(const Probe& probe, const Tolerance& tolerance, double indicated,
     return result;
 }
 
+Judged judgedAgain(const Probe& probe, const Tolerance& tolerance, double indicated,
+                   std::chrono::sys_days on, double expanded)
+{
+    const double own = judged(probe, tolerance, indicated, on, 0).expanded;
+    const double beyond = std::sqrt(std::max(0.0, expanded * expanded - own * own)) / 2;
+    return judged(probe, tolerance, indicated, on, beyond);
+}
+
 }  // namespace bathside

@@ -90,4 +90,8 @@ struct Judged {
 [[nodiscard]] Judged judged(const Probe& probe, const Tolerance& tolerance, double indicated,
                             std::chrono::sys_days on, double stability);
 
+/// The same for a reading on record: as steady as its `expanded` says.
+[[nodiscard]] Judged judgedAgain(const Probe& probe, const Tolerance& tolerance, double indicated,
+                                 std::chrono::sys_days on, double expanded);
+
 }  // namespace bathside

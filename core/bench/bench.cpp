@@ -51,6 +51,11 @@ const Bag* Bench::bagBeingMadeUp() const
     return found == bags.rend() ? nullptr : &*found;
 }
 
+std::chrono::sys_days Bench::dayAt(WallTime now) const
+{
+    return shiftIsOpen() ? shift->day : std::chrono::floor<std::chrono::days>(now);
+}
+
 bool Bench::isOfBath(const ProbeId& probe) const
 {
     const auto said = probes.find(probe);

@@ -195,6 +195,7 @@ using JudgementKey = std::pair<LimitName, Subject>;
 
 struct Shift {
     std::string zone;
+    std::chrono::sys_days day{};  // local, on which it was opened: all of it belongs to that day
     Moment opened;
     std::optional<Moment> closed;
 };
@@ -279,6 +280,8 @@ struct Bench {
     [[nodiscard]] const Bag* bagBeingMadeUp() const;
     /// It was said to be in the bath, or no other in use was, or a person reads it.
     [[nodiscard]] bool isOfBath(const ProbeId& probe) const;
+    /// The open shift's day, else UTC's.
+    [[nodiscard]] std::chrono::sys_days dayAt(WallTime now) const;
     /// None where its thermometer has had a fault since: what it said then is no reading now.
     [[nodiscard]] std::optional<TakenReading> lastGoodReading() const;
     /// Why there is no reading now; none where the last one was good, or its thermometer is out of

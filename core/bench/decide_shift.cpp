@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/bath/card_heat.h"
 #include "core/bench/card_in_force.h"
 #include "core/bench/decide_rows.h"
 #include "core/bench/dose.h"
@@ -62,13 +63,9 @@ ReadingTaken judgedReading(const Context& now, const ProbeId& probe, MilliCelsiu
                 .expanded = {},
                 .verdict = {},
                 .fault = fault};
-    const Tolerance tolerance{static_cast<double>(rules.target.count) / 1000,
-                              static_cast<double>(rules.tolerance.count) / 1000,
-                              static_cast<double>(rules.guardPercent) / 100};
-    const auto day = std::chrono::floor<std::chrono::days>(now.tap.at.wall);
     const Judged result =
-        judged(probeOf(now.bench, probe), tolerance, static_cast<double>(raw.count) / 1000, day,
-               stability(now.bench.readings, probe, now.tap.at));
+        judged(probeOf(now.bench, probe), toleranceOf(rules), static_cast<double>(raw.count) / 1000,
+               now.bench.dayAt(now.tap.at.wall), stability(now.bench.readings, probe, now.tap.at));
     return {.probe = probe,
             .raw = raw,
             .corrected = thousandths(result.corrected),

@@ -14,9 +14,8 @@ void noteOverdue(Bench& bench, const Event& event, const ProbeId& id)
     const auto probe = bench.probes.find(id);
     if (probe == bench.probes.end() || !probe->second->due)
         return;
-    const auto firstDayAfter = *probe->second->due + std::chrono::days(1);
-    const Millis over = event.at.wall - firstDayAfter;
-    if (over >= Millis::zero())
+    const Millis over = bench.dayAt(event.at.wall) - *probe->second->due;
+    if (over > Millis::zero())
         bench.overdue.try_emplace(id, Gap{over.count(), event.seq, event.seq});
 }
 
@@ -30,7 +29,11 @@ void forgetWater(Bench& bench, const Event& event)
 
 void on(Bench& bench, const Event& event, const ShiftOpened& fact)
 {
-    bench.shift = Shift{.zone = fact.zone, .opened = momentOf(event), .closed = {}};
+    bench.shift =
+        Shift{.zone = fact.zone,
+              .day = fact.day.value_or(std::chrono::floor<std::chrono::days>(event.at.wall)),
+              .opened = momentOf(event),
+              .closed = {}};
     if (const auto card = bench.cards.find(fact.card); card != bench.cards.end())
         bench.card = card->second;
     if (bench.next && mayHold(bench, bench.next->hash()))

@@ -166,8 +166,10 @@ ChartContent traceContent(const Bench& bench, const Probe& probe,
                       .high = 0,
                       .decimals = 1};
     content.up = celsiusAxis(tolerance, 2);
-    content.bands = bandsOf(tolerance, lowestInside(tolerance, expanded),
-                            tolerance.target + tolerance.tolerance - tolerance.guard * expanded);
+    if (!probe.points.empty())  // else it is undecided at best
+        content.bands =
+            bandsOf(tolerance, lowestInside(tolerance, expanded),
+                    tolerance.target + tolerance.tolerance - tolerance.guard * expanded);
     content.lines = linesOf(trace, isByHand(probe) ? kMostMinutes : kLongestGap);
     for (const TracePoint& point : trace) {
         content.across.low =

@@ -3,9 +3,9 @@
 #include <QCoreApplication>
 #include <QDate>
 #include <QLocale>
-#include <algorithm>
 #include <cmath>
 
+#include "core/bath/card_heat.h"
 #include "ui/text/numbers.h"
 #include "ui/text/readings.h"
 #include "ui/text/subjects.h"
@@ -60,16 +60,9 @@ QStringList doubtsOf(const Bench& bench, const Probe& probe,
 {
     if (!last || !last->fact.raw || !last->fact.expanded || !last->fact.verdict || !bench.card)
         return {};
-    const auto& rules = bench.card->content().bath;
-    const Tolerance tolerance{static_cast<double>(rules.target.count) / 1000,
-                              static_cast<double>(rules.tolerance.count) / 1000,
-                              static_cast<double>(rules.guardPercent) / 100};
-    const double raw = static_cast<double>(last->fact.raw->count) / 1000;
-    // What the recorded U has beyond the thermometer's own is how steady it was.
-    const double all = static_cast<double>(last->fact.expanded->count) / 2000;
-    const double own = judged(probe, tolerance, raw, today, 0).expanded / 2;
-    const Judged found =
-        judged(probe, tolerance, raw, today, std::sqrt(std::max(0.0, all * all - own * own)));
+    const Judged found = judgedAgain(probe, toleranceOf(bench.card->content().bath),
+                                     static_cast<double>(last->fact.raw->count) / 1000, today,
+                                     static_cast<double>(last->fact.expanded->count) / 1000);
     QStringList doubts;
     for (const ReadingWarning warning : found.warnings) {
         if (warning == ReadingWarning::BeyondRange || warning == ReadingWarning::CannotDecide)
