@@ -1,6 +1,7 @@
 // What a start reads: the facts that outlive a shift, then the last shift.
 
 #include <algorithm>
+#include <array>
 
 #include "core/station/station.h"
 
@@ -15,6 +16,14 @@ std::vector<Seq> amendedBy(const Fact& fact)
     const auto* corrected = std::get_if<FactCorrected>(&fact);
     return corrected ? std::vector{corrected->seq} : std::vector<Seq>{};
 }
+
+constexpr std::array<std::pair<std::string_view, int>, 5> kOften{{
+    {StationStarted::kKind, 1},
+    {BackupMade::kKind, 1},
+    {RecordSigned::kKind, 200},  // and PINs that were wrong: for the wait after them
+    {PinRefused::kKind, 200},
+    {VesselDipped::kKind, 400},  // half a year of two vessels
+}};
 
 /// Most amendments are of facts that nobody carries, and each costs a fold.
 bool concerns(const State& state, const Event& event)
@@ -49,6 +58,12 @@ const std::vector<std::string>& carriedKinds()
         std::string(BaselineChosen::kKind), std::string(FactTakenBack::kKind),
         std::string(FactCorrected::kKind)};
     return kinds;
+}
+
+std::optional<int> latestThatMatter(std::string_view kind)
+{
+    const auto often = std::ranges::find(kOften, kind, [](const auto& one) { return one.first; });
+    return often == kOften.end() ? std::nullopt : std::optional(often->second);
 }
 
 }  // namespace bathside

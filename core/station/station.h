@@ -108,4 +108,8 @@ private:
 /// The kinds that are carried over shifts.
 [[nodiscard]] const std::vector<std::string>& carriedKinds();
 
+/// How many of the latest of a kind matter to whoever reads what is carried: of what comes every
+/// day only so many, so that a start takes no longer with the years. None: all.
+[[nodiscard]] std::optional<int> latestThatMatter(std::string_view kind);
+
 }  // namespace bathside

@@ -1,32 +1,18 @@
 #include "core/trail/store/queries.h"
 
 #include <algorithm>
-#include <array>
 #include <limits>
 #include <set>
 
 #include "core/base/rfc3339.h"
 #include "core/facts/facts.h"
+#include "core/station/station.h"
 #include "core/trail/store/each_row.h"
 
 namespace bathside::store {
 namespace {
 
-// What comes every day, and how many of the latest matter to whoever asks for what is carried: a
-// start must not take longer with the years.
-constexpr std::array<std::pair<std::string_view, int>, 5> kOften{{
-    {StationStarted::kKind, 1},
-    {BackupMade::kKind, 1},
-    {RecordSigned::kKind, 200},  // and PINs that were wrong: for the wait after them
-    {PinRefused::kKind, 200},
-    {VesselDipped::kKind, 400},  // half a year of two vessels
-}};
-
-int latestThatMatter(std::string_view kind)
-{
-    const auto often = std::ranges::find(kOften, kind, [](const auto& one) { return one.first; });
-    return often == kOften.end() ? -1 : often->second;  // −1: all, as SQLite has it
-}
+constexpr int kAll = -1;  // as SQLite has it
 
 bool amends(std::string_view kind)
 {
@@ -84,7 +70,7 @@ Result<std::vector<Entry>, StoreTrouble> carried(const TrailDb& trail,
             eachRow(trail,
                     "SELECT seq FROM subject_index WHERE what = 1 AND id = ? AND seq < ? "
                     "ORDER BY seq DESC LIMIT ?",
-                    {text(kind), number(before), latestThatMatter(kind)},
+                    {text(kind), number(before), latestThatMatter(kind).value_or(kAll)},
                     [&](const QSqlQuery& row) { seqs.insert(row.value(0).toLongLong()); });
         if (!done)
             return failure(done.error());
