@@ -95,7 +95,11 @@ Result<Stretch, StoreTrouble> stretchOf(const store::TrailDb& trail, const std::
                                         const ui::DayRange& days, const ui::EntryWish& wish,
                                         Seq before)
 {
-    store::Search wanted{.kinds = {}, .person = wish.person, .bag = wish.bag, .lot = wish.lot};
+    store::Search wanted{.kinds = {},
+                         .orMended = wish.orMended,
+                         .person = wish.person,
+                         .bag = wish.bag,
+                         .lot = wish.lot};
     if (wish.isOfKind) {
         auto kinds = store::kindsIn(trail);
         if (!kinds)

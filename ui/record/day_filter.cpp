@@ -4,7 +4,10 @@ namespace bathside::ui {
 
 EntryWish entryWishOf(const DayWish& wish)
 {
-    EntryWish entries{.person = wish.person, .bag = wish.bag, .lot = wish.lot};
+    EntryWish entries{.orMended = wish.group == Group::Deviations,
+                      .person = wish.person,
+                      .bag = wish.bag,
+                      .lot = wish.lot};
     if (wish.group != Group::All)
         entries.isOfKind = [group = wish.group](std::string_view kind) {
             return groupOf(kind) == group;

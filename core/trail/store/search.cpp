@@ -70,6 +70,13 @@ struct Piece {
 /// What the newest are taken from, one after the other: entries `x` that hold one of the wishes.
 using Source = Piece;  // … WHERE … AND
 
+/// What a correction or a take-back is of.
+constexpr std::string_view kMended =
+    "(SELECT payload ->> '$.seq' AS seq FROM subject_index JOIN event USING (seq) "
+    "WHERE what = 1 AND id = 'fact.corrected' UNION "
+    "SELECT j.value FROM subject_index k JOIN event e ON e.seq = k.seq, "
+    "json_each(e.payload, '$.seqs') j WHERE k.what = 1 AND k.id = 'fact.taken-back')";
+
 constexpr std::string_view kIndexed = "subject_index x WHERE x.what = ? AND x.id = ? AND ";
 
 Source indexed(SubjectOf what, std::string_view id)
@@ -80,7 +87,7 @@ Source indexed(SubjectOf what, std::string_view id)
 void addIsIndexed(Piece& sql, SubjectOf what, const std::vector<std::string>& ids)
 {
     sql.add(
-        " AND EXISTS (SELECT 1 FROM subject_index o WHERE o.what = ? AND o.seq = x.seq AND o.id IN "
+        "EXISTS (SELECT 1 FROM subject_index o WHERE o.what = ? AND o.seq = x.seq AND o.id IN "
         "(",
         {static_cast<int>(what)});
     for (const std::string& id : ids)
@@ -122,12 +129,11 @@ public:
         if (byPerson)
             m_sources.push_back(indexed(SubjectOf::Person, m_wanted.person));
         else if (!m_wanted.person.empty())
-            addIsIndexed(m_others, SubjectOf::Person, {m_wanted.person});
+            addOther(SubjectOf::Person, {m_wanted.person});
         if (byKind)
-            for (const std::string& kind : m_wanted.kinds)
-                m_sources.push_back(indexed(SubjectOf::Kind, kind));
+            addKinds();
         else if (!m_wanted.kinds.empty())
-            addIsIndexed(m_others, SubjectOf::Kind, m_wanted.kinds);
+            addOther(SubjectOf::Kind, m_wanted.kinds);
         return {};
     }
 
@@ -157,6 +163,24 @@ public:
     }
 
 private:
+    void addKinds()
+    {
+        for (const std::string& kind : m_wanted.kinds)
+            m_sources.push_back(indexed(SubjectOf::Kind, kind));
+        if (!m_wanted.kinds.empty() && m_wanted.orMended)
+            m_sources.push_back({std::string(kMended) + " x WHERE ", {}});
+    }
+
+    void addOther(SubjectOf what, const std::vector<std::string>& ids)
+    {
+        const bool orMended = what == SubjectOf::Kind && m_wanted.orMended;
+        m_others.add(" AND (");
+        addIsIndexed(m_others, what, ids);
+        if (orMended)
+            m_others.add(" OR x.seq IN " + std::string(kMended));
+        m_others.add(")");
+    }
+
     /// A bag or a lot: the first is what the newest are taken from, the other holds besides.
     void name(const Named& named, const std::string& id)
     {

@@ -13,7 +13,8 @@ namespace bathside::store {
 
 /// All that is set must hold; the default is everything.
 struct Search {
-    std::vector<std::string> kinds{};  // one of them
+    std::vector<std::string> kinds{};  // one of them; none: any
+    bool orMended = false;             // or whatever was corrected or taken back, of any kind
     std::string person{};              // who said it, or whom it names
     std::string bag{}, lot{};          // it names it, or is about an ampoule of it: as said, and as
                                        // corrected at any time

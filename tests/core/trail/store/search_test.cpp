@@ -169,6 +169,22 @@ TEST_F(SearchTest, looksBackInStretchesAndFindsTheSame)
     }
 }
 
+TEST_F(SearchTest, aKindAndWhateverWasMended)
+{
+    const Seq out = seqOf("ampoule.out", 1), mixed = seqOf("bag.mixed", 0);
+    const Seq corrected = add(FactCorrected{out, "component", "s9", "misread"});
+    const Seq back = add(FactTakenBack{{mixed, mixed + 1}, "slip"});
+    const std::vector<SeqRange> all{{1, back}};
+    const Search wanted{.kinds = {"fact.corrected", "fact.taken-back"}, .orMended = true};
+    EXPECT_THAT(found(wanted, all), ElementsAre(mixed, mixed + 1, out, corrected, back));
+    Search ofLot = wanted;
+    ofLot.lot = "K07";
+    EXPECT_THAT(found(ofLot, all), ElementsAre(out));
+    Search byPerson = wanted;
+    byPerson.person = "AB";
+    EXPECT_EQ(found(byPerson, all), found(wanted, all));
+}
+
 TEST_F(SearchTest, anAlarmIsFoundByWhatItIsAbout)
 {
     const Seq alarm = add(AlarmRaised{"in use B77", Level::Limit, {SubjectKind::Bag, "B77"}});
