@@ -4,8 +4,10 @@
 #include <QMouseEvent>
 #include <QPainter>
 #include <QTouchEvent>
+#include <QValueAxis>
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 #include "ui/theme/mark.h"
 #include "ui/theme/theme.h"
@@ -55,7 +57,20 @@ void ChartView::setLooked(std::optional<double> x)
 }
 
 QPointF ChartView::valueAt(const QPointF& px) const { return chart()->mapToValue(px); }
-QPointF ChartView::placeOf(const QPointF& value) const { return chart()->mapToPosition(value); }
+
+// By the axes: the chart itself maps by a series only, and there may be none yet.
+QPointF ChartView::placeOf(const QPointF& value) const
+{
+    const QRectF plot = chart()->plotArea();
+    const auto share = [this](Qt::Orientation along, double at) {
+        const auto axes = chart()->axes(along);
+        const auto* axis = axes.isEmpty() ? nullptr : qobject_cast<QValueAxis*>(axes.first());
+        return axis && axis->max() > axis->min() ? (at - axis->min()) / (axis->max() - axis->min())
+                                                 : 0;
+    };
+    return {plot.left() + share(Qt::Horizontal, value.x()) * plot.width(),
+            plot.bottom() - share(Qt::Vertical, value.y()) * plot.height()};
+}
 
 void ChartView::lookAt(const QPointF& px)
 {
@@ -130,11 +145,9 @@ void ChartView::drawForeground(QPainter* painter, const QRectF&)
 }
 
 /// `at` is the corner or edge that `alignment` names; kept inside the plot.
-void ChartView::write(QPainter& painter, const QPointF& at, Qt::Alignment alignment,
-                      const QString& words, Ground ground) const
+QRectF ChartView::roomFor(const QPainter& painter, const QPointF& at, Qt::Alignment alignment,
+                          const QString& words) const
 {
-    if (words.isEmpty())
-        return;
     const QRectF plot = chart()->plotArea();
     QRectF room(QPointF(), painter.fontMetrics().size(Qt::TextSingleLine, words));
     room.moveTopLeft(at);
@@ -150,6 +163,15 @@ void ChartView::write(QPainter& painter, const QPointF& at, Qt::Alignment alignm
         std::clamp(room.left(), plot.left(), std::max(plot.left(), plot.right() - room.width())));
     room.moveTop(
         std::clamp(room.top(), plot.top(), std::max(plot.top(), plot.bottom() - room.height())));
+    return room;
+}
+
+void ChartView::write(QPainter& painter, const QPointF& at, Qt::Alignment alignment,
+                      const QString& words, Ground ground) const
+{
+    if (words.isEmpty())
+        return;
+    const QRectF room = roomFor(painter, at, alignment, words);
     if (ground == Ground::Plate)
         painter.fillRect(room, theme().palette().panel());
     painter.drawText(room, Qt::AlignCenter | Qt::TextDontClip, words);
@@ -230,8 +252,11 @@ void ChartView::drawNames(QPainter& painter) const
     }
 }
 
+/// Words that would stand on those of another mark go below them, as far as there is room; else
+/// the mark alone says it, and what is under the finger is told beside the chart.
 void ChartView::drawMarks(QPainter& painter) const
 {
+    std::vector<QRectF> taken;
     const double side = theme().metrics().px(kMarkMm), aside = theme().metrics().px(kAsideMm);
     for (const ChartMark& mark : m_content.marks) {
         const QPointF at = placeOf(mark.at);
@@ -242,8 +267,18 @@ void ChartView::drawMarks(QPainter& painter) const
         painter.setPen(theme().palette().ink());
         const bool isAtRight = at.x() > chart()->plotArea().center().x();  // words go inwards
         const double beside = isAtRight ? -(side / 2 + aside) : side / 2 + aside;
-        write(painter, at + QPointF(beside, -aside),
-              (isAtRight ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignBottom, mark.words);
+        if (mark.words.isEmpty())
+            continue;
+        QRectF room =
+            roomFor(painter, at + QPointF(beside, -aside),
+                    (isAtRight ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignBottom, mark.words);
+        const auto stands = [&room](const QRectF& other) { return other.intersects(room); };
+        while (std::ranges::any_of(taken, stands) && room.bottom() <= chart()->plotArea().bottom())
+            room.translate(0, room.height());
+        if (room.bottom() > chart()->plotArea().bottom())
+            continue;
+        painter.drawText(room, Qt::AlignCenter | Qt::TextDontClip, mark.words);
+        taken.push_back(room);
     }
 }
 

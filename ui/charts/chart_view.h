@@ -40,6 +40,8 @@ private:
     void lookAt(const QPointF& px);
     [[nodiscard]] bool touched(const QTouchEvent& touch);
     enum class Ground : std::uint8_t { Chart, Plate };  // a plate covers what runs under the words
+    [[nodiscard]] QRectF roomFor(const QPainter& painter, const QPointF& at,
+                                 Qt::Alignment alignment, const QString& words) const;
     void write(QPainter& painter, const QPointF& at, Qt::Alignment alignment, const QString& words,
                Ground ground = Ground::Chart) const;
     void drawBandWords(QPainter& painter) const;
