@@ -4602,6 +4602,17 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
             <numerusform>only exports of %n days at most have it</numerusform>
         </translation>
     </message>
+    <message>
+        <source>cannot be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries, the first is %1: the sheets are without what they said. Verify the record.</source>
+        <translation>
+            <numerusform>%n entry, which is %1: the sheets are without what it said. Verify the record.</numerusform>
+            <numerusform>%n entries, the first is %1: the sheets are without what they said. Verify the record.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Refusal</name>

@@ -4602,6 +4602,17 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
             <numerusform>solo la tienen las exportaciones de %n días como máximo</numerusform>
         </translation>
     </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>no se puede leer</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries, the first is %1: the sheets are without what they said. Verify the record.</source>
+        <translation>
+            <numerusform>%n entrada, la %1: las hojas no tienen lo que decía. Verifique el registro.</numerusform>
+            <numerusform>%n entradas, la primera es la %1: las hojas no tienen lo que decían. Verifique el registro.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Refusal</name>

@@ -5,7 +5,6 @@
 #include <cstring>
 #include <filesystem>
 #include <memory>
-#include <tuple>
 
 #include <CLI/CLI.hpp>
 
@@ -14,7 +13,6 @@
 #include "app/system/xlsx_book.h"
 #include "core/base/day.h"
 #include "core/record/copied_day.h"
-#include "core/trail/event_form.h"
 #include "core/trail/store/day_order.h"
 #include "core/trail/store/earlier_days.h"
 #include "core/trail/store/folder_sink.h"
@@ -185,19 +183,9 @@ Result<Source, Unusable> sourceFor(const ExportCall& call, const store::TrailDb&
     return source;
 }
 
-/// Entries of a kind that is known and cannot be read all the same are damaged: the sheets do not
-/// have what they said, and that of a shift's opening is the whole shift.
-void warnOfDamage(const TrailStore& trail, const ExportOrder& order, Terminal& terminal)
+/// The sheets are without what these said; that of a shift's opening is the whole shift.
+void warnOf(const std::vector<Seq>& damaged, Terminal& terminal)
 {
-    std::vector<Seq> damaged;
-    for (const SeqRange& run : order.runs) {
-        std::ignore = trail.read(run.first, run.last, [&](const Entry& entry) {
-            const auto event = eventOf(entry);
-            if (!event && event.error().key != entry.kind)
-                damaged.push_back(entry.seq);
-            return true;
-        });
-    }
     if (!damaged.empty())
         terminal.err << "bathside-cli: " << damaged.size()
                      << (damaged.size() == 1 ? " entry" : " entries")
@@ -272,13 +260,15 @@ Exit exportVerb(const ExportCall& order, Terminal& terminal, const SheetDrawing&
                      << ".\n";
         return Exit::No;
     }
-    warnOfDamage(read, what, terminal);
     if (wanted.sheet) {
         if (const auto added = addSheet(order, read, drawing, what); !added)
             return refuse(terminal, added.error());
     }
+    std::vector<Seq> damaged;
+    what.damaged = &damaged;
     store::FolderSink sink(order.folder);
     const auto manifest = exportRecord(read, what, store::ZoneDays(), sink);
+    warnOf(damaged, terminal);
     if (!manifest)
         return refuse(terminal, unusable(order, manifest.error()));
     return print(terminal, order.json ? manifestText(*manifest) + "\n" : wordsOf(order, *manifest),

@@ -137,8 +137,10 @@ struct ExportJob : std::enable_shared_from_this<ExportJob> {
         store::FolderSink sink(answer.folder.toStdString());
         XlsxBook book;
         order.book = &book;
+        order.damaged = &answer.damaged;
         auto manifest = exportRecord(*trail, order, days, sink);
         order.book = nullptr;
+        order.damaged = nullptr;
         if (!manifest)
             return end(manifest.error());
         answer.manifest = std::move(*manifest);

@@ -156,6 +156,8 @@ private:
         const auto event = eventOf(entry);
         if (event)
             m_fold.take(*event);
+        else if (m_order.damaged && event.error().key != entry.kind)
+            m_order.damaged->push_back(entry.seq);
         if (m_lines)
             keep(m_lines->add(toLine({entry, entry.seq == 1 ? std::nullopt : previous}) + "\n"));
         for (EventSheet& sheet : m_events) {

@@ -49,6 +49,8 @@ struct ExportOrder {
     std::vector<CsvDialect> sheets;  // in which dialects the sheets are wanted; each at most once
     std::vector<WholeFile> also{};   // made elsewhere, of the same days: the day sheet on paper
     Book* book = nullptr;            // where a workbook is wanted
+    std::vector<Seq>* damaged = nullptr;   // where it is wanted which entries of known kinds cannot
+                                           // be read: the sheets have nothing of them
     std::shared_ptr<const SealKey> key{};  // none: the manifest is not signed
 };
 

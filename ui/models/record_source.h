@@ -47,6 +47,7 @@ struct DayRange {
 /// What the entries of many days shall be about; all that is set must hold.
 struct EntryWish {
     std::function<bool(std::string_view kind)> isOfKind{};  // null: any
+    bool orMended = false;                                  // or corrected or taken back
     std::string person{}, bag{}, lot{};                     // empty: any
 };
 
@@ -75,6 +76,7 @@ struct ExportAnswer {
     Manifest manifest;  // `count` 0: there was nothing of these days, and nothing was written
     std::optional<ExportFault> fault;
     std::optional<PrintFault> sheetFault{};  // the day sheet alone is not among the files
+    std::vector<Seq> damaged{};              // entries that cannot be read: in no sheet
 };
 
 /// A day's sheet, to be drawn; null: there is nothing of that day.

@@ -253,6 +253,14 @@ Sheet sheetOf(const ExportAnswer& answer)
           answer.manifest.key.empty()
               ? RecordText::tr("none: the station has no key")
               : RecordText::tr("by the key %1").arg(fromCore(answer.manifest.key))}}};
+    if (!answer.damaged.empty()) {
+        sheet.role = Role::Limit;
+        sheet.fields.append({RecordText::tr("cannot be read"),
+                             RecordText::tr("%n entries, the first is %1: the sheets are without "
+                                            "what they said. Verify the record.",
+                                            nullptr, static_cast<int>(answer.damaged.size()))
+                                 .arg(answer.damaged.front())});
+    }
     if (answer.days.count() > ExportAnswer::kMostDaysOnPaper)
         sheet.fields.append({RecordText::tr("without the day sheet"),
                              RecordText::tr("only exports of %n day(s) at most have it", nullptr,
