@@ -9,6 +9,7 @@
 #include <QTimer>
 #include <algorithm>
 #include <fstream>
+#include <functional>
 #include <sstream>
 
 #include <gtest/gtest.h>
@@ -102,44 +103,23 @@ protected:
         return answer.value_or(Answer{});
     }
 
-    std::vector<Entry> entriesOf(ui::Date date, Seq after)
+    struct Read {
+        std::vector<Entry> entries, later;
+    };
+    /// All that is told until the question that `ask` puts is answered.
+    Read readBy(const std::function<void()>& ask)
     {
-        std::vector<Entry> all;
+        Read read;
         QEventLoop loop;
         QTimer::singleShot(60s, &loop, &QEventLoop::quit);
         QObject::connect(m_record.get(), &ui::RecordSource::entriesRead, &loop,
                          [&](const ui::DayRange&, const std::vector<Entry>& entries) {
-                             all.insert(all.end(), entries.begin(), entries.end());
-                         });
-        bool isDone = false;
-        QObject::connect(m_record.get(), &ui::RecordSource::dayRead, &loop,
-                         [&](const ui::DayRange&, const std::optional<StoreTrouble>& trouble) {
-                             EXPECT_FALSE(trouble);
-                             isDone = true;
-                             loop.quit();
-                         });
-        m_record->readDays({date, date}, after);
-        loop.exec();
-        EXPECT_TRUE(isDone);
-        return all;
-    }
-
-    /// A stretch of these days, and what points at it.
-    std::pair<std::vector<Entry>, std::vector<Entry>> stretchOf(
-        const ui::DayRange& days, const ui::EntryWish& wish, Seq before = ui::RecordSource::kNewest)
-    {
-        std::pair<std::vector<Entry>, std::vector<Entry>> read;
-        QObject here;
-        QObject::connect(m_record.get(), &ui::RecordSource::entriesRead, &here,
-                         [&](const ui::DayRange& of, const std::vector<Entry>& entries) {
-                             EXPECT_EQ(of, days);
-                             read.first = entries;
+                             read.entries.insert(read.entries.end(), entries.begin(),
+                                                 entries.end());
                          });
         QObject::connect(
-            m_record.get(), &ui::RecordSource::laterRead, &here,
-            [&](const ui::DayRange&, const std::vector<Entry>& later) { read.second = later; });
-        QEventLoop loop;
-        QTimer::singleShot(60s, &loop, &QEventLoop::quit);
+            m_record.get(), &ui::RecordSource::laterRead, &loop,
+            [&](const ui::DayRange&, const std::vector<Entry>& later) { read.later = later; });
         bool isDone = false;
         QObject::connect(m_record.get(), &ui::RecordSource::dayRead, &loop,
                          [&](const ui::DayRange&, const std::optional<StoreTrouble>& trouble) {
@@ -147,10 +127,19 @@ protected:
                              isDone = true;
                              loop.quit();
                          });
-        m_record->readStretch(days, wish, before);
+        ask();
         loop.exec();
         EXPECT_TRUE(isDone);
         return read;
+    }
+    std::vector<Entry> entriesOf(ui::Date date, Seq after)
+    {
+        return readBy([&] { m_record->readDays({date, date}, after); }).entries;
+    }
+    Read stretchOf(const ui::DayRange& days, const ui::EntryWish& wish,
+                   Seq before = ui::RecordSource::kNewest)
+    {
+        return readBy([&] { m_record->readStretch(days, wish, before); });
     }
 
     std::optional<ui::Date> dayOf(Seq seq)
@@ -355,6 +344,8 @@ TEST_F(TrailRecordTest, aStretchHasWhatTheDaysFilterShows)
     ui::DayFilter filter(model);
     for (const ui::DayWish& wish : std::vector<ui::DayWish>{
              {.group = ui::Group::Bags, .person = {}, .bag = {}, .lot = {}},
+             {.group = ui::Group::Deviations, .person = {}, .bag = {}, .lot = {}},
+             {.group = ui::Group::Deviations, .person = {}, .bag = {}, .lot = "K99"},
              {.group = ui::Group::All, .person = "AB", .bag = "B2", .lot = {}},
              {.group = ui::Group::Ampoules, .person = {}, .bag = "B1", .lot = "K07"},
              {.group = ui::Group::All, .person = {}, .bag = {}, .lot = "K99"},
@@ -366,17 +357,17 @@ TEST_F(TrailRecordTest, aStretchHasWhatTheDaysFilterShows)
         for (int row = 0; row < filter.rowCount(); ++row)
             shown.push_back(filter.at(filter.index(row, 0))->entry.seq);
         std::vector<Seq> found;
-        for (const Entry& entry : stretchOf(all, entryWishOf(wish)).first)
+        for (const Entry& entry : stretchOf(all, entryWishOf(wish)).entries)
             found.push_back(entry.seq);
         EXPECT_EQ(found, shown) << wish.bag << ' ' << wish.lot;
     }
     const auto newest = stretchOf(all, {});
-    ASSERT_EQ(newest.first.size(), static_cast<std::size_t>(ui::RecordSource::kStretch));
-    EXPECT_EQ(newest.first.back().seq, log.back().seq);
-    const auto before = stretchOf(all, {}, newest.first.front().seq);
-    EXPECT_EQ(before.first.back().seq, newest.first.front().seq - 1);
-    EXPECT_EQ(before.first.front().seq, 1);
-    EXPECT_EQ(before.second, std::vector<Entry>{log.back()}) << "what corrects one of them";
+    ASSERT_EQ(newest.entries.size(), static_cast<std::size_t>(ui::RecordSource::kStretch));
+    EXPECT_EQ(newest.entries.back().seq, log.back().seq);
+    const auto before = stretchOf(all, {}, newest.entries.front().seq);
+    EXPECT_EQ(before.entries.back().seq, newest.entries.front().seq - 1);
+    EXPECT_EQ(before.entries.front().seq, 1);
+    EXPECT_EQ(before.later, std::vector<Entry>{log.back()}) << "what corrects one of them";
 }
 
 // Months are written as they are read, and have no day sheets.
