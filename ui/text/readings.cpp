@@ -7,10 +7,15 @@ namespace bathside::ui {
 QString readingText(const Bench& bench, const ReadingTaken& reading)
 {
     const MilliCelsius value = reading.corrected.value_or(MilliCelsius{});
-    const auto probe = bench.probes.find(reading.probe);
-    const bool isCalibrated = probe != bench.probes.end() && !probe->second->points.empty();
-    return isCalibrated && reading.expanded ? temperatureText(value, *reading.expanded)
-                                            : temperatureText(value);
+    return isCalibrated(bench, reading.probe) && reading.expanded
+               ? temperatureText(value, *reading.expanded)
+               : temperatureText(value);
+}
+
+bool isCalibrated(const Bench& bench, const ProbeId& id)
+{
+    const auto probe = bench.probes.find(id);
+    return probe != bench.probes.end() && !probe->second->points.empty();
 }
 
 bool isTooOld(const Bench& bench, const TakenReading& reading, const Stamp& now)

@@ -13,6 +13,7 @@ namespace bathside::ui {
 [[nodiscard]] QString readingText(const Bench& bench, const ReadingTaken& reading);
 
 /// By the card in force it is no reading of the bath any more.
+[[nodiscard]] bool isCalibrated(const Bench& bench, const ProbeId& id);
 [[nodiscard]] bool isTooOld(const Bench& bench, const TakenReading& reading, const Stamp& now);
 
 }  // namespace bathside::ui

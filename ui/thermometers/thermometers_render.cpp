@@ -209,6 +209,7 @@ BathNow ThermometersPage::bathNow() const
     const Bench& bench = m_model.bench();
     const auto last = bench.lastGoodReading();
     const bool counts = last && last->fact.corrected && last->fact.expanded &&
+                        isCalibrated(bench, last->fact.probe) &&
                         !isTooOld(bench, *last, m_model.now());
     if (!counts)
         return {static_cast<double>(bench.card->content().bath.target.count) / 1000, 0};
