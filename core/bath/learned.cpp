@@ -30,13 +30,6 @@ bool isPlausible(double film, const std::vector<LoggedThaw>& opens)
     return film >= (1 - kGoodTo) * range.low && film <= (1 + kGoodTo) * range.high;
 }
 
-template <typename T>
-void keepLast(std::vector<T>& all)
-{
-    if (all.size() > kMostLearned)
-        all.erase(all.begin(), all.end() - static_cast<std::ptrdiff_t>(kMostLearned));
-}
-
 // --- the document --------------------------------------------------------------------------------
 
 Json jsonOf(const LoggedDip& dip)

@@ -9,6 +9,7 @@
 // logged, so that it can be fitted again, and what the cue went by. (Spec: temperatures, heat
 // budget and thaw time.)
 
+#include <cstddef>
 #include <memory>
 #include <optional>
 #include <string>
@@ -25,6 +26,13 @@
 namespace bathside {
 
 inline constexpr std::size_t kMostLearned = 12;  // pulls that count, the last ones; ours
+
+template <typename T>
+void keepLast(std::vector<T>& pulls)
+{
+    if (pulls.size() > kMostLearned)
+        pulls.erase(pulls.begin(), pulls.end() - static_cast<std::ptrdiff_t>(kMostLearned));
+}
 
 struct LearnedFigure {
     FitStand stand = FitStand::TooFew;

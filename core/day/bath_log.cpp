@@ -137,8 +137,7 @@ template <typename T>
 std::vector<T> lastOf(std::vector<T> before, const std::vector<T>& now)
 {
     before.insert(before.end(), now.begin(), now.end());
-    if (before.size() > kMostLearned)
-        before.erase(before.begin(), before.end() - static_cast<std::ptrdiff_t>(kMostLearned));
+    keepLast(before);
     return before;
 }
 

@@ -12,8 +12,9 @@ namespace bathside::ui {
 /// finely it reads is not how far it may be off.
 [[nodiscard]] QString readingText(const Bench& bench, const ReadingTaken& reading);
 
-/// By the card in force it is no reading of the bath any more.
+/// It has points of a certificate, due or not.
 [[nodiscard]] bool isCalibrated(const Bench& bench, const ProbeId& id);
+/// By the card in force it is no reading of the bath any more.
 [[nodiscard]] bool isTooOld(const Bench& bench, const TakenReading& reading, const Stamp& now);
 
 }  // namespace bathside::ui

@@ -100,6 +100,25 @@ TEST_P(OnSheet, everythingFitsAndLiesOnNothingElse)
     }
 }
 
+// A bag that is still on hold waits on the sheet as it does on the review page.
+TEST_P(OnSheet, aHoldOfAShiftBeforeStandsAmongWhatIsOpen)
+{
+    DaySheet sheet = sampleSheet();
+    const auto says = [&](const QString& words) {
+        const PaperPages all = pages(sheet);
+        return std::ranges::any_of(all, [&](const PaperPage& page) {
+            return std::ranges::any_of(
+                page.texts, [&](const auto& placed) { return placed.text.contains(words); });
+        });
+    };
+    ASSERT_FALSE(says(QStringLiteral("M77")));
+    ReviewCase held;
+    held.hold = HoldOnRecord{.seq = 31, .at = {}, .fact = {BagId{"M77"}, HoldReason::Leak, {}}};
+    held.isCarried = true;
+    sheet.shifts.front().carried.push_back(held);
+    EXPECT_TRUE(says(QStringLiteral("M77")));
+}
+
 TEST_P(OnSheet, theFileIsTitledAsTheSheetIs)
 {
     const QTemporaryDir folder;
