@@ -3474,13 +3474,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
             <numerusform>At %1 the bath takes up to %n ampoules at a time.</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>%n ampoule(s): down %1 °C, back after %2.</source>
-        <translation>
-            <numerusform>%n ampoule: down %1 °C, back after %2.</numerusform>
-            <numerusform>%n ampoules: down %1 °C, back after %2.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>This is a calculation; the thermometer decides.</source>
         <translation type="unfinished"></translation>
@@ -3532,6 +3525,13 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>%1 °C, which is the card&apos;s and not measured,</source>
         <comment>temperature</comment>
         <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n ampoule(s): down %1 °C without the heater, which gives that heat in %2.</source>
+        <translation>
+            <numerusform>%n ampoule: down %1 °C without the heater, which gives that heat in %2.</numerusform>
+            <numerusform>%n ampoules: down %1 °C without the heater, which gives that heat in %2.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -3474,13 +3474,6 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
             <numerusform>A %1 el baño admite hasta %n ampollas a la vez.</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>%n ampoule(s): down %1 °C, back after %2.</source>
-        <translation>
-            <numerusform>%n ampolla: baja %1 °C, se repone en %2.</numerusform>
-            <numerusform>%n ampollas: baja %1 °C, se repone en %2.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>This is a calculation; the thermometer decides.</source>
         <translation>Es un cálculo; decide el termómetro.</translation>
@@ -3532,6 +3525,13 @@ Under the big button: which bag comes next, e.g. &quot;400 mL, line A&quot;.</ex
         <source>%1 °C, which is the card&apos;s and not measured,</source>
         <comment>temperature</comment>
         <translation>%1 °C, que son de la ficha y no medidos,</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n ampoule(s): down %1 °C without the heater, which gives that heat in %2.</source>
+        <translation>
+            <numerusform>%n ampolla: %1 °C menos sin el calefactor, que da ese calor en %2.</numerusform>
+            <numerusform>%n ampollas: %1 °C menos sin el calefactor, que da ese calor en %2.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -208,7 +208,7 @@ ChartContent dipContent(const BathForecast& forecast, int usualPull)
                    pull.course, Stroke::Dashed));
         content.names.append({.words = name,
                               .at = {end.seconds, end.celsius},
-                              .below = pull.ampoules != forecast.most});
+                              .below = !content.names.isEmpty()});  // the least dip is on top
         content.up.low = std::min(content.up.low, end.celsius);
         content.up.high = std::max(content.up.high, pull.course.front().celsius);
     }
@@ -262,9 +262,12 @@ QString forecastText(const BathForecast& forecast, const BathNow& now, int usual
                           .arg(bath));
     const auto usual = std::ranges::find(forecast.pulls, usualPull, &PullForecast::ampoules);
     if (usual != forecast.pulls.end() && usual->dip && usual->dip->recovery)
-        said.append(PictureText::tr("%n ampoule(s): down %1 °C, back after %2.", nullptr, usualPull)
-                        .arg(decimalText(usual->dip->depth, 2),
-                             durationText(Millis(std::llround(*usual->dip->recovery) * 1000))));
+        said.append(
+            PictureText::tr(
+                "%n ampoule(s): down %1 °C without the heater, which gives that heat in %2.",
+                nullptr, usualPull)
+                .arg(decimalText(usual->dip->depth, 2),
+                     durationText(Millis(std::llround(*usual->dip->recovery) * 1000))));
     said.append(PictureText::tr("This is a calculation; the thermometer decides."));
     return said.join(u' ');
 }
