@@ -250,7 +250,10 @@ void askCalibration(ThermoContext& context, const ProbeId& id)
     if (found == context.bench.bench().probes.end())
         return;
     if (!context.calibration || context.calibration->id != id) {
-        context.calibration = *found->second;
+        if (context.calibration)
+            context.setAside.insert_or_assign(context.calibration->id, *context.calibration);
+        const auto left = context.setAside.extract(id);
+        context.calibration = left ? left.mapped() : *found->second;
         context.calibration->id = id;
     }
     askNext(context);

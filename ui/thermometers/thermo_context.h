@@ -4,6 +4,7 @@
 // typed of a calibration and is not said yet. The page owns it.
 
 #include <functional>
+#include <map>
 #include <optional>
 
 #include "core/bath/probe.h"
@@ -19,7 +20,13 @@ struct ThermoContext {
     std::function<void(const ProbeId& probe)> described;  // it is what is looked at from now on
     std::function<std::string()> balancePort;             // empty: it has none
     std::optional<Probe> calibration{};                   // typed, not saved yet
+    std::map<ProbeId, Probe> setAside{};                  // the same of other thermometers
 
+    /// Something of its calibration is typed and not saved.
+    [[nodiscard]] bool isHalfTyped(const ProbeId& id) const
+    {
+        return (calibration && calibration->id == id) || setAside.contains(id);
+    }
     /// Says what the thermometer is; what is asked stays open when it was refused.
     void describe(const Probe& probe, const AnswerTap& tap) const
     {

@@ -292,7 +292,8 @@ void ThermometersPage::renderBar()
     m_add->setRole(hasProbe ? Role::Neutral : Role::Primary);
     m_change->setWord(tr("change …"));
     m_calibrate->setWord(tr("certificate …"));
-    m_calibrate->setLine(m_context.calibration ? tr("not saved") : QString());
+    const auto probe = looked();
+    m_calibrate->setLine(probe && m_context.isHalfTyped(probe->id) ? tr("not saved") : QString());
     m_forecast->setWord(tr("forecast"));
     m_whole->setWord(tr("all of it", "the whole of a chart"));
     m_save->setWord(tr("save", "a picture of the chart"));

@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include "tests/ui/thermometers/thermo_stand.h"
+#include "ui/bench/ask_pane.h"
 #include "ui/controls/label.h"
 #include "ui/controls/number_pad.h"
 #include "ui/controls/tap_button.h"
@@ -80,6 +81,35 @@ TEST_F(CalibrationTest, aWholeCertificateIsSaidAtOnceWhenItIsSaved)
               R"({"expanded_uc":80000,"indicated_uc":10000000,"reference_uc":10000000},)"
               R"({"expanded_uc":100000,"indicated_uc":28000000,"reference_uc":28100000}],)"
               R"("resolution_uc":100000})");
+}
+
+// Two certificates half typed are two, each said to be unfinished on its own thermometer.
+TEST_F(CalibrationTest, whatIsTypedOfOneOutlastsAnother)
+{
+    stand().say(
+        DescribeProbe{{"SECOND"}, R"({"resolution_uc": 100000, "drift_uc": 0, "points": []})"});
+    const auto notSaved = [&](const char* id) {
+        stand().tap(QStringLiteral("thermometers.probe.") + QLatin1String(id));
+        const auto* button =
+            qobject_cast<ui::TapButton*>(stand().target(QStringLiteral("thermometers.calibrate")));
+        return button && button->line() == QStringLiteral("not saved");
+    };
+    stand().tap(QStringLiteral("thermometers.probe.GLASS"));
+    begin();
+    point("28", "28.1", "0.1");
+    stand().frame().current()->findChild<ui::AskPane*>()->close();
+    EXPECT_FALSE(notSaved("SECOND"));
+    begin();
+    certificateAndDays();
+    stand().frame().current()->findChild<ui::AskPane*>()->close();
+    EXPECT_TRUE(notSaved("SECOND"));
+    EXPECT_TRUE(notSaved("GLASS"));
+    begin();
+    certificateAndDays();
+    stand().tap(QStringLiteral("ask.save"));
+    EXPECT_EQ(stand().bench().probes.at({"GLASS"})->points.size(), 1U);
+    EXPECT_FALSE(notSaved("GLASS"));
+    EXPECT_TRUE(notSaved("SECOND"));
 }
 
 // What was said of the thermometer while its certificate was half typed is not undone by it.
