@@ -57,16 +57,24 @@ Json listOf(const std::vector<T>& all)
     return list;
 }
 
+constexpr WholeRange kAnyFigure{0, 1'000'000'000, ""};
+
+/// Pulls that disagree may leave an interval without an end to speak of: it is told as the range's.
+std::int64_t figureOf(double value, double units)
+{
+    return wholeOf(std::clamp(value * units, 0.0, static_cast<double>(kAnyFigure.to)), 1);
+}
+
 /// `units` of the figure in one of the document's.
 Json jsonOf(const LearnedFigure& figure, double units)
 {
     Json json{{"stand", nameOf(figure.stand)},
               {"pulls", figure.pulls},
-              {"value", wholeOf(figure.value, units)},
-              {"rms", wholeOf(figure.rms, kThousand)}};
+              {"value", std::max(figureOf(figure.value, units), std::int64_t{1})},
+              {"rms", figureOf(figure.rms, kThousand)}};
     if (figure.interval) {
-        json["low"] = wholeOf(figure.interval->low, units);
-        json["high"] = wholeOf(figure.interval->high, units);
+        json["low"] = figureOf(figure.interval->low, units);
+        json["high"] = figureOf(figure.interval->high, units);
     }
     return json;
 }
@@ -81,7 +89,6 @@ Json jsonOf(const SlushScale& cue)
 
 constexpr WholeRange kBath{-10'000, 100'000, "m°C"};
 constexpr WholeRange kMostMs{1, 86'400'000, "ms"};
-constexpr WholeRange kAnyFigure{0, 1'000'000'000, ""};
 
 double thousandthsIn(JsonObject& object, std::string_view key, const WholeRange& range)
 {

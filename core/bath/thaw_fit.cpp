@@ -66,7 +66,8 @@ void addInterval(FilmFit& fit, const ThawSetting& setting, const std::vector<Log
     const auto count = static_cast<double>(logs.size());
     const double quantile = studentQuantile(upperTail(0.95), count - 1);
     const double half = quantile * std::sqrt(residuals / (count - 1) / slopes);
-    fit.interval = Interval{std::exp(best - half), std::exp(best + half)};
+    fit.interval = Interval{std::max(std::exp(best - half), kFilmRange.low),
+                            std::min(std::exp(best + half), kFilmRange.high)};
     const double mean = std::accumulate(fit.predicted.begin(), fit.predicted.end(), 0.0) / count;
     fit.sureTo = half * std::sqrt(slopes / count) / mean;
 }

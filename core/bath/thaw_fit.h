@@ -28,7 +28,7 @@ struct LoggedThaw {
 
 struct FilmFit {
     double film = 0;                   // W/(m² K)
-    std::optional<Interval> interval;  // W/(m² K), 95 %; none with one log
+    std::optional<Interval> interval;  // W/(m² K), 95 %, of the range; none with one log
     std::optional<double> sureTo;      // of the time to slush: half its interval, as a share
     double rms = 0;                    // s, of predicted less logged
     std::vector<double> predicted;     // s, one a log, in order

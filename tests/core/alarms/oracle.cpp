@@ -36,7 +36,7 @@ constexpr Millis kDoseCheck = 2h;
 
 class Oracle {
 public:
-    explicit Oracle(const Day& day) : m_day(day) {}
+    Oracle(const Day& day, const SlushScale* learned) : m_day(day), m_learned(learned) {}
 
     Periods reckon() &&
     {
@@ -105,10 +105,10 @@ private:
                     moments.insert(*at);
             }
         }
-        const Millis usual = inItsWater(*row.headsUp, *ampoule.inBath());
         for (auto it = moments.begin(); std::next(it) != moments.end(); ++it) {
             const Millis early = *row.limit - waitingBefore(pull, ampoule, *it) * handling(*it);
-            const Millis cue = std::min(usual, std::max(kShortestThaw, early));
+            const Millis cue = std::min(slushy(row, *ampoule.inBath(), handling(*it)),
+                                        std::max(kShortestThaw, early));
             const Millis call = std::max(*it, start + cue);
             if (call < *std::next(it))
                 return call;
@@ -116,17 +116,41 @@ private:
         return end;
     }
 
-    /// The day's thermometer is calibrated and shows 28, 29 or 30.5 °C (day_script.cpp); what a
-    /// warmer bath makes of the time is the thaw model's business, checked elsewhere.
-    Millis inItsWater(Millis usual, Millis in) const
+    /// What the water was said to be; the day's thermometer shows these three (day_script.cpp).
+    std::optional<MilliCelsius> water(Millis in) const
+    {
+        const auto said = holding(in);
+        if (!said)
+            return std::nullopt;
+        switch (said->verdict) {
+            case Verdict::Inside:
+                return MilliCelsius{28'000};
+            case Verdict::Undecided:
+                return MilliCelsius{29'000};
+            case Verdict::Outside:
+                return MilliCelsius{30'500};
+        }
+        return std::nullopt;
+    }
+
+    /// When it is looked for: what warmer water makes of the time, and what the shifts before
+    /// taught of it, is the thaw model's business, checked elsewhere.
+    Millis slushy(const Row& row, Millis in, Millis hand) const
     {
         static const SlushScale scale(HeatRules{}, MilliCelsius{28'000});
-        const auto said = holding(in);
-        if (!said || said->verdict == Verdict::Inside)
-            return usual;
-        const MilliCelsius bath{said->verdict == Verdict::Outside ? 30'500 : 29'000};
-        const std::chrono::duration<double> scaled = usual * *scale.at(bath);
-        return std::chrono::floor<Millis>(scaled);
+        const auto times = [](Millis usual, double factor) {
+            return std::chrono::floor<Millis>(std::chrono::duration<double>(usual * factor));
+        };
+        const auto bath = water(in);
+        if (!bath)
+            return *row.headsUp;
+        const Millis byCard = times(*row.headsUp, *scale.at(*bath));
+        const auto factor = m_learned ? m_learned->at(*bath) : std::nullopt;
+        if (!factor)
+            return byCard;
+        const Millis learned = times(*row.headsUp, *factor);
+        return learned <= byCard ? std::max(learned, std::min(byCard, kShortestThaw))
+                                 : std::max(byCard, std::min(learned, *row.limit) - hand);
     }
 
     static int waitingBefore(const PullLife& pull, const AmpouleLife& ampoule, Millis at)
@@ -524,6 +548,7 @@ private:
     }
 
     const Day& m_day;
+    const SlushScale* m_learned;
     Periods m_periods;
 };
 
@@ -551,6 +576,9 @@ Periods tidied(Periods periods)
     return tidy;
 }
 
-Periods expectedAlarms(const Day& day) { return Oracle(day).reckon(); }
+Periods expectedAlarms(const Day& day, const SlushScale* learned)
+{
+    return Oracle(day, learned).reckon();
+}
 
 }  // namespace bathside::test

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/alarms/level.h"
+#include "core/bath/card_heat.h"
 #include "tests/core/alarms/day.h"
 
 namespace bathside::test {
@@ -21,7 +22,9 @@ struct Period {
 /// By the alarm's id; in order of time, nothing of length zero, nothing that continues its like.
 using Periods = std::map<std::string, std::vector<Period>>;
 
-[[nodiscard]] Periods expectedAlarms(const Day& day);
+/// `learned`: what the record says that the shifts before taught of the time to slush; null:
+/// nothing.
+[[nodiscard]] Periods expectedAlarms(const Day& day, const SlushScale* learned);
 [[nodiscard]] Periods tidied(Periods periods);
 
 /// The one difference from the default card: what serotype 1 has of its own.

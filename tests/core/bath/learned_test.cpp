@@ -88,6 +88,24 @@ TEST(LearnedTest, itsDocumentHasAllOfItAndReadsBack)
     EXPECT_FALSE(again->cue->at({19'000}));
 }
 
+// Two pulls that disagree: Student's t at one degree of freedom is 12.7, and no end is in sight.
+TEST(LearnedTest, pullsThatDisagreeLeaveADocumentThatReads)
+{
+    const BathLearned learned =
+        learnedFrom(dipsBy({0.001, 0.011}), openedAfter({98.876, 67.851}), *test::defaultCard());
+    ASSERT_TRUE(learned.film && learned.film->interval);
+    EXPECT_DOUBLE_EQ(learned.film->interval->low, kFilmRange.low);
+    EXPECT_DOUBLE_EQ(learned.film->interval->high, kFilmRange.high);
+    const auto again = bathLearnedFrom(documentOf(learned));
+    ASSERT_TRUE(again) << again.error().key;
+    EXPECT_EQ(again->opens.size(), 2U);
+    EXPECT_EQ(again->dips.size(), 2U);
+
+    BathLearned wide = learned;
+    wide.mass = LearnedFigure{FitStand::TooFew, 2, 6, Interval{-1, 1e17}, 1e-6};
+    EXPECT_TRUE(bathLearnedFrom(documentOf(wide)));
+}
+
 TEST(LearnedTest, onlyTheLastPullsCount)
 {
     std::vector<LoggedDip> dips(40, {3, 28, 27.5});
