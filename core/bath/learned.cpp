@@ -70,7 +70,7 @@ Json jsonOf(const LearnedFigure& figure, double units)
 {
     Json json{{"stand", nameOf(figure.stand)},
               {"pulls", figure.pulls},
-              {"value", std::max(figureOf(figure.value, units), std::int64_t{1})},
+              {"value", figureOf(figure.value, units)},
               {"rms", figureOf(figure.rms, kThousand)}};
     if (figure.interval) {
         json["low"] = figureOf(figure.interval->low, units);
@@ -89,6 +89,13 @@ Json jsonOf(const SlushScale& cue)
 
 constexpr WholeRange kBath{-10'000, 100'000, "m°C"};
 constexpr WholeRange kMostMs{1, 86'400'000, "ms"};
+
+/// Else its taps tell of no thaw: two at once, or one of another day.
+bool isOfThaw(const LoggedThaw& open)
+{
+    const auto after = wholeOf(open.slush, kThousand);
+    return after >= kMostMs.from && after <= kMostMs.to;
+}
 
 double thousandthsIn(JsonObject& object, std::string_view key, const WholeRange& range)
 {
@@ -207,6 +214,7 @@ HeatRules heatWith(HeatRules heat, const std::optional<LearnedFigure>& mass,
 BathLearned learnedFrom(std::vector<LoggedDip> dips, std::vector<LoggedThaw> opens,
                         const Card& card)
 {
+    std::erase_if(opens, [](const LoggedThaw& open) { return !isOfThaw(open); });
     keepLast(dips);
     keepLast(opens);
     const HeatRules& heat = card.content().heat;

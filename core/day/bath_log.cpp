@@ -11,7 +11,6 @@ namespace {
 using namespace std::chrono_literals;
 
 constexpr Micros kBefore = 2min, kAfter = 3min;
-constexpr Micros kSoonestOpened = 1s, kLatestOpened = 24h;  // else the taps tell of no thaw
 
 struct Entry {
     Stamp at;
@@ -83,11 +82,9 @@ std::optional<LoggedThaw> openOf(const Pull& pull, const AmpouleShape& shape)
         const auto& opened = ampoule.when(Step::Opened);
         if (!in || !opened || !in->timed || !opened->timed || !ampoule.water)
             continue;
-        const Micros after = elapsed(in->at, opened->at).time;
-        if (after < kSoonestOpened || after > kLatestOpened)
-            continue;
-        const double seconds = std::chrono::duration<double>(after).count();
-        if (!soonest || seconds < soonest->slush)
+        const double seconds =
+            std::chrono::duration<double>(elapsed(in->at, opened->at).time).count();
+        if (seconds > 0 && (!soonest || seconds < soonest->slush))
             soonest = LoggedThaw{celsius(*ampoule.water), seconds, shape};
     }
     return soonest;

@@ -106,6 +106,15 @@ TEST(LearnedTest, pullsThatDisagreeLeaveADocumentThatReads)
     EXPECT_TRUE(bathLearnedFrom(documentOf(wide)));
 }
 
+TEST(LearnedTest, tapsThatTellOfNoThawTeachNothing)
+{
+    const BathLearned learned =
+        learnedFrom({}, openedAfter({0.0004, 80, 90'000}), *test::defaultCard());
+    ASSERT_EQ(learned.opens.size(), 1U);
+    EXPECT_DOUBLE_EQ(learned.opens.front().slush, 80);
+    EXPECT_TRUE(bathLearnedFrom(documentOf(learned)));
+}
+
 TEST(LearnedTest, onlyTheLastPullsCount)
 {
     std::vector<LoggedDip> dips(40, {3, 28, 27.5});
